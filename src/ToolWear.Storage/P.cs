@@ -1,0 +1,3 @@
+namespace ToolWear.Storage;
+
+internal static class Placeholder;
