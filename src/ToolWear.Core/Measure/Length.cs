@@ -5,7 +5,7 @@ namespace ToolWear.Core.Measure;
 /// <summary>A length, kept in whole nanometres so that 1/64 in (396 875 nm) and 1/1000 in (25 400 nm) are exact.</summary>
 /// <remarks>
 /// Range: about 9.2 million kilometres either way; sums and differences are checked for overflow. Equality is exact.
-/// The default is zero. A length may be negative where it is a difference, a size never is (<see cref="SizeText"/>).
+/// The default is zero. A length may be negative where it is a difference, a size that is typed never is.
 /// </remarks>
 /// <param name="Nanometres">The length in nanometres.</param>
 public readonly record struct Length(long Nanometres) : IComparable<Length>
