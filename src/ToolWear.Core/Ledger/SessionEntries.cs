@@ -1,0 +1,88 @@
+using System.Collections.Immutable;
+using ToolWear.Core.Measure;
+using ToolWear.Core.Tools;
+
+namespace ToolWear.Core.Ledger;
+
+/// <summary>What cools the tools between heats.</summary>
+public enum Cooling
+{
+    /// <summary>Still air.</summary>
+    Air,
+
+    /// <summary>A dip once it is black.</summary>
+    DipWhenBlack,
+
+    /// <summary>Compressed air.</summary>
+    CompressedAir,
+
+    /// <summary>Something else.</summary>
+    Other,
+}
+
+/// <summary>How a session's tools are cared for; null where the shop's usual holds.</summary>
+/// <param name="Lubricant">The lubricant.</param>
+/// <param name="Cooling">The cooling.</param>
+/// <param name="Blows">Blows before the tool comes out, 1 to 1000.</param>
+public sealed record Care(string? Lubricant, Cooling? Cooling, int? Blows)
+{
+    /// <summary>The shop's usual in everything.</summary>
+    public static Care Usual { get; } = new(null, null, null);
+
+    /// <summary>The words of <see cref="Ledger.Cooling"/>.</summary>
+    public static Vocabulary<Cooling> CoolingWords { get; } =
+        new(
+            "cooling",
+            (Ledger.Cooling.Air, "air"),
+            (Ledger.Cooling.DipWhenBlack, "dip when black"),
+            (Ledger.Cooling.CompressedAir, "compressed air"),
+            (Ledger.Cooling.Other, "other")
+        );
+}
+
+/// <summary>A session at the hammer began.</summary>
+/// <param name="Session">Its name, unique: "2026-05-01", "2026-05-01-2".</param>
+/// <param name="On">Its day; one over midnight belongs to this day.</param>
+/// <param name="Pattern">The pattern forged, null where nobody said.</param>
+/// <param name="Care">Lubricant, cooling, blows.</param>
+/// <param name="Hand">Who worked, null where nobody said.</param>
+/// <param name="Note">A note, null where none.</param>
+public sealed record SessionOpened(
+    string Session,
+    DateOnly On,
+    string? Pattern,
+    Care Care,
+    string? Hand,
+    string? Note
+) : LedgerEntry;
+
+/// <summary>A session ended.</summary>
+/// <param name="Session">Its name.</param>
+/// <param name="Heads">Heads finished, zero or more, null where nobody counted.</param>
+public sealed record SessionClosed(string Session, int? Heads) : LedgerEntry;
+
+/// <summary>How heats came into the ledger.</summary>
+public enum HeatsHow
+{
+    /// <summary>Counted at the hammer.</summary>
+    Counted,
+
+    /// <summary>Estimated afterwards.</summary>
+    Estimated,
+}
+
+/// <summary>A tool worked some heats.</summary>
+/// <param name="Session">The session's name.</param>
+/// <param name="Tool">The tool's mark.</param>
+/// <param name="Work">What they were spent on.</param>
+/// <param name="Heats">How many, as worked.</param>
+/// <param name="How">Counted or estimated.</param>
+public sealed record HeatsWorked(string Session, ToolMark Tool, Work Work, Heats Heats, HeatsHow How) : LedgerEntry
+{
+    /// <summary>The words of <see cref="HeatsHow"/>.</summary>
+    public static Vocabulary<HeatsHow> HowWords { get; } =
+        new("how", (HeatsHow.Counted, "counted"), (HeatsHow.Estimated, "estimated"));
+
+    /// <inheritdoc />
+    public override ImmutableArray<ToolMark> Tools => [Tool];
+}

@@ -1,0 +1,110 @@
+using System.Collections.Immutable;
+using ToolWear.Core.Measure;
+using ToolWear.Core.Tools;
+
+namespace ToolWear.Core.Ledger;
+
+/// <summary>A tool was made, or one in use was entered.</summary>
+/// <param name="Tool">The tool.</param>
+public sealed record ToolAdded(Tool Tool) : LedgerEntry
+{
+    /// <inheritdoc />
+    public override ImmutableArray<ToolMark> Tools => [Tool.Mark];
+}
+
+/// <summary>A tool was stamped anew.</summary>
+/// <param name="From">The mark it had.</param>
+/// <param name="To">The mark it has now.</param>
+public sealed record ToolRemarked(ToolMark From, ToolMark To) : LedgerEntry
+{
+    /// <inheritdoc />
+    public override ImmutableArray<ToolMark> Tools => [From, To];
+}
+
+/// <summary>The tool's history starts here: its next reading is where the wear is counted from.</summary>
+/// <param name="Tool">The tool's mark.</param>
+/// <param name="Why">Why: "the scale is off".</param>
+public sealed record ToolStartedHere(ToolMark Tool, string? Why) : LedgerEntry
+{
+    /// <inheritdoc />
+    public override ImmutableArray<ToolMark> Tools => [Tool];
+}
+
+/// <summary>A tool was laid aside for the time being.</summary>
+/// <param name="Tool">The tool's mark.</param>
+/// <param name="On">The day.</param>
+/// <param name="Why">Why, null where nobody said.</param>
+public sealed record ToolSetAside(ToolMark Tool, DateOnly On, string? Why) : LedgerEntry
+{
+    /// <inheritdoc />
+    public override ImmutableArray<ToolMark> Tools => [Tool];
+}
+
+/// <summary>A tool that was set aside came back into service.</summary>
+/// <param name="Tool">The tool's mark.</param>
+/// <param name="On">The day.</param>
+/// <param name="Why">Why, null where nobody said.</param>
+public sealed record ToolBroughtBack(ToolMark Tool, DateOnly On, string? Why) : LedgerEntry
+{
+    /// <inheritdoc />
+    public override ImmutableArray<ToolMark> Tools => [Tool];
+}
+
+/// <summary>What ended a tool.</summary>
+public enum ScrapCause
+{
+    /// <summary>Worn to its limit.</summary>
+    Worn,
+
+    /// <summary>A crack in the working part.</summary>
+    Cracked,
+
+    /// <summary>It broke.</summary>
+    Broken,
+
+    /// <summary>Bent beyond straightening.</summary>
+    Bent,
+
+    /// <summary>Gone soft.</summary>
+    Soft,
+
+    /// <summary>Gone glass-hard.</summary>
+    GlassHard,
+
+    /// <summary>Lost.</summary>
+    Lost,
+
+    /// <summary>Re-worked into another tool.</summary>
+    MadeInto,
+
+    /// <summary>Something else.</summary>
+    Other,
+}
+
+/// <summary>A tool is done, or was made into another.</summary>
+/// <param name="Tool">The tool's mark.</param>
+/// <param name="On">The day.</param>
+/// <param name="Cause">What ended it.</param>
+/// <param name="Into">The mark of the tool it was made into; only with <see cref="ScrapCause.MadeInto"/>.</param>
+/// <param name="Note">A note, null where none.</param>
+public sealed record ToolScrapped(ToolMark Tool, DateOnly On, ScrapCause Cause, ToolMark? Into, string? Note)
+    : LedgerEntry
+{
+    /// <summary>The words of <see cref="ScrapCause"/>.</summary>
+    public static Vocabulary<ScrapCause> CauseWords { get; } =
+        new(
+            "cause",
+            (ScrapCause.Worn, "worn"),
+            (ScrapCause.Cracked, "cracked"),
+            (ScrapCause.Broken, "broken"),
+            (ScrapCause.Bent, "bent"),
+            (ScrapCause.Soft, "soft"),
+            (ScrapCause.GlassHard, "glass-hard"),
+            (ScrapCause.Lost, "lost"),
+            (ScrapCause.MadeInto, "made-into"),
+            (ScrapCause.Other, "other")
+        );
+
+    /// <inheritdoc />
+    public override ImmutableArray<ToolMark> Tools => Into is { } into ? [Tool, into] : [Tool];
+}

@@ -1,0 +1,152 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
+
+namespace ToolWear.Core.Measure;
+
+/// <summary>A size as the smith typed it.</summary>
+/// <param name="Length">The size, above zero, exact.</param>
+/// <param name="Resolution">The step of the fraction it was typed in (1/16 in for 1 7/16), or null for a decimal.</param>
+public readonly record struct TypedSize(Length Length, Length? Resolution);
+
+/// <summary>Reads and writes sizes in every way a smith writes them.</summary>
+/// <remarks>
+/// A mark wins (mm, ", in); a fraction without a mark is inches; any other bare number is in the shop's unit; a comma
+/// is a decimal comma. Nothing is rounded: what is no whole number of nanometres is refused.
+/// </remarks>
+public static partial class SizeText
+{
+    /// <summary>The longest size that is taken, 10 m: a bar, never a slip of the thumb.</summary>
+    public static readonly Length Longest = Length.FromMm(10_000m);
+
+    private const string Right = "write it like 36.5, 36,5 mm, 1.44\", 1 7/16 or 1-7/16";
+
+    /// <summary>Reads a size.</summary>
+    /// <param name="text">What was typed.</param>
+    /// <param name="unit">The unit of a bare number.</param>
+    /// <param name="size">The size, where it can be one.</param>
+    /// <param name="refusal">What is wrong and what would be right, where it cannot.</param>
+    /// <returns>True where it was read.</returns>
+    public static bool TryParse(string text, LengthUnit unit, out TypedSize size, out string refusal)
+    {
+        size = default;
+        refusal = "";
+        string shown = text.Length > 40 ? string.Concat(text.AsSpan(0, 40), "...") : text;
+        Match match = text.Length > 40 ? Match.Empty : Pattern().Match(text);
+        if (!match.Success)
+        {
+            refusal = $"size \"{shown}\" cannot be read: {Right}";
+            return false;
+        }
+
+        bool isFraction = match.Groups["bottom"].Success;
+        LengthUnit spoken = match.Groups["mark"].Value.ToUpperInvariant() switch
+        {
+            "MM" => LengthUnit.Mm,
+            "" => isFraction ? LengthUnit.Inch : unit,
+            _ => LengthUnit.Inch,
+        };
+        string? fault = isFraction ? Fraction(match, spoken, out size) : Decimal(match, spoken, out size);
+        fault ??= OutOfRange(size.Length);
+        if (fault is not null)
+        {
+            size = default;
+            refusal = $"size \"{shown}\": {fault}";
+        }
+
+        return fault is null;
+    }
+
+    /// <summary>Reads bare millimetres as files hold them, a point for the decimals.</summary>
+    /// <param name="text">The cell.</param>
+    /// <param name="length">The size, above zero.</param>
+    /// <param name="refusal">What is wrong and what would be right, where it cannot be one.</param>
+    /// <returns>True where it was read.</returns>
+    public static bool TryParseMm(string text, out Length length, out string refusal)
+    {
+        length = default;
+        refusal = "";
+        if (
+            !decimal.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out decimal mm)
+            || text.Length > 20
+        )
+        {
+            refusal =
+                $"\"{(text.Length > 40 ? text[..40] : text)}\" is no size in mm: a bare number with a point, such as 36.5";
+            return false;
+        }
+
+        string? fault =
+            mm > Longest.Nanometres
+                ? OutOfRange(Longest + Longest)
+                : Exact(mm * Length.NanometresInMm, out length) ?? OutOfRange(length);
+        refusal = fault is null ? "" : $"{text}: {fault}";
+        return fault is null;
+    }
+
+    private static string? OutOfRange(Length length) =>
+        length <= Length.Zero ? "a size is above zero"
+        : length > Longest ? "more than 10 m is no size of a tool or a bar"
+        : null;
+
+    private static string? Decimal(Match match, LengthUnit unit, out TypedSize size)
+    {
+        size = default;
+        string number = match.Groups["number"].Value.Replace(',', '.');
+        if (
+            !decimal.TryParse(number, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out decimal value)
+            || value > 1_000_000
+        )
+        {
+            return "more than 10 m is no size of a tool or a bar";
+        }
+
+        string? fault = Exact(value * NanometresIn(unit), out Length length);
+        size = new(length, null);
+        return fault;
+    }
+
+    private static string? Fraction(Match match, LengthUnit unit, out TypedSize size)
+    {
+        size = default;
+        long whole = match.Groups["whole"].Success ? Number(match, "whole") : 0;
+        long top = Number(match, "top");
+        long bottom = Number(match, "bottom");
+        if (unit == LengthUnit.Mm)
+        {
+            return "fractions are inches: write millimetres as a decimal, such as 36.5 mm";
+        }
+
+        if (bottom is not (2 or 4 or 8 or 16 or 32 or 64))
+        {
+            return "a fraction of an inch is in halves, quarters, 8ths, 16ths, 32nds or 64ths";
+        }
+
+        if (top == 0 || top >= bottom)
+        {
+            return $"the fraction {top}/{bottom} is not below one: write the whole inches in front, such as 1 7/16";
+        }
+
+        Length step = new(Length.NanometresInInch / bottom);
+        size = new(new((whole * Length.NanometresInInch) + (top * step.Nanometres)), step);
+        return null;
+    }
+
+    private static long Number(Match match, string group) =>
+        long.Parse(match.Groups[group].Value, NumberStyles.None, CultureInfo.InvariantCulture);
+
+    private static long NanometresIn(LengthUnit unit) =>
+        unit == LengthUnit.Mm ? Length.NanometresInMm : Length.NanometresInInch;
+
+    private static string? Exact(decimal nanometres, out Length length)
+    {
+        bool isWhole = nanometres == decimal.Truncate(nanometres);
+        length = isWhole ? new((long)nanometres) : default;
+        return isWhole ? null : "too many decimals: at most 6 in millimetres, 5 in inches";
+    }
+
+    [GeneratedRegex(
+        """^\s*(?:(?:(?<whole>[0-9]{1,3})(?:\s+|\s*-\s*))?(?<top>[0-9]{1,2})\s*/\s*(?<bottom>[0-9]{1,3})|(?<number>[0-9]{1,8}(?:[.,][0-9]{1,12})?|[.,][0-9]{1,12}))\s*(?<mark>mm|in|"|)\s*$""",
+        RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant | RegexOptions.IgnoreCase
+    )]
+    private static partial Regex Pattern();
+}
