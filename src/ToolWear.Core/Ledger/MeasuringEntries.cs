@@ -214,7 +214,12 @@ public sealed record EyeMeasured(
 
     /// <summary>The words of <see cref="Ledger.HandleFits"/>.</summary>
     public static Vocabulary<HandleFits> FitsWords { get; } =
-        new("handle_fits", (Ledger.HandleFits.Yes, "yes"), (Ledger.HandleFits.Tight, "tight"), (Ledger.HandleFits.Loose, "loose"));
+        new(
+            "handle_fits",
+            (Ledger.HandleFits.Yes, "yes"),
+            (Ledger.HandleFits.Tight, "tight"),
+            (Ledger.HandleFits.Loose, "loose")
+        );
 
     /// <inheritdoc />
     public override ImmutableArray<ToolMark> Tools => Tool is { } tool ? [tool] : [];

@@ -47,14 +47,8 @@ public sealed record Care(string? Lubricant, Cooling? Cooling, int? Blows)
 /// <param name="Care">Lubricant, cooling, blows.</param>
 /// <param name="Hand">Who worked, null where nobody said.</param>
 /// <param name="Note">A note, null where none.</param>
-public sealed record SessionOpened(
-    string Session,
-    DateOnly On,
-    string? Pattern,
-    Care Care,
-    string? Hand,
-    string? Note
-) : LedgerEntry;
+public sealed record SessionOpened(string Session, DateOnly On, string? Pattern, Care Care, string? Hand, string? Note)
+    : LedgerEntry;
 
 /// <summary>A session ended.</summary>
 /// <param name="Session">Its name.</param>

@@ -158,7 +158,8 @@ public enum OrderState
 /// <param name="Heads">How many heads, above zero.</param>
 /// <param name="DueOn">The day it is due.</param>
 /// <param name="State">Where it stands.</param>
-public sealed record OrderDescribed(string Order, string Pattern, int Heads, DateOnly DueOn, OrderState State) : LedgerEntry
+public sealed record OrderDescribed(string Order, string Pattern, int Heads, DateOnly DueOn, OrderState State)
+    : LedgerEntry
 {
     /// <summary>The words of <see cref="OrderState"/>.</summary>
     public static Vocabulary<OrderState> StateWords { get; } =

@@ -8,20 +8,20 @@ public static class ToolForms
 {
     /// <summary>The forms, in the order in which they are listed.</summary>
     public static ImmutableArray<ToolForm> All { get; } =
-        [
-            Drift.Form,
-            Slitter.Form,
-            SlotPunch.Form,
-            Punch.Form,
-            Fuller.Form,
-            Flatter.Form,
-            Swage.Form,
-            HotCut.Form,
-            CutOff.Form,
-            Die.Form,
-            Bolster.Form,
-            OtherForm.Form,
-        ];
+    [
+        Drift.Form,
+        Slitter.Form,
+        SlotPunch.Form,
+        Punch.Form,
+        Fuller.Form,
+        Flatter.Form,
+        Swage.Form,
+        HotCut.Form,
+        CutOff.Form,
+        Die.Form,
+        Bolster.Form,
+        OtherForm.Form,
+    ];
 
     /// <summary>Finds a form by its name.</summary>
     /// <param name="name">What was typed.</param>

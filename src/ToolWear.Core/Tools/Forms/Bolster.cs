@@ -4,5 +4,10 @@ namespace ToolWear.Core.Tools.Forms;
 internal static class Bolster
 {
     /// <summary>The form.</summary>
-    public static readonly ToolForm Form = new("bolster", IsStruck: false, [new("hole", Wears.Larger, Measures.Width)], _ => Work.Other);
+    public static readonly ToolForm Form = new(
+        "bolster",
+        IsStruck: false,
+        [new("hole", Wears.Larger, Measures.Width)],
+        _ => Work.Other
+    );
 }

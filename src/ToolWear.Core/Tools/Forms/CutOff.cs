@@ -4,5 +4,10 @@ namespace ToolWear.Core.Tools.Forms;
 internal static class CutOff
 {
     /// <summary>The form.</summary>
-    public static readonly ToolForm Form = new("cut-off", IsStruck: true, [new("edge", Wears.Smaller, Measures.Edge), new(ToolForm.Overall, Wears.Smaller, Measures.Overall)], _ => Work.Other);
+    public static readonly ToolForm Form = new(
+        "cut-off",
+        IsStruck: true,
+        [new("edge", Wears.Smaller, Measures.Edge), new(ToolForm.Overall, Wears.Smaller, Measures.Overall)],
+        _ => Work.Other
+    );
 }

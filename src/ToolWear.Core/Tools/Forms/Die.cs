@@ -4,5 +4,10 @@ namespace ToolWear.Core.Tools.Forms;
 internal static class Die
 {
     /// <summary>The form.</summary>
-    public static readonly ToolForm Form = new("die", IsStruck: false, [new("flat", Wears.Larger, Measures.Flat)], _ => Work.Other);
+    public static readonly ToolForm Form = new(
+        "die",
+        IsStruck: false,
+        [new("flat", Wears.Larger, Measures.Flat)],
+        _ => Work.Other
+    );
 }

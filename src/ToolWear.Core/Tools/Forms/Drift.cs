@@ -4,11 +4,21 @@ namespace ToolWear.Core.Tools.Forms;
 internal static class Drift
 {
     /// <summary>The form.</summary>
-    public static readonly ToolForm Form = new("drift", IsStruck: true, [new("width", Wears.Smaller, Measures.Width), new("length", Wears.Smaller, Measures.Length), new(ToolForm.Overall, Wears.Smaller, Measures.Overall)], place => place switch
-        {
-            Place.Opener => Work.Opening,
-            Place.Rough or Place.Second => Work.Cheeks,
-            Place.Finish => Work.Sizing,
-            _ => Work.Other,
-        });
+    public static readonly ToolForm Form = new(
+        "drift",
+        IsStruck: true,
+        [
+            new("width", Wears.Smaller, Measures.Width),
+            new("length", Wears.Smaller, Measures.Length),
+            new(ToolForm.Overall, Wears.Smaller, Measures.Overall),
+        ],
+        place =>
+            place switch
+            {
+                Place.Opener => Work.Opening,
+                Place.Rough or Place.Second => Work.Cheeks,
+                Place.Finish => Work.Sizing,
+                _ => Work.Other,
+            }
+    );
 }

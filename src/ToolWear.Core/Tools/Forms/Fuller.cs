@@ -4,5 +4,10 @@ namespace ToolWear.Core.Tools.Forms;
 internal static class Fuller
 {
     /// <summary>The form.</summary>
-    public static readonly ToolForm Form = new("fuller", IsStruck: true, [new("flat", Wears.Larger, Measures.Flat), new(ToolForm.Overall, Wears.Smaller, Measures.Overall)], _ => Work.Fullering);
+    public static readonly ToolForm Form = new(
+        "fuller",
+        IsStruck: true,
+        [new("flat", Wears.Larger, Measures.Flat), new(ToolForm.Overall, Wears.Smaller, Measures.Overall)],
+        _ => Work.Fullering
+    );
 }

@@ -4,5 +4,10 @@ namespace ToolWear.Core.Tools.Forms;
 internal static class OtherForm
 {
     /// <summary>The form.</summary>
-    public static readonly ToolForm Form = new("other", IsStruck: true, [new("size", Wears.Smaller, Measures.Other), new(ToolForm.Overall, Wears.Smaller, Measures.Overall)], _ => Work.Other);
+    public static readonly ToolForm Form = new(
+        "other",
+        IsStruck: true,
+        [new("size", Wears.Smaller, Measures.Other), new(ToolForm.Overall, Wears.Smaller, Measures.Overall)],
+        _ => Work.Other
+    );
 }

@@ -4,5 +4,10 @@ namespace ToolWear.Core.Tools.Forms;
 internal static class Punch
 {
     /// <summary>The form.</summary>
-    public static readonly ToolForm Form = new("punch", IsStruck: true, [new("width", Wears.Smaller, Measures.Width), new(ToolForm.Overall, Wears.Smaller, Measures.Overall)], _ => Work.Slitting);
+    public static readonly ToolForm Form = new(
+        "punch",
+        IsStruck: true,
+        [new("width", Wears.Smaller, Measures.Width), new(ToolForm.Overall, Wears.Smaller, Measures.Overall)],
+        _ => Work.Slitting
+    );
 }

@@ -4,5 +4,10 @@ namespace ToolWear.Core.Tools.Forms;
 internal static class Swage
 {
     /// <summary>The form.</summary>
-    public static readonly ToolForm Form = new("swage", IsStruck: true, [new("groove", Wears.Larger, Measures.Width), new(ToolForm.Overall, Wears.Smaller, Measures.Overall)], _ => Work.Other);
+    public static readonly ToolForm Form = new(
+        "swage",
+        IsStruck: true,
+        [new("groove", Wears.Larger, Measures.Width), new(ToolForm.Overall, Wears.Smaller, Measures.Overall)],
+        _ => Work.Other
+    );
 }

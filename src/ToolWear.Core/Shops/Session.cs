@@ -1,0 +1,17 @@
+using ToolWear.Core.Ledger;
+
+namespace ToolWear.Core.Shops;
+
+/// <summary>A session at the hammer.</summary>
+/// <param name="Opened">What was said at its opening.</param>
+/// <param name="Opening">The number of the entry that opened it: its rank among the sessions of its day.</param>
+/// <param name="IsOpen">Whether it is still going on.</param>
+/// <param name="Heads">Heads finished, null where nobody counted.</param>
+public sealed record Session(SessionOpened Opened, long Opening, bool IsOpen, int? Heads)
+{
+    /// <summary>Its name.</summary>
+    public string Name => Opened.Session;
+
+    /// <summary>The day it belongs to.</summary>
+    public DateOnly On => Opened.On;
+}

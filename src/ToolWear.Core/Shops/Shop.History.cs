@@ -1,0 +1,99 @@
+using System.Collections.Immutable;
+using ToolWear.Core.Ledger;
+using ToolWear.Core.Tools;
+
+namespace ToolWear.Core.Shops;
+
+/// <content>What happened to a tool, in the order in which it happened.</content>
+public sealed partial record Shop
+{
+    /// <summary>The history of a tool: its heats, readings, reworks, findings and changes of state in their order.</summary>
+    /// <param name="tool">The tool.</param>
+    /// <returns>The entries with their places, first to last.</returns>
+    public ImmutableArray<(HistoryPlace Place, Entered Entered)> HistoryOf(ToolInShop tool) =>
+        [.. tool.Events.Select(entered => (PlaceOf(tool, entered), entered)).OrderBy(each => each.Item1)];
+
+    /// <summary>The place of an entry that has no tool, or of a tool's entry, in the history of the shop.</summary>
+    /// <param name="tool">The tool it speaks of, null for a session or an eye.</param>
+    /// <param name="entered">The entry.</param>
+    /// <returns>Its place.</returns>
+    public HistoryPlace PlaceOf(ToolInShop? tool, Entered entered) =>
+        entered.What switch
+        {
+            SessionOpened e => new(e.On, entered.Number, HistoryStage.Opening, entered.Number),
+            HeatsWorked e => InSession(e.Session, HistoryStage.During, entered),
+            ToolMeasured { Session: { } session } => InSession(session, HistoryStage.After, entered),
+            EyeMeasured { Session: { } session } => InSession(session, HistoryStage.After, entered),
+            ToolReworked e => AsEntered(tool, e.On, entered.Number),
+            ToolLookedOver e => AsEntered(tool, e.On, entered.Number),
+            _ => HistoryPlace.AfterAll(DayOf(entered), entered.Number),
+        };
+
+    /// <summary>How much a heat of a tool counts: the shop's factor for its place and the work, times the pattern's load.</summary>
+    /// <param name="tool">The tool.</param>
+    /// <param name="heats">The heats.</param>
+    /// <returns>Weighted heats.</returns>
+    public double Weighted(Tool tool, HeatsWorked heats)
+    {
+        double factor = heats.Work == tool.MainWork ? 1 : Settings.Factor(tool.Place, heats.Work);
+        return heats.Heats.Count * factor * LoadOf(tool, heats);
+    }
+
+    /// <summary>The day an entry belongs to.</summary>
+    private DateOnly DayOf(Entered entered) =>
+        entered.What switch
+        {
+            SessionOpened e => e.On,
+            HeatsWorked e => Sessions[e.Session].On,
+            ToolMeasured e => e.Session is { } session ? Sessions[session].On : e.On,
+            ToolReworked e => e.On,
+            ToolLookedOver e => e.On,
+            EyeMeasured e => e.On,
+            ToolSetAside e => e.On,
+            ToolBroughtBack e => e.On,
+            ToolScrapped e => e.On,
+            _ => entered.Day,
+        };
+
+    private HistoryPlace InSession(string name, HistoryStage stage, Entered entered)
+    {
+        Session session = Sessions[name];
+        return new(session.On, session.Opening, stage, entered.Number);
+    }
+
+    private HistoryPlace AsEntered(ToolInShop? tool, DateOnly on, long number)
+    {
+        Session? next = SessionsOn(on).FirstOrDefault(session => session.Opening > number);
+        if (next is not null)
+        {
+            return new(on, next.Opening, HistoryStage.Before, number);
+        }
+
+        Session? last = SessionsOn(on).LastOrDefault();
+        bool goesOn =
+            last is not null
+            && tool is not null
+            && tool.Events.Exists(each =>
+                each.Number > number && each.What is HeatsWorked heats && heats.Session == last.Name
+            );
+        return goesOn ? new(on, last!.Opening, HistoryStage.During, number) : HistoryPlace.AfterAll(on, number);
+    }
+
+    private double LoadOf(Tool tool, HeatsWorked heats)
+    {
+        if (
+            Sessions[heats.Session].Opened.Pattern is not { } name
+            || !Patterns.TryGetValue(name, out PatternDescribed? pattern)
+        )
+        {
+            return 1;
+        }
+
+        ImmutableArray<PatternStage> stages =
+        [
+            .. pattern.Stages.Where(stage => stage.Form == tool.Form && stage.Place == tool.Place),
+        ];
+        PatternStage? stage = stages.FirstOrDefault(each => each.Work == heats.Work) ?? stages.FirstOrDefault();
+        return stage?.Load ?? 1;
+    }
+}

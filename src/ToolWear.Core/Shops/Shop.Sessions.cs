@@ -1,0 +1,182 @@
+using System.Collections.Immutable;
+using ToolWear.Core.Ledger;
+using ToolWear.Core.Measure;
+using ToolWear.Core.Tools;
+
+namespace ToolWear.Core.Shops;
+
+/// <content>Sessions, heats, readings, reworks, findings.</content>
+public sealed partial record Shop
+{
+    private Step Open(Entered entered, SessionOpened e)
+    {
+        if (ToolMark.Fault("session", e.Session) is { } fault)
+        {
+            return fault;
+        }
+
+        if (Sessions.ContainsKey(e.Session))
+        {
+            return $"there is a session {e.Session} already: each has a name of its own";
+        }
+
+        if (OpenSession is { } open)
+        {
+            return $"session {open.Name} is still open: close it first";
+        }
+
+        if (e.On > entered.Day)
+        {
+            return Future(e.On, entered.Day);
+        }
+
+        if (e.Care.Blows is < 1 or > 1000)
+        {
+            return $"blows {e.Care.Blows}: a number from 1 to 1000";
+        }
+
+        Session session = new(e, entered.Number, IsOpen: true, Heads: null);
+        return this with
+        {
+            Sessions = Sessions.Add(e.Session, session),
+            OpenSession = session,
+            sessionsOn = sessionsOn.SetItem(e.On, sessionsOn.GetValueOrDefault(e.On, []).Add(e.Session)),
+        };
+    }
+
+    private Step Close(SessionClosed e)
+    {
+        if (!Sessions.TryGetValue(e.Session, out Session? session))
+        {
+            return UnknownSession(e.Session);
+        }
+
+        if (!session.IsOpen)
+        {
+            return $"session {e.Session} is closed already";
+        }
+
+        return e.Heads is < 0 or > 10_000
+            ? $"heads {e.Heads}: a number from 0 to 10000"
+            : this with
+            {
+                Sessions = Sessions.SetItem(e.Session, session with { IsOpen = false, Heads = e.Heads }),
+                OpenSession = null,
+            };
+    }
+
+    private Step Work(Entered entered, HeatsWorked e)
+    {
+        if (!Sessions.TryGetValue(e.Session, out Session? session))
+        {
+            return UnknownSession(e.Session);
+        }
+
+        if (e.Heats < Heats.Half || e.Heats > Heats.MostAtOnce)
+        {
+            return $"heats {e.Heats}: a number from 0.5 to 1000 in steps of a half";
+        }
+
+        if (Refused(entered, e.Tool, session.On, out ToolInShop tool) is { } refusal)
+        {
+            return refusal;
+        }
+
+        return tool.State == ToolState.SetAside && session.On > tool.StateOn
+            ? $"{e.Tool} was set aside on {tool.StateOn:yyyy-MM-dd}: bring it back first"
+            : Record(tool, entered);
+    }
+
+    private Step Measure(Entered entered, ToolMeasured e)
+    {
+        if (Refused(entered, e.Tool, e.On, out ToolInShop tool) is { } refusal)
+        {
+            return refusal;
+        }
+
+        if (tool.Tool.Gauge(e.Gauge) is null)
+        {
+            string names = string.Join(", ", tool.Tool.GaugeMarks.Select(gauge => gauge.Name));
+            return $"{e.Tool} has no gauge mark {e.Gauge}: "
+                + (names.Length == 0 ? "it has none at all" : $"it has {names}");
+        }
+
+        if (e.Session is { } name && !Sessions.ContainsKey(name))
+        {
+            return UnknownSession(name);
+        }
+
+        if (e.Session is { } named && e.On < Sessions[named].On)
+        {
+            return $"a reading of {e.On:yyyy-MM-dd} cannot follow session {named} of {Sessions[named].On:yyyy-MM-dd}";
+        }
+
+        if (tool.Events.Where(each => each.What is ToolStartedHere).Select(DayOf).DefaultIfEmpty().Max() > e.On)
+        {
+            return $"{e.Tool} was started anew after {e.On:yyyy-MM-dd}: an earlier reading counts no more";
+        }
+
+        return e.Size <= Length.Zero || e.Size > SizeText.Longest || e.Resolution <= Length.Zero
+            ? "a size is above zero and at most 10 m"
+            : Record(tool, entered);
+    }
+
+    private Step Rework(Entered entered, ToolReworked e)
+    {
+        if (Refused(entered, e.Tool, e.On, out ToolInShop tool) is { } refusal)
+        {
+            return refusal;
+        }
+
+        if (e.Gauge is { } gauge && tool.Tool.Gauge(gauge) is null)
+        {
+            string names = string.Join(", ", tool.Tool.GaugeMarks.Select(each => each.Name));
+            return $"{e.Tool} has no gauge mark {gauge}: it has {(names.Length == 0 ? "none" : names)}";
+        }
+
+        if (e.Gauge is null && (e.Before ?? e.After) is not null)
+        {
+            return "a size before or after goes with the gauge mark where it was read";
+        }
+
+        return e.Before <= Length.Zero || e.After <= Length.Zero || e.Hours < 0 || e.Cost < 0
+            ? "sizes are above zero, hours and costs zero or more"
+            : Record(tool, entered);
+    }
+
+    private Step LookOver(Entered entered, ToolLookedOver e) =>
+        Refused(entered, e.Tool, e.On, out ToolInShop tool) is { } refusal ? refusal : Record(tool, entered);
+
+    private Step MeasureEye(Entered entered, EyeMeasured e)
+    {
+        if (e.On > entered.Day)
+        {
+            return Future(e.On, entered.Day);
+        }
+
+        if (e.Session is { } session && !Sessions.ContainsKey(session))
+        {
+            return UnknownSession(session);
+        }
+
+        if (e.Tool is { } tool && !TryFind(tool, out _))
+        {
+            return Unknown(tool);
+        }
+
+        return e.Length <= Length.Zero || e.Width <= Length.Zero
+            ? "a size is above zero"
+            : this with
+            {
+                EyesMeasured = EyesMeasured.Add(entered),
+            };
+    }
+
+    private Shop Record(ToolInShop tool, Entered entered) =>
+        this with
+        {
+            Tools = Tools.SetItem(tool.Id, tool.With(entered)),
+        };
+
+    private static string UnknownSession(string name) => $"there is no session {name}";
+}

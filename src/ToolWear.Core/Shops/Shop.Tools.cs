@@ -1,0 +1,163 @@
+using ToolWear.Core.Ledger;
+using ToolWear.Core.Tools;
+
+namespace ToolWear.Core.Shops;
+
+/// <content>Tools come, are stamped anew, go aside and are scrapped.</content>
+public sealed partial record Shop
+{
+    private Step Add(Entered entered, ToolAdded e)
+    {
+        Tool tool = e.Tool.WithOverall();
+        if (marks.ContainsKey(tool.Mark))
+        {
+            return $"mark {tool.Mark} is taken: a mark is unique among the tools that are not scrapped";
+        }
+
+        if (tool.Refusal() is { } refusal)
+        {
+            return $"{tool.Mark}: {refusal}";
+        }
+
+        if (tool.MadeOn > entered.Day)
+        {
+            return Future(tool.MadeOn.Value, entered.Day);
+        }
+
+        ToolInShop added = new(entered.Number, tool, ToolState.InService, DateOnly.MinValue, null, []);
+        return this with { Tools = Tools.Add(added.Id, added), marks = marks.Add(tool.Mark, added.Id) };
+    }
+
+    private Step Remark(ToolRemarked e)
+    {
+        if (!marks.TryGetValue(e.From, out long id))
+        {
+            return Unknown(e.From);
+        }
+
+        if (marks.ContainsKey(e.To))
+        {
+            return $"mark {e.To} is taken: a mark is unique among the tools that are not scrapped";
+        }
+
+        ToolInShop tool = Tools[id];
+        return this with
+        {
+            Tools = Tools.SetItem(id, tool with { Tool = tool.Tool with { Mark = e.To } }),
+            marks = marks.Remove(e.From).Add(e.To, id),
+        };
+    }
+
+    /// <summary>From now on the tool is one whose heats before nobody knows: earlier readings count no more.</summary>
+    private Step StartHere(Entered entered, ToolStartedHere e)
+    {
+        if (!marks.TryGetValue(e.Tool, out long id))
+        {
+            return Unknown(e.Tool);
+        }
+
+        ToolInShop tool = Tools[id];
+        return this with
+        {
+            Tools = Tools.SetItem(
+                id,
+                tool with
+                {
+                    Tool = tool.Tool with { Start = ToolStart.Unknown },
+                    Events =
+                    [
+                        .. tool.Events.Where(each => each.What is not ToolMeasured).Select(WithoutSizes),
+                        entered,
+                    ],
+                }
+            ),
+        };
+    }
+
+    private static Entered WithoutSizes(Entered entered) =>
+        entered.What is ToolReworked rework
+            ? entered with
+            {
+                What = rework with { Gauge = null, Before = null, After = null },
+            }
+            : entered;
+
+    private Step SetAside(Entered entered, ToolSetAside e) =>
+        ChangeState(entered, e.Tool, e.On, ToolState.InService, ToolState.SetAside);
+
+    private Step BringBack(Entered entered, ToolBroughtBack e) =>
+        ChangeState(entered, e.Tool, e.On, ToolState.SetAside, ToolState.InService);
+
+    private Step ChangeState(Entered entered, ToolMark mark, DateOnly on, ToolState from, ToolState to)
+    {
+        if (Refused(entered, mark, on, out ToolInShop tool) is { } refusal)
+        {
+            return refusal;
+        }
+
+        if (tool.State != from)
+        {
+            return $"{mark} is {ToolStates.Words.Word(tool.State)}, so it cannot be {(to == ToolState.SetAside ? "set aside" : "brought back")}";
+        }
+
+        if (on < tool.StateOn)
+        {
+            return $"{mark} changed its state on {tool.StateOn:yyyy-MM-dd} last: a day from then on is wanted";
+        }
+
+        ToolInShop after = tool.With(entered) with { State = to, StateOn = on };
+        return this with { Tools = Tools.SetItem(tool.Id, after) };
+    }
+
+    private Step Scrap(Entered entered, ToolScrapped e)
+    {
+        if (Refused(entered, e.Tool, e.On, out ToolInShop tool) is { } refusal)
+        {
+            return refusal;
+        }
+
+        if (e.Cause == ScrapCause.MadeInto != e.Into is not null)
+        {
+            return "the cause made-into goes with the mark of the tool it was made into, and only with it";
+        }
+
+        if (e.Into is { } into && (into == e.Tool || !TryFind(into, out _)))
+        {
+            return into == e.Tool ? $"{into} cannot be made into itself" : Unknown(into);
+        }
+
+        DateOnly last = tool.Events.Select(DayOf).Append(tool.StateOn).Max();
+        if (e.On < last)
+        {
+            return $"{e.Tool} still has entries of {last:yyyy-MM-dd}: it cannot have been scrapped on {e.On:yyyy-MM-dd}";
+        }
+
+        ToolInShop after = tool.With(entered) with { State = ToolState.Scrapped, StateOn = e.On, Scrapped = e };
+        return this with
+        {
+            Tools = Tools.SetItem(tool.Id, after),
+            marks = marks.Remove(e.Tool),
+            marksGone = marksGone.SetItem(e.Tool, tool.Id),
+        };
+    }
+
+    /// <summary>Why nothing can be entered of a tool on a day: unknown, not made yet, scrapped by then, in the future.</summary>
+    private string? Refused(Entered entered, ToolMark mark, DateOnly on, out ToolInShop tool)
+    {
+        bool found = TryFind(mark, out ToolInShop? known);
+        tool = known!;
+        return !found ? Unknown(mark)
+            : on > entered.Day ? Future(on, entered.Day)
+            : on < tool.Tool.MadeOn
+                ? $"{mark} was made on {tool.Tool.MadeOn:yyyy-MM-dd}: nothing can have happened to it on {on:yyyy-MM-dd}"
+            : tool.State == ToolState.Scrapped
+            && (on > tool.StateOn || entered.What is ToolScrapped or ToolSetAside or ToolBroughtBack)
+                ? $"{mark} was scrapped on {tool.StateOn:yyyy-MM-dd}"
+            : null;
+    }
+
+    private static string Unknown(ToolMark mark) => $"no tool is marked {mark}";
+
+    private static string Future(DateOnly on, DateOnly today) =>
+        $"{on:yyyy-MM-dd} lies in the future: today is {today:yyyy-MM-dd}";
+}

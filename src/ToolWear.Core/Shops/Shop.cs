@@ -1,0 +1,165 @@
+using System.Collections.Immutable;
+using System.Diagnostics.CodeAnalysis;
+using ToolWear.Core.Ledger;
+using ToolWear.Core.Tools;
+
+namespace ToolWear.Core.Shops;
+
+/// <summary>The present state of the shop: the fold of its ledger and nothing else. Immutable.</summary>
+/// <remarks>Made from <see cref="Empty"/> by <see cref="After"/>, one entry at a time, or by <see cref="Fold"/>.</remarks>
+public sealed partial record Shop
+{
+    private ImmutableDictionary<ToolMark, long> marks = ImmutableDictionary<ToolMark, long>.Empty;
+    private ImmutableDictionary<ToolMark, long> marksGone = ImmutableDictionary<ToolMark, long>.Empty;
+    private ImmutableDictionary<DateOnly, ImmutableList<string>> sessionsOn = ImmutableDictionary<
+        DateOnly,
+        ImmutableList<string>
+    >.Empty;
+
+    private Shop() { }
+
+    /// <summary>A shop in which nothing has happened yet.</summary>
+    public static Shop Empty { get; } = new();
+
+    /// <summary>Every entry, in the order of the ledger; entry n stands at n - 1.</summary>
+    public ImmutableList<Entered> Ledger { get; private init; } = [];
+
+    /// <summary>The entries that were crossed out, by number, with the entry that did it.</summary>
+    public ImmutableDictionary<long, Entered> CrossedOut { get; private init; } =
+        ImmutableDictionary<long, Entered>.Empty;
+
+    /// <summary>Every tool there ever was, by its unchanging number.</summary>
+    public ImmutableSortedDictionary<long, ToolInShop> Tools { get; private init; } =
+        ImmutableSortedDictionary<long, ToolInShop>.Empty;
+
+    /// <summary>Every session by its name.</summary>
+    public ImmutableSortedDictionary<string, Session> Sessions { get; private init; } = ByName<Session>();
+
+    /// <summary>The session that goes on, null where none does.</summary>
+    public Session? OpenSession { get; private init; }
+
+    /// <summary>The eyes by name.</summary>
+    public ImmutableSortedDictionary<string, EyeDescribed> Eyes { get; private init; } = ByName<EyeDescribed>();
+
+    /// <summary>The handles by name.</summary>
+    public ImmutableSortedDictionary<string, HandleDescribed> Handles { get; private init; } =
+        ByName<HandleDescribed>();
+
+    /// <summary>The series by eye, place and form.</summary>
+    public ImmutableSortedDictionary<SeriesKey, Series> Series { get; private init; } =
+        ImmutableSortedDictionary<SeriesKey, Series>.Empty;
+
+    /// <summary>The patterns by name.</summary>
+    public ImmutableSortedDictionary<string, PatternDescribed> Patterns { get; private init; } =
+        ByName<PatternDescribed>();
+
+    /// <summary>The bars in the stock rack by name.</summary>
+    public ImmutableSortedDictionary<string, BarDescribed> Bars { get; private init; } = ByName<BarDescribed>();
+
+    /// <summary>The orders by name.</summary>
+    public ImmutableSortedDictionary<string, OrderDescribed> Orders { get; private init; } = ByName<OrderDescribed>();
+
+    /// <summary>The cold eyes that were measured, in the order of the ledger.</summary>
+    public ImmutableList<Entered> EyesMeasured { get; private init; } = [];
+
+    /// <summary>The shop's settings.</summary>
+    public ShopSettings Settings { get; private init; } = ShopSettings.Usual;
+
+    /// <summary>The number the next entry will have.</summary>
+    public long NextNumber => Ledger.Count + 1;
+
+    /// <summary>Finds a tool by its mark: the one that is not scrapped, else the one scrapped last under that mark.</summary>
+    /// <param name="mark">The mark.</param>
+    /// <param name="tool">The tool.</param>
+    /// <returns>True where there is or was one.</returns>
+    public bool TryFind(ToolMark mark, [NotNullWhen(true)] out ToolInShop? tool)
+    {
+        tool = marks.TryGetValue(mark, out long id) || marksGone.TryGetValue(mark, out id) ? Tools[id] : null;
+        return tool is not null;
+    }
+
+    /// <summary>The sessions of a day in the order of their opening.</summary>
+    /// <param name="day">The day.</param>
+    /// <returns>The sessions, none where there were none.</returns>
+    public IEnumerable<Session> SessionsOn(DateOnly day) =>
+        sessionsOn.TryGetValue(day, out ImmutableList<string>? names) ? names.Select(name => Sessions[name]) : [];
+
+    /// <summary>The series that a tool belongs to.</summary>
+    /// <param name="tool">The tool.</param>
+    /// <returns>The series, or null where none was entered.</returns>
+    public Series? SeriesOf(Tool tool) =>
+        tool.Eye is { } eye ? Series.GetValueOrDefault(new SeriesKey(eye, tool.Place, tool.Form.Name)) : null;
+
+    /// <summary>Folds a whole ledger. What was crossed out later is left out from the start, which comes to the same.</summary>
+    /// <param name="ledger">Entries numbered from 1 without gaps.</param>
+    /// <returns>The shop after them, or the reason why an entry cannot be, with its number.</returns>
+    public static Step Fold(IEnumerable<Entered> ledger)
+    {
+        ImmutableArray<Entered> entries = [.. ledger];
+        Dictionary<long, Entered> crossed = [];
+        foreach (Entered entered in entries)
+        {
+            if (entered.What is EntryCrossedOut crossing)
+            {
+                crossed[crossing.Entry] = entered;
+            }
+        }
+
+        Shop shop = Empty with { CrossedOut = crossed.ToImmutableDictionary() };
+        foreach (Entered entered in entries)
+        {
+            Step step =
+                entered.What is EntryCrossedOut || crossed.ContainsKey(entered.Number) ? shop : shop.Apply(entered);
+            if (step.After is not { } after)
+            {
+                return $"entry {entered.Number}: {step.Refusal}";
+            }
+
+            shop = after with { Ledger = after.Ledger.Add(entered) };
+        }
+
+        return shop;
+    }
+
+    private static ImmutableSortedDictionary<string, T> ByName<T>() =>
+        ImmutableSortedDictionary.Create<string, T>(StringComparer.Ordinal);
+}
+
+/// <summary>What names a place in a series.</summary>
+/// <param name="Eye">The eye's name.</param>
+/// <param name="Place">The place.</param>
+/// <param name="Form">The form's name.</param>
+public readonly record struct SeriesKey(string Eye, Place Place, string Form) : IComparable<SeriesKey>
+{
+    /// <summary>Whether the left comes first.</summary>
+    /// <param name="left">A key.</param>
+    /// <param name="right">Another.</param>
+    /// <returns>True where left comes before right.</returns>
+    public static bool operator <(SeriesKey left, SeriesKey right) => left.CompareTo(right) < 0;
+
+    /// <summary>Whether the left comes later.</summary>
+    /// <param name="left">A key.</param>
+    /// <param name="right">Another.</param>
+    /// <returns>True where left comes after right.</returns>
+    public static bool operator >(SeriesKey left, SeriesKey right) => left.CompareTo(right) > 0;
+
+    /// <summary>Whether the left does not come later.</summary>
+    /// <param name="left">A key.</param>
+    /// <param name="right">Another.</param>
+    /// <returns>True where left is right or comes before it.</returns>
+    public static bool operator <=(SeriesKey left, SeriesKey right) => left.CompareTo(right) <= 0;
+
+    /// <summary>Whether the left does not come first.</summary>
+    /// <param name="left">A key.</param>
+    /// <param name="right">Another.</param>
+    /// <returns>True where left is right or comes after it.</returns>
+    public static bool operator >=(SeriesKey left, SeriesKey right) => left.CompareTo(right) >= 0;
+
+    /// <inheritdoc />
+    public int CompareTo(SeriesKey other)
+    {
+        int byEye = string.CompareOrdinal(Eye, other.Eye);
+        int byPlace = byEye != 0 ? byEye : Place.CompareTo(other.Place);
+        return byPlace != 0 ? byPlace : string.CompareOrdinal(Form, other.Form);
+    }
+}

@@ -1,0 +1,164 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using ToolWear.Core.Ledger;
+using ToolWear.Core.Tools;
+
+namespace ToolWear.Core.Shops;
+
+/// <summary>One setting of the shop: its name, its usual value, what it means and which values it takes.</summary>
+public sealed class ShopSetting
+{
+    private readonly Func<string, string?> fault;
+
+    private ShopSetting(string name, string usual, string meaning, Func<string, string?> fault)
+    {
+        Name = name;
+        Usual = usual;
+        Meaning = meaning;
+        this.fault = fault;
+    }
+
+    /// <summary>mm or in.</summary>
+    public static ShopSetting Units { get; } =
+        new("units", "mm", "the unit the shop speaks in: mm or in", OneOf("mm", "in"));
+
+    /// <summary>What the caliper reads to, mm. Common practice, no source: 0.01 to 0.05.</summary>
+    public static ShopSetting CaliperResolution { get; } =
+        new("caliper_resolution_mm", "0.05", "what the caliper reads to, in mm", Range(0.001m, 5));
+
+    /// <summary>The certainty of plans.</summary>
+    public static ShopSetting Sure { get; } =
+        new("sure", "0.9", "how sure the plans are to be: 0.9 is nine times in ten", Range(0.01m, 0.999m));
+
+    /// <summary>The usual lubricant.</summary>
+    public static ShopSetting Lubricant { get; } =
+        new("lubricant", "", "the lubricant where a session names none; never used engine oil", Text);
+
+    /// <summary>The usual cooling.</summary>
+    public static ShopSetting Cooling { get; } =
+        new("cooling", "", "the cooling where a session names none", OneOf([.. Care.CoolingWords.All]));
+
+    /// <summary>The usual number of blows.</summary>
+    public static ShopSetting Blows { get; } =
+        new("blows", "", "blows before the tool comes out, where a session says nothing", Range(1, 1000));
+
+    /// <summary>Who works here.</summary>
+    public static ShopSetting Hands { get; } = new("hands", "", "who works here, commas between", Text);
+
+    /// <summary>What an hour costs.</summary>
+    public static ShopSetting HourRate { get; } =
+        new("hour_rate", "0", "what an hour costs, in the shop's own money", Range(0, 1_000_000));
+
+    /// <summary>Whether this is the demo.</summary>
+    public static ShopSetting Demo { get; } =
+        new("demo", "no", "yes for the invented shop that shows the program", OneOf("yes", "no"));
+
+    /// <summary>A second folder for backups.</summary>
+    public static ShopSetting BackupFolder { get; } =
+        new("backup_folder", "", "a second folder that backups are copied to, best on another disk", Text);
+
+    /// <summary>Every setting, in the order in which they are listed.</summary>
+    public static ImmutableArray<ShopSetting> All { get; } =
+    [
+        Units,
+        CaliperResolution,
+        Sure,
+        Lubricant,
+        Cooling,
+        Blows,
+        Hands,
+        HourRate,
+        Demo,
+        BackupFolder,
+        .. Enum.GetValues<Place>().SelectMany(place => Enum.GetValues<Work>().Select(work => MakeFactor(place, work))),
+        .. Enum.GetValues<Place>().SelectMany(Temperatures),
+    ];
+
+    /// <summary>Its name: "units".</summary>
+    public string Name { get; }
+
+    /// <summary>Its value where the shop said nothing.</summary>
+    public string Usual { get; }
+
+    /// <summary>What it means, in a smith's words.</summary>
+    public string Meaning { get; }
+
+    /// <summary>The factor of a pair of place and work.</summary>
+    /// <param name="place">The place.</param>
+    /// <param name="work">The work.</param>
+    /// <returns>The setting.</returns>
+    public static ShopSetting Factor(Place place, Work work) => Known(FactorName(place, work));
+
+    /// <summary>The temperature of the eye when a drift of a place lets go.</summary>
+    /// <param name="place">The place.</param>
+    /// <returns>The setting.</returns>
+    public static ShopSetting EyeCelsius(Place place) => Known("eye_c_" + Places.Words.Word(place));
+
+    /// <summary>The temperature of a drift of a place when it is knocked out.</summary>
+    /// <param name="place">The place.</param>
+    /// <returns>The setting.</returns>
+    public static ShopSetting DriftCelsius(Place place) => Known("drift_c_" + Places.Words.Word(place));
+
+    /// <summary>Finds a setting.</summary>
+    /// <param name="name">Its name.</param>
+    /// <returns>The setting, or null where there is none of that name.</returns>
+    public static ShopSetting? Find(string name) => All.FirstOrDefault(each => each.Name == name);
+
+    /// <summary>What is wrong with a value.</summary>
+    /// <param name="value">The value as text, not empty.</param>
+    /// <returns>What would be right, or null where nothing is wrong.</returns>
+    public string? Fault(string value) => fault(value);
+
+    private static ShopSetting Known(string name) =>
+        Find(name) ?? throw new InvalidOperationException($"No setting {name}.");
+
+    private static string FactorName(Place place, Work work) =>
+        $"factor_{Places.Words.Word(place)}_{Works.Words.Word(work)}";
+
+    /// <summary>Common practice, no source: opening and sizing wear a drift about a quarter as much as cheek work.</summary>
+    private static ShopSetting MakeFactor(Place place, Work work)
+    {
+        string usual = (place, work) switch
+        {
+            (Place.Rough or Place.Second, Work.Opening or Work.Sizing) => "0.25",
+            (Place.Finish, Work.Cheeks) => "4",
+            _ => "1",
+        };
+        string meaning =
+            $"how much a heat of {Works.Words.Word(work)} wears a tool of place {Places.Words.Word(place)}, against a heat of its own work";
+        return new(FactorName(place, work), usual, meaning, Range(0, 100));
+    }
+
+    /// <summary>Common practice, no source: rough work ends at 850 to 1000 degrees, finish work at 650 to 800.</summary>
+    private static IEnumerable<ShopSetting> Temperatures(Place place)
+    {
+        string word = Places.Words.Word(place);
+        string eye = place is Place.Finish or Place.None ? "750" : "925";
+        yield return new(
+            "eye_c_" + word,
+            eye,
+            $"how hot the eye is when a drift of place {word} lets go, degrees C",
+            Range(20, 1200)
+        );
+        yield return new(
+            "drift_c_" + word,
+            "250",
+            $"how hot a drift of place {word} is when it is knocked out, degrees C",
+            Range(20, 1200)
+        );
+    }
+
+    private static Func<string, string?> OneOf(params string[] words) =>
+        value => words.Contains(value, StringComparer.Ordinal) ? null : $"one of {string.Join(", ", words)}";
+
+    private static Func<string, string?> Range(decimal least, decimal greatest) =>
+        value =>
+            decimal.TryParse(value, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out decimal number)
+            && number >= least
+            && number <= greatest
+                ? null
+                : $"a number from {least} to {greatest} with a point";
+
+    private static string? Text(string value) =>
+        value.Length <= 200 && !value.Any(char.IsControl) ? null : "at most 200 characters on one line";
+}

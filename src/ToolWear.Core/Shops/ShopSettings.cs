@@ -1,0 +1,90 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using ToolWear.Core.Ledger;
+using ToolWear.Core.Measure;
+using ToolWear.Core.Tools;
+
+namespace ToolWear.Core.Shops;
+
+/// <summary>The shop's settings: what it said, and the usual for the rest. Immutable.</summary>
+public sealed class ShopSettings
+{
+    private ShopSettings(ImmutableSortedDictionary<string, string> said) => Said = said;
+
+    /// <summary>A shop that has said nothing.</summary>
+    public static ShopSettings Usual { get; } =
+        new(ImmutableSortedDictionary.Create<string, string>(StringComparer.Ordinal));
+
+    /// <summary>What the shop said, by the setting's name.</summary>
+    public ImmutableSortedDictionary<string, string> Said { get; }
+
+    /// <summary>The unit the shop speaks in.</summary>
+    public LengthUnit Units => Get(ShopSetting.Units) == "in" ? LengthUnit.Inch : LengthUnit.Mm;
+
+    /// <summary>What the shop's caliper reads to.</summary>
+    public Length CaliperResolution => Length.FromMm(Number(ShopSetting.CaliperResolution));
+
+    /// <summary>Whether this is the demo, an invented shop.</summary>
+    public bool IsDemo => Get(ShopSetting.Demo) == "yes";
+
+    /// <summary>The certainty that the smith asks for, above 0 and below 1.</summary>
+    public double Sure => (double)Number(ShopSetting.Sure);
+
+    /// <summary>The lubricant that is used where a session says nothing; null where none was named.</summary>
+    public string? Lubricant => Get(ShopSetting.Lubricant) is { Length: > 0 } usual ? usual : null;
+
+    /// <summary>The cooling that is used where a session says nothing; null where none was named.</summary>
+    public Cooling? Cooling =>
+        Care.CoolingWords.TryParse(Get(ShopSetting.Cooling), out Cooling usual, out _) ? usual : null;
+
+    /// <summary>How much a heat of other work than its own wears a tool, against a heat of its own.</summary>
+    /// <param name="place">The tool's place.</param>
+    /// <param name="work">The work.</param>
+    /// <returns>The factor, zero or more.</returns>
+    public double Factor(Place place, Work work) => (double)Number(ShopSetting.Factor(place, work));
+
+    /// <summary>The temperature of the eye when the drift lets go, degrees Celsius.</summary>
+    /// <param name="place">The drift's place.</param>
+    /// <returns>Degrees Celsius, 20 to 1200.</returns>
+    public double EyeCelsius(Place place) => (double)Number(ShopSetting.EyeCelsius(place));
+
+    /// <summary>The temperature of the drift when it is knocked out, degrees Celsius.</summary>
+    /// <param name="place">The drift's place.</param>
+    /// <returns>Degrees Celsius, 20 to 1200.</returns>
+    public double DriftCelsius(Place place) => (double)Number(ShopSetting.DriftCelsius(place));
+
+    /// <summary>The value of a setting: what the shop said, else the usual.</summary>
+    /// <param name="setting">A setting.</param>
+    /// <returns>Its value as text.</returns>
+    public string Get(ShopSetting setting) => Said.GetValueOrDefault(setting.Name, setting.Usual);
+
+    /// <summary>The settings after a change.</summary>
+    /// <param name="name">The setting's name.</param>
+    /// <param name="value">Its value as text; empty goes back to the usual.</param>
+    /// <param name="after">The settings after it.</param>
+    /// <param name="refusal">What is wrong and what would be right, where it cannot be.</param>
+    /// <returns>True where it was taken.</returns>
+    public bool TryWith(string name, string value, out ShopSettings after, out string refusal)
+    {
+        after = this;
+        if (ShopSetting.Find(name) is not { } setting)
+        {
+            refusal = $"there is no setting {name}: {string.Join(", ", ShopSetting.All.Select(each => each.Name))}";
+            return false;
+        }
+
+        refusal =
+            value.Length == 0 ? ""
+            : setting.Fault(value) is { } fault ? $"{name} \"{value}\": {fault}"
+            : "";
+        if (refusal.Length == 0)
+        {
+            after = new(value.Length == 0 ? Said.Remove(name) : Said.SetItem(name, value));
+        }
+
+        return refusal.Length == 0;
+    }
+
+    private decimal Number(ShopSetting setting) =>
+        decimal.Parse(Get(setting), NumberStyles.Number, CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,25 @@
+namespace ToolWear.Core.Shops;
+
+/// <summary>What an entry leads to: the shop after it, or the reason why it cannot be.</summary>
+public readonly record struct Step
+{
+    private Step(Shop? after, string? refusal)
+    {
+        After = after;
+        Refusal = refusal;
+    }
+
+    /// <summary>The shop after the entry; null where it was refused.</summary>
+    public Shop? After { get; }
+
+    /// <summary>Why it cannot be: what, where, what would be right. Null where it was taken.</summary>
+    public string? Refusal { get; }
+
+    /// <summary>The entry was taken.</summary>
+    /// <param name="after">The shop after it.</param>
+    public static implicit operator Step(Shop after) => new(after, null);
+
+    /// <summary>The entry was refused.</summary>
+    /// <param name="refusal">The reason.</param>
+    public static implicit operator Step(string refusal) => new(null, refusal);
+}
