@@ -1,7 +1,8 @@
 namespace ToolWear.Core.Measure;
 
-/// <summary>A figure that was worked out from records: either a number with its interval, or the reason why there is none.</summary>
-/// <remarks>A closed family: <see cref="Estimate"/> and <see cref="NotEnoughData"/>. Never NaN, never a default.</remarks>
+/// <summary>A figure that was worked out from records: either numbers with their uncertainty, or the reason why there is none.</summary>
+/// <remarks>A closed family: <see cref="Estimate"/>, <see cref="NotEnoughData"/>, and the forecasts of wear, which hold
+/// several figures. Never NaN, never a default.</remarks>
 public abstract record Estimated
 {
     private protected Estimated() { }

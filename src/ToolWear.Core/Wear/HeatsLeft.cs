@@ -1,0 +1,32 @@
+namespace ToolWear.Core.Wear;
+
+/// <summary>How many more weighted heats a tool lasts, given that it is not yet past its limit.</summary>
+/// <remarks>Each figure is null where the readings do not bound it (beyond 20 000 heats); they never fall from first to last.</remarks>
+/// <param name="Q05">One time in twenty it lasts less.</param>
+/// <param name="Q10">One time in ten it lasts less.</param>
+/// <param name="Q50">As often less as more.</param>
+/// <param name="Q90">One time in ten it lasts more.</param>
+/// <param name="Q95">One time in twenty it lasts more.</param>
+public sealed record HeatsLeft(double? Q05, double? Q10, double? Q50, double? Q90, double? Q95)
+{
+    /// <summary>No tool is followed beyond so many heats.</summary>
+    public const double Most = 20_000;
+
+    /// <summary>What a tool has that is at or past its limit.</summary>
+    public static HeatsLeft None { get; } = new(0, 0, 0, 0, 0);
+
+    // K has cdf (F(k) - F0)/(1 - F0): the wear only grows, so "first past after k" is "past at k"
+    internal static HeatsLeft Of(Func<double, double> F, double F0, double scale)
+    {
+        double At(double p) => F0 + (p * (1 - F0));
+        double? q05 = Quantile(F, At(0.05), 0, scale);
+        double? q10 = Quantile(F, At(0.10), q05, scale);
+        double? q50 = Quantile(F, At(0.50), q10, scale);
+        double? q90 = Quantile(F, At(0.90), q50, scale);
+        double? q95 = Quantile(F, At(0.95), q90, scale);
+        return new HeatsLeft(q05, q10, q50, q90, q95);
+    }
+
+    private static double? Quantile(Func<double, double> F, double p, double? from, double scale) =>
+        from is { } low ? RisingRoot.Of(F, p, low, Most, scale) : null;
+}
