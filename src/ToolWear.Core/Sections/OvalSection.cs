@@ -27,6 +27,33 @@ public sealed record OvalSection : Section
     /// <inheritdoc />
     public override Length EyeWidth => B;
 
+    /// <inheritdoc />
+    public override Length Radius => Length.Zero;
+
+    /// <inheritdoc />
+    /// <remarks>A = pi a b / 4.</remarks>
+    public override double AreaMm2() => Area(A.Mm, B.Mm);
+
+    /// <inheritdoc />
+    /// <remarks>By the arithmetic-geometric mean, to the last digits: <see cref="EllipsePerimeter"/>.</remarks>
+    public override double PerimeterMm() => EllipsePerimeter.Of(A.Mm / 2, B.Mm / 2);
+
+    /// <inheritdoc />
+    /// <remarks>h = sqrt((a/2)^2 cos^2 t + (b/2)^2 sin^2 t).</remarks>
+    public override double SupportMm(double t) => double.Hypot(A.Mm / 2 * Math.Cos(t), B.Mm / 2 * Math.Sin(t));
+
+    /// <inheritdoc />
+    public override IReadOnlyList<OutlineArc> UpperArcs() => [];
+
+    /// <inheritdoc />
+    internal override double AreaTowardsMm2(Section other, double share)
+    {
+        OvalSection end = (OvalSection)other;
+        return Area(double.Lerp(A.Mm, end.A.Mm, share), double.Lerp(B.Mm, end.B.Mm, share));
+    }
+
+    private static double Area(double a, double b) => Math.PI * a * b / 4;
+
     /// <summary>Makes an oval.</summary>
     /// <param name="a">The length, 0.1 to 1000 mm.</param>
     /// <param name="b">The width, 0.1 to 1000 mm.</param>

@@ -34,6 +34,47 @@ public sealed record RectangleSection : Section
     /// <inheritdoc />
     public override Length EyeWidth => B;
 
+    /// <inheritdoc />
+    public override Length Radius => EdgeRadius;
+
+    /// <inheritdoc />
+    /// <remarks>A = ab - (4 - pi) r^2.</remarks>
+    public override double AreaMm2() => Area(A.Mm, B.Mm, EdgeRadius.Mm);
+
+    /// <inheritdoc />
+    /// <remarks>P = 2(a + b) - (8 - 2 pi) r.</remarks>
+    public override double PerimeterMm() => (2 * (A.Mm + B.Mm)) - ((8 - (2 * Math.PI)) * EdgeRadius.Mm);
+
+    /// <inheritdoc />
+    /// <remarks>h = (a/2 - r) |cos t| + (b/2 - r) |sin t| + r.</remarks>
+    public override double SupportMm(double t)
+    {
+        double r = EdgeRadius.Mm;
+        return (((A.Mm / 2) - r) * Math.Abs(Math.Cos(t))) + (((B.Mm / 2) - r) * Math.Abs(Math.Sin(t))) + r;
+    }
+
+    /// <inheritdoc />
+    public override IReadOnlyList<OutlineArc> UpperArcs()
+    {
+        double r = EdgeRadius.Mm;
+        double x = (A.Mm / 2) - r;
+        double y = (B.Mm / 2) - r;
+        return [new OutlineArc(0, Math.PI / 2, r, x, y), new OutlineArc(Math.PI / 2, Math.PI, r, -x, y)];
+    }
+
+    /// <inheritdoc />
+    internal override double AreaTowardsMm2(Section other, double share)
+    {
+        RectangleSection end = (RectangleSection)other;
+        return Area(
+            double.Lerp(A.Mm, end.A.Mm, share),
+            double.Lerp(B.Mm, end.B.Mm, share),
+            double.Lerp(EdgeRadius.Mm, end.EdgeRadius.Mm, share)
+        );
+    }
+
+    private static double Area(double a, double b, double r) => (a * b) - ((4 - Math.PI) * r * r);
+
     /// <summary>Makes a rectangle.</summary>
     /// <param name="a">The length, 0.1 to 1000 mm.</param>
     /// <param name="b">The width, 0.1 to 1000 mm.</param>

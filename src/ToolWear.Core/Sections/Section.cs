@@ -23,6 +23,51 @@ public abstract record Section
     /// <summary>How far it reaches along y: the width of the eye that it fills.</summary>
     public abstract Length EyeWidth { get; }
 
+    /// <summary>The radius a smith gives: edge radius of a rectangle, nose radius of a teardrop, zero for the others.</summary>
+    /// <remarks>Kind, length, width and this radius together make the same section again.</remarks>
+    public abstract Length Radius { get; }
+
+    /// <summary>The area A in mm2.</summary>
+    /// <returns>The area, above zero.</returns>
+    public abstract double AreaMm2();
+
+    /// <summary>The perimeter P in mm.</summary>
+    /// <returns>The way round, above zero.</returns>
+    public abstract double PerimeterMm();
+
+    /// <summary>The support function h about the mid-length: how far the section reaches in a direction.</summary>
+    /// <param name="t">The direction in radians from +x, the nose; any angle.</param>
+    /// <returns>The reach in mm, never negative.</returns>
+    public abstract double SupportMm(double t);
+
+    /// <summary>The arcs of the half above the long axis, from the nose round to the back; straight lines join them.</summary>
+    /// <returns>The arcs, their directions running from 0 to pi without a gap; none for an oval, which has no arcs.</returns>
+    public abstract IReadOnlyList<OutlineArc> UpperArcs();
+
+    /// <summary>The area part of the way to another section of the same kind, its figures running linearly.</summary>
+    /// <param name="other">A section of the same kind.</param>
+    /// <param name="share">How far, from 0 (this one) to 1 (the other).</param>
+    /// <returns>The area in mm2.</returns>
+    internal abstract double AreaTowardsMm2(Section other, double share);
+
+    /// <summary>The section once it was worn to a measured length and width; its radius keeps its made value.</summary>
+    /// <remarks>Where the width no longer has room for the radius, the radius is half of the width.</remarks>
+    /// <param name="length">The length now; the diameter of a round.</param>
+    /// <param name="width">The greatest width now; not used for a round.</param>
+    /// <param name="section">The section, where the figures can be.</param>
+    /// <param name="refusal">Otherwise the reason, with the allowed range.</param>
+    /// <returns>True where a section was made.</returns>
+    public bool TryWornTo(
+        Length length,
+        Length width,
+        [NotNullWhen(true)] out Section? section,
+        [NotNullWhen(false)] out string? refusal
+    )
+    {
+        Length half = new(Math.Min(length.Nanometres, width.Nanometres) / 2);
+        return TryMake(Kind, length, width, Radius < half ? Radius : half, out section, out refusal);
+    }
+
     /// <summary>Makes a section of the figures a smith gives: its kind, length, greatest width and radius.</summary>
     /// <param name="kind">The shape.</param>
     /// <param name="length">Along the eye; the diameter of a round.</param>

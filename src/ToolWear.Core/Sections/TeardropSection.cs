@@ -37,6 +37,65 @@ public sealed record TeardropSection : Section
     /// <inheritdoc />
     public override Length EyeWidth { get; }
 
+    /// <inheritdoc />
+    public override Length Radius => NoseRadius;
+
+    // The half turn is shared between back and nose at the direction square to the straight cheek:
+    // d = a - R - rho, sin f = (R - rho) / d, cos t0 = sin f.
+    private double SinF => ((EyeWidth.Mm / 2) - NoseRadius.Mm) / (A.Mm - (EyeWidth.Mm / 2) - NoseRadius.Mm);
+
+    /// <inheritdoc />
+    /// <remarks>A = d cos f (R + rho) + R^2 (pi/2 + f) + rho^2 (pi/2 - f), with d = a - R - rho, sin f = (R - rho)/d.</remarks>
+    public override double AreaMm2() => Area(A.Mm, EyeWidth.Mm / 2, NoseRadius.Mm);
+
+    /// <inheritdoc />
+    /// <remarks>P = 2 d cos f + R (pi + 2f) + rho (pi - 2f).</remarks>
+    public override double PerimeterMm()
+    {
+        double R = EyeWidth.Mm / 2;
+        double rho = NoseRadius.Mm;
+        double d = A.Mm - R - rho;
+        double f = Math.Asin(SinF);
+        return (2 * d * Math.Cos(f)) + (R * (Math.PI + (2 * f))) + (rho * (Math.PI - (2 * f)));
+    }
+
+    /// <inheritdoc />
+    /// <remarks>h = max(R - (a/2 - R) cos t, rho + (a/2 - rho) cos t).</remarks>
+    public override double SupportMm(double t)
+    {
+        double R = EyeWidth.Mm / 2;
+        double rho = NoseRadius.Mm;
+        double c = Math.Cos(t);
+        return Math.Max(R - (((A.Mm / 2) - R) * c), rho + (((A.Mm / 2) - rho) * c));
+    }
+
+    /// <inheritdoc />
+    public override IReadOnlyList<OutlineArc> UpperArcs()
+    {
+        double R = EyeWidth.Mm / 2;
+        double rho = NoseRadius.Mm;
+        double t0 = Math.Acos(SinF);
+        return [new OutlineArc(0, t0, rho, (A.Mm / 2) - rho, 0), new OutlineArc(t0, Math.PI, R, R - (A.Mm / 2), 0)];
+    }
+
+    /// <inheritdoc />
+    internal override double AreaTowardsMm2(Section other, double share)
+    {
+        TeardropSection end = (TeardropSection)other;
+        return Area(
+            double.Lerp(A.Mm, end.A.Mm, share),
+            double.Lerp(EyeWidth.Mm, end.EyeWidth.Mm, share) / 2,
+            double.Lerp(NoseRadius.Mm, end.NoseRadius.Mm, share)
+        );
+    }
+
+    private static double Area(double a, double R, double rho)
+    {
+        double d = a - R - rho;
+        double f = Math.Asin((R - rho) / d);
+        return (d * Math.Cos(f) * (R + rho)) + (R * R * ((Math.PI / 2) + f)) + (rho * rho * ((Math.PI / 2) - f));
+    }
+
     /// <summary>Makes a teardrop as a smith measures it.</summary>
     /// <param name="a">The length over all, longer than the width, to 1000 mm.</param>
     /// <param name="width">The greatest width 2R, from 0.1 mm.</param>
