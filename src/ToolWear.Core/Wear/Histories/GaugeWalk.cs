@@ -1,0 +1,164 @@
+using System.Collections.Immutable;
+using ToolWear.Core.Ledger;
+using ToolWear.Core.Measure;
+using ToolWear.Core.Shops;
+using ToolWear.Core.Tools;
+
+namespace ToolWear.Core.Wear.Histories;
+
+/// <summary>Walks the history of a tool and gathers what happened to one gauge mark.</summary>
+internal sealed class GaugeWalk
+{
+    private readonly Shop shop;
+    private readonly ToolInShop tool;
+    private readonly GaugeMark gauge;
+    private readonly List<WearSegment> done = [];
+    private readonly List<WearReading> evidence = [];
+    private readonly ImmutableArray<GaugeReading>.Builder readings = ImmutableArray.CreateBuilder<GaugeReading>();
+    private Length? start;
+    private Length? lastKnown;
+    private double? segmentStartMm;
+    private double heats;
+    private double heatsSinceKnown;
+
+    private GaugeWalk(Shop shop, ToolInShop tool, GaugeMark gauge)
+    {
+        this.shop = shop;
+        this.tool = tool;
+        this.gauge = gauge;
+        start = gauge.Start ?? MadeLikeItsSeries();
+        if (start is not null && !tool.Tool.Start.IsUnknown)
+        {
+            lastKnown = start;
+            segmentStartMm = 0;
+            heats = heatsSinceKnown = tool.Tool.Start.HeatsBefore?.Count ?? 0;
+        }
+    }
+
+    public static GaugeHistory Of(
+        Shop shop,
+        ToolInShop tool,
+        GaugeMark gauge,
+        ImmutableArray<(HistoryPlace Place, Entered Entered)> history
+    )
+    {
+        GaugeWalk walk = new(shop, tool, gauge);
+        foreach ((_, Entered entered) in history)
+        {
+            walk.Take(entered);
+        }
+
+        return walk.End();
+    }
+
+    private void Take(Entered entered)
+    {
+        switch (entered.What)
+        {
+            case HeatsWorked worked:
+                double weighted = shop.Weighted(tool.Tool, worked);
+                heats += weighted;
+                heatsSinceKnown += weighted;
+                break;
+            case ToolMeasured measured when measured.Gauge == gauge.Name:
+                Read(entered.Number, measured);
+                break;
+            case ToolReworked rework when rework.Gauge == gauge.Name:
+                Rework(rework);
+                break;
+            case ToolStartedHere:
+                Begin(null);
+                break;
+            default:
+                break;
+        }
+    }
+
+    private void Read(long entry, ToolMeasured measured)
+    {
+        start ??= measured.Size;
+        double wearMm = gauge.WearTo(start.Value, measured.Size).Mm;
+        // a reading at the start of a stretch says where it starts, not how fast it wears
+        bool isStart = segmentStartMm is null || (heats == 0 && evidence.Count == 0);
+        if (isStart)
+        {
+            segmentStartMm = wearMm;
+            heats = 0;
+        }
+        else
+        {
+            evidence.Add(new(heats, wearMm));
+        }
+
+        readings.Add(new(entry, measured.On, measured.Session, done.Count + 1, heats, measured.Size, wearMm, isStart));
+        lastKnown = measured.Size;
+        heatsSinceKnown = 0;
+    }
+
+    private void Rework(ToolReworked rework)
+    {
+        start ??= rework.After;
+        Begin(start is { } from && rework.After is { } after ? gauge.WearTo(from, after).Mm : null);
+        if (rework.After is not null)
+        {
+            lastKnown = rework.After;
+            heatsSinceKnown = 0;
+        }
+    }
+
+    private void Begin(double? startMm)
+    {
+        // a stretch of which neither start nor wear is known tells nothing
+        if (segmentStartMm is { } before)
+        {
+            done.Add(new(before, [.. evidence]));
+        }
+
+        evidence.Clear();
+        segmentStartMm = startMm;
+        heats = 0;
+    }
+
+    private GaugeHistory End()
+    {
+        string kind = string.Join(' ', Kind().Where(word => word.Length > 0));
+        double? guess = tool.Tool.GuessHeats ?? shop.SeriesOf(tool.Tool)?.GuessHeats;
+        WearHistory wear = new(
+            kind,
+            $"{kind} {tool.Tool.Steel ?? "unknown steel"}",
+            tool.Mark.Text,
+            gauge.Name,
+            start is { } from ? gauge.LimitFrom(from)?.Mm : null,
+            Resolution().Mm,
+            guess ?? GuessedLife.Assumed,
+            guess is null,
+            heats,
+            [.. done, new WearSegment(segmentStartMm, [.. evidence])]
+        );
+        return new(tool, gauge, start, readings.ToImmutable(), lastKnown, heatsSinceKnown, wear);
+    }
+
+    private string[] Kind() =>
+        [tool.Tool.Form.Name, tool.Tool.Place == Place.None ? "" : Places.Words.Word(tool.Tool.Place), gauge.Name];
+
+    private Length Resolution()
+    {
+        Length? read = tool
+            .Events.Select(entered => entered.What)
+            .OfType<ToolMeasured>()
+            .Where(measured => measured.Gauge == gauge.Name)
+            .Max(measured => measured.Resolution);
+        return read ?? gauge.Resolution ?? shop.Settings.CaliperResolution;
+    }
+
+    private Length? MadeLikeItsSeries()
+    {
+        Series? series = shop.SeriesOf(tool.Tool);
+        return gauge.Measures switch
+        {
+            Measures.Length => series?.Length,
+            Measures.Width => series?.Width,
+            _ => null,
+        };
+    }
+}

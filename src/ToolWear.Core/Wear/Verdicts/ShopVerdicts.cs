@@ -1,0 +1,133 @@
+using System.Collections.Immutable;
+using ToolWear.Core.Ledger;
+using ToolWear.Core.Measure;
+using ToolWear.Core.Shops;
+
+namespace ToolWear.Core.Wear.Verdicts;
+
+/// <summary>Judges the tools of a shop.</summary>
+public static class ShopVerdicts
+{
+    private const int MostToMeasure = 3;
+    private const double Past = 0.5;
+    private const double Near = 0.2;
+
+    /// <summary>Judges tools; the three whose reading is most overdue are told apart among all of them.</summary>
+    /// <param name="shop">The shop.</param>
+    /// <param name="forecasts">The forecasts of the tools in service.</param>
+    /// <returns>A verdict for each, by the tool's number.</returns>
+    public static ImmutableDictionary<long, Judged> Of(Shop shop, IReadOnlyList<ToolForecast> forecasts)
+    {
+        ImmutableHashSet<long> overdue =
+        [
+            .. forecasts
+                .Select(each => (each.Tool.Id, Overdue: ReadingOverdue(each)))
+                .Where(each => each.Overdue >= 1)
+                .OrderByDescending(each => each.Overdue)
+                .ThenBy(each => each.Id)
+                .Take(MostToMeasure)
+                .Select(each => each.Id),
+        ];
+        return forecasts.ToImmutableDictionary(
+            each => each.Tool.Id,
+            each => Of(LookedOver.Of(shop, each.Tool), each, overdue.Contains(each.Tool.Id))
+        );
+    }
+
+    /// <summary>How overdue a reading is: heats since the last one over half of the heats that were left then.</summary>
+    /// <param name="forecast">The tool's forecast.</param>
+    /// <returns>Below 1 where none is due; 0 where the tool has no limit to measure against.</returns>
+    public static double ReadingOverdue(ToolForecast forecast)
+    {
+        if (forecast.Deciding is not { } gauge || gauge.History.HeatsSinceKnown <= 0)
+        {
+            return 0;
+        }
+
+        double since = gauge.History.HeatsSinceKnown;
+        double left = gauge.Forecast is { } known
+            ? known.HeatsLeft.Q50 ?? HeatsLeft.Most
+            : Math.Max(0, gauge.History.Wear.GuessHeats - gauge.History.Wear.HeatsNow);
+        return since / (0.5 * (left + since));
+    }
+
+    private static Judged Of(LookedOver seen, ToolForecast forecast, bool isOverdue)
+    {
+        if (seen.Ending is { } ending)
+        {
+            return new(Verdict.Out, $"found {Found(ending)}");
+        }
+
+        if (seen.Dressing is { } dressing)
+        {
+            return new(Verdict.DressFirst, $"found {Found(dressing)}");
+        }
+
+        return OfWear(forecast)
+            ?? (seen.SoundSinceHeats ? null : new Judged(Verdict.LookItOver, Unseen(seen)))
+            ?? (isOverdue ? new Judged(Verdict.MeasureIt, Unread(forecast)) : null)
+            ?? new(Verdict.InsideItsLimit, Inside(forecast));
+    }
+
+    private static Judged? OfWear(ToolForecast forecast)
+    {
+        if (forecast.Deciding is not { } gauge)
+        {
+            return null;
+        }
+
+        if (gauge.Forecast is not { } known)
+        {
+            return gauge.History.LastKnownWearMm >= gauge.History.Wear.LimitMm
+                ? new(
+                    Verdict.PastItsLimit,
+                    $"its {gauge.History.Gauge.Name} was at or past its scrap size when last read"
+                )
+                : null;
+        }
+
+        double now = known.ChancePastLimitNow;
+        double soon = known.ChancePastLimit(forecast.UsualSession);
+        return now > Past
+                ? new(Verdict.PastItsLimit, $"{Percent(now)} that its {gauge.History.Gauge.Name} is past its limit")
+            : soon > Near
+                ? new(
+                    Verdict.NearItsLimit,
+                    $"{Percent(soon)} that its next {Heats(forecast.UsualSession)} heats take its {gauge.History.Gauge.Name} past its limit"
+                )
+            : null;
+    }
+
+    private static string Inside(ToolForecast forecast) =>
+        forecast.Deciding switch
+        {
+            null => "no scrap size is set, so nothing is known of its limit",
+            { Forecast: { } known } =>
+                $"{Percent(known.ChancePastLimit(forecast.UsualSession))} that its next {Heats(forecast.UsualSession)} heats take it past its limit",
+            { Outlook: NotEnoughData missing } => $"inside it when last read; {missing.Why}",
+            _ => "inside it when last read",
+        };
+
+    private static string Unseen(LookedOver seen) =>
+        seen.Last is not { } last ? "never looked over"
+        : last.Finding == Finding.Sound ? $"not looked over since its last heats, last on {last.On:yyyy-MM-dd}"
+        : $"found {Found(last)} and not found sound since";
+
+    private static string Unread(ToolForecast forecast) =>
+        $"{Heats(forecast.Deciding!.History.HeatsSinceKnown)} heats since its {forecast.Deciding.History.Gauge.Name} was last read";
+
+    private static string Found(ToolLookedOver finding) =>
+        $"{ToolLookedOver.FindingWords.Word(finding.Finding)} on {finding.On:yyyy-MM-dd}"
+        + (finding.By is { } by ? $" by {by}" : "");
+
+    private static string Percent(double chance) =>
+        chance switch
+        {
+            < 0.005 => "next to no chance",
+            > 0.995 => "next to certain",
+            _ => $"{chance * 100:0} in 100",
+        };
+
+    private static string Heats(double heats) =>
+        heats.ToString("0.#", System.Globalization.CultureInfo.InvariantCulture);
+}
