@@ -1,0 +1,237 @@
+using System.Collections.Concurrent;
+using System.Collections.Immutable;
+using System.Diagnostics.CodeAnalysis;
+using ToolWear.Storage.Disks;
+using ToolWear.Storage.Journal;
+
+namespace ToolWear.Storage.Documents;
+
+/// <summary>Keeps the documents behind the journal, on a thread of their own; everything about them happens there, in order.</summary>
+/// <remarks>
+/// Nothing that goes wrong here reaches an append: the documents are built anew, and where that fails too, what they would
+/// answer is read from the journal, slower and the same.
+/// </remarks>
+internal sealed class DocumentKeeper : IDisposable
+{
+    private readonly IDisk _disk;
+    private readonly StorePaths _paths;
+    private readonly StoreSettings _settings;
+    private readonly DocumentReplay _replay;
+    private readonly BlockingCollection<Action> _work = [];
+    private readonly ConcurrentQueue<StoreFinding> _findings = new();
+    private readonly Thread _owner;
+
+    // for the owner thread alone
+    private LedgerDocuments? _documents;
+    private JournalPoint? _point;
+    private string? _why;
+
+    /// <summary>Starts the thread; the files are not touched yet.</summary>
+    /// <param name="disk">The disk.</param>
+    /// <param name="paths">The store.</param>
+    /// <param name="settings">What the store was told.</param>
+    internal DocumentKeeper(IDisk disk, StorePaths paths, StoreSettings settings)
+    {
+        _disk = disk;
+        _paths = paths;
+        _settings = settings;
+        _replay = new DocumentReplay(disk, paths, settings);
+        _owner = new Thread(Work) { IsBackground = true, Name = "documents" };
+        _owner.Start();
+    }
+
+    /// <summary>What was found out of order so far.</summary>
+    internal IEnumerable<StoreFinding> Findings => _findings;
+
+    /// <summary>Opens the documents.</summary>
+    /// <returns>How far they have come, or null where they are missing, not ours or not to be trusted.</returns>
+    internal Task<DocumentMark?> Open() => Ask(OpenFiles);
+
+    /// <summary>Brings the documents up to the journal, from where they are or from nothing.</summary>
+    /// <param name="point">The end of the journal.</param>
+    internal void Follow(JournalPoint point) =>
+        _work.Add(() =>
+        {
+            _point = point;
+            CatchUp(point);
+        });
+
+    /// <summary>Adds a line that is durable.</summary>
+    /// <param name="line">The line.</param>
+    /// <param name="point">The end of the journal behind it.</param>
+    internal void Add(JournalLine line, JournalPoint point) =>
+        _work.Add(() =>
+        {
+            _point = point;
+            AddLine(line, point);
+        });
+
+    /// <summary>Asks the documents, behind everything added before.</summary>
+    /// <param name="ask">The question.</param>
+    /// <param name="fromJournal">The same question to all entries, for when the documents cannot answer.</param>
+    /// <returns>The entries, in order.</returns>
+    internal ImmutableArray<StoredEntry> Find(
+        Func<LedgerDocuments, ImmutableArray<StoredEntry>> ask,
+        Func<IEnumerable<StoredEntry>, IEnumerable<StoredEntry>> fromJournal
+    ) => Ask(() => Answer(ask) ?? Answer(ask) ?? [.. fromJournal(Journal())]).GetAwaiter().GetResult();
+
+    /// <summary>Waits until everything added is done, and closes the documents.</summary>
+    public void Dispose()
+    {
+        if (!_work.IsAddingCompleted)
+        {
+            _work.CompleteAdding();
+            _owner.Join();
+            _work.Dispose();
+        }
+    }
+
+    private Task<T> Ask<T>(Func<T> question)
+    {
+        var answer = new TaskCompletionSource<T>(TaskCreationOptions.RunContinuationsAsynchronously);
+        _work.Add(() =>
+        {
+            try
+            {
+                answer.SetResult(question());
+            }
+            catch (Exception e)
+            {
+                answer.SetException(e);
+                throw;
+            }
+        });
+        return answer.Task;
+    }
+
+    [SuppressMessage(
+        "Design",
+        "CA1031:Do not catch general exception types",
+        Justification = "what a question threw is thrown again where it was asked; the thread has to live"
+    )]
+    private void Work()
+    {
+        foreach (Action piece in _work.GetConsumingEnumerable())
+        {
+            try
+            {
+                piece();
+            }
+            catch (Exception e)
+            {
+                GiveUp(e.Message);
+            }
+        }
+        Close();
+    }
+
+    private DocumentMark? OpenFiles()
+    {
+        switch (DocumentFiles.Look(_disk, _paths.Documents))
+        {
+            case DocumentFiles.Content.Documents:
+                _ = Guarded(() => _documents = LedgerDocuments.Open(_disk, _paths));
+                return _documents?.Mark;
+            case DocumentFiles.Content.Foreign:
+                _why = "were no document database";
+                return null;
+            default:
+                _why = "were missing";
+                return null;
+        }
+    }
+
+    private void CatchUp(JournalPoint point)
+    {
+        bool caughtUp = false;
+        if (_documents is { } documents && Guarded(() => caughtUp = _replay.CatchUp(documents, point)) && caughtUp)
+        {
+            return;
+        }
+        Rebuild(point);
+    }
+
+    private void AddLine(JournalLine line, JournalPoint point)
+    {
+        if (_documents is { } documents && !Guarded(() => _replay.Add(documents, line, point.Shop)))
+        {
+            Rebuild(point);
+        }
+    }
+
+    private ImmutableArray<StoredEntry>? Answer(Func<LedgerDocuments, ImmutableArray<StoredEntry>> ask)
+    {
+        ImmutableArray<StoredEntry>? answer = null;
+        if (_documents is { } documents && !Guarded(() => answer = ask(documents)) && _point is { } point)
+        {
+            Rebuild(point);
+        }
+        return answer;
+    }
+
+    private void Rebuild(JournalPoint point)
+    {
+        Close();
+        bool isNew = point.Seq == 0 && DocumentFiles.Look(_disk, _paths.Documents) == DocumentFiles.Content.Nothing;
+        bool rebuilt = Guarded(() =>
+        {
+            DocumentFiles.MoveAside(_disk, _paths, _settings.Clock);
+            _documents = LedgerDocuments.Open(_disk, _paths);
+            _replay.Fill(_documents, point);
+        });
+        if (!rebuilt)
+        {
+            GiveUp(_why ?? "");
+        }
+        else if (!isNew)
+        {
+            Say(
+                FindingKind.DocumentsRebuilt,
+                $"The documents in {_paths.Documents} {_why ?? "did not match the journal"}; they were built anew from it."
+            );
+        }
+        _why = null;
+    }
+
+    private IEnumerable<StoredEntry> Journal() => _point is { } point ? _replay.Entries(point) : [];
+
+    private void GiveUp(string why)
+    {
+        Close();
+        Say(
+            FindingKind.DocumentsUnavailable,
+            $"The documents in {_paths.Documents} cannot be used now ({why}); the journal answers instead."
+        );
+    }
+
+    private void Say(FindingKind kind, string sentence) => _findings.Enqueue(new StoreFinding(kind, sentence));
+
+    private void Close()
+    {
+        if (_documents is { } documents)
+        {
+            _documents = null;
+            _ = Guarded(documents.Dispose);
+            _ = Guarded(() => DocumentFiles.DropEmptyLog(_disk, _paths));
+        }
+    }
+
+    [SuppressMessage(
+        "Design",
+        "CA1031:Do not catch general exception types",
+        Justification = "a rotten database throws anything, from a null reference to an overflow; none of it is worth more than building it anew"
+    )]
+    private bool Guarded(Action step)
+    {
+        try
+        {
+            step();
+            return true;
+        }
+        catch (Exception e)
+        {
+            _why = $"could not be read or written ({e.Message})";
+            return false;
+        }
+    }
+}

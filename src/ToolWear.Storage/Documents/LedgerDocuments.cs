@@ -1,0 +1,172 @@
+using System.Collections.Immutable;
+using LiteDB;
+using LiteDB.Engine;
+using ToolWear.Storage.Disks;
+using ToolWear.Storage.Journal;
+
+namespace ToolWear.Storage.Documents;
+
+/// <summary>The document database: one document an entry, found by number, by tool and by day.</summary>
+/// <remarks>
+/// For one thread: the database binds a transaction to the thread that began it. Nothing here is synced, since all of
+/// it can be made again from the journal. Any exception means that the file is not to be trusted further.
+/// </remarks>
+internal sealed class LedgerDocuments : IDisposable
+{
+    /// <summary>Documents written in one transaction at most: larger ones spill and were seen to break.</summary>
+    internal const int Batch = 1000;
+
+    private const string Entries = "entries";
+    private const string Meta = "meta";
+
+    private readonly Stream _data;
+    private readonly Stream _log;
+    private readonly LiteEngine _engine;
+
+    private LedgerDocuments(Stream data, Stream log)
+    {
+        _data = data;
+        _log = log;
+        _engine = new LiteEngine(
+            new EngineSettings
+            {
+                DataStream = data,
+                LogStream = log,
+                Collation = Collation.Binary,
+            }
+        );
+    }
+
+    /// <summary>How far the documents have come, or null in a new database or one that is not ours.</summary>
+    internal DocumentMark? Mark { get; private set; }
+
+    /// <summary>Opens the database, or makes an empty one where there is no file.</summary>
+    /// <param name="disk">The disk.</param>
+    /// <param name="paths">The store; its document file is absent, empty or has been looked at.</param>
+    /// <returns>The open database.</returns>
+    internal static LedgerDocuments Open(IDisk disk, StorePaths paths)
+    {
+        Stream data = disk.OpenDocuments(paths.Documents);
+        Stream? log = null;
+        try
+        {
+            log = disk.OpenDocuments(paths.DocumentLog);
+            var documents = new LedgerDocuments(data, log);
+            documents.Mark = documents.ReadMark();
+            return documents;
+        }
+        catch
+        {
+            log?.Dispose();
+            data.Dispose();
+            throw;
+        }
+    }
+
+    /// <summary>Sets up an empty database for a shop.</summary>
+    /// <param name="mark">The mark before the first entry.</param>
+    internal void Begin(DocumentMark mark)
+    {
+        _engine.Pragma("UTC_DATE", true);
+        _engine.EnsureIndex(Entries, "by_tool", "$.tools[*]", unique: false);
+        _engine.EnsureIndex(Entries, "by_day", "$.day", unique: false);
+        Add([], mark);
+    }
+
+    /// <summary>Adds entries and moves the mark, in one transaction.</summary>
+    /// <param name="entries">At most <see cref="Batch"/> entries.</param>
+    /// <param name="mark">The mark after them.</param>
+    internal void Add(IReadOnlyList<StoredEntry> entries, DocumentMark mark)
+    {
+        if (!_engine.BeginTrans())
+        {
+            throw new InvalidOperationException("A transaction is open already.");
+        }
+        if (entries.Count > 0)
+        {
+            _engine.Insert(Entries, entries.Select(EntryDocument.Write), BsonAutoId.Int64);
+        }
+        _engine.Upsert(Meta, [EntryDocument.Write(mark)], BsonAutoId.Int64);
+        if (!_engine.Commit())
+        {
+            throw new InvalidOperationException("The transaction was gone before its end.");
+        }
+        Mark = mark;
+    }
+
+    /// <summary>The entries that concern a tool.</summary>
+    /// <param name="tool">Its mark.</param>
+    /// <returns>In order.</returns>
+    internal ImmutableArray<StoredEntry> OfTool(string tool) =>
+        InOrder(new Query { Where = { BsonExpression.Create("$.tools[*] ANY = @0", tool) } });
+
+    /// <summary>The entries of a day.</summary>
+    /// <param name="day">The shop's day.</param>
+    /// <returns>In order.</returns>
+    internal ImmutableArray<StoredEntry> OfDay(DateOnly day) =>
+        InOrder(new Query { Where = { BsonExpression.Create("$.day = @0", JournalFormat.DayText(day)) } });
+
+    /// <summary>The newest entries.</summary>
+    /// <param name="count">How many at most, 1 or more.</param>
+    /// <returns>In order, the newest last.</returns>
+    internal ImmutableArray<StoredEntry> Newest(int count) =>
+        InOrder(
+            new Query
+            {
+                OrderBy = "$._id",
+                Order = Query.Descending,
+                Limit = count,
+            }
+        );
+
+    /// <summary>All entries, in order, one at a time; to be read to the end before anything is added.</summary>
+    /// <returns>Each entry, tested.</returns>
+    internal IEnumerable<StoredEntry> All() => Read(new Query { OrderBy = "$._id", Order = Query.Ascending });
+
+    /// <summary>The entries of one line of the journal.</summary>
+    /// <param name="line">The number of its first entry.</param>
+    /// <returns>In order; none where it is not here.</returns>
+    internal IEnumerable<StoredEntry> OfLine(long line) =>
+        Read(
+                new Query
+                {
+                    Where = { BsonExpression.Create("$._id >= @0", line) },
+                    OrderBy = "$._id",
+                    Order = Query.Ascending,
+                }
+            )
+            .TakeWhile(entry => entry.Line == line);
+
+    /// <inheritdoc />
+    public void Dispose()
+    {
+        try
+        {
+            _engine.Dispose();
+            // once, at the end of the work: what is closed should outlive a power cut
+            (_data as FileStream)?.Flush(flushToDisk: true);
+        }
+        finally
+        {
+            _data.Dispose();
+            _log.Dispose();
+        }
+    }
+
+    private ImmutableArray<StoredEntry> InOrder(Query query) => [.. Read(query).OrderBy(entry => entry.Seq)];
+
+    private IEnumerable<StoredEntry> Read(Query query)
+    {
+        using IBsonDataReader reader = _engine.Query(Entries, query);
+        while (reader.Read())
+        {
+            yield return EntryDocument.Read(reader.Current.AsDocument);
+        }
+    }
+
+    private DocumentMark? ReadMark()
+    {
+        using IBsonDataReader reader = _engine.Query(Meta, new Query());
+        return reader.Read() ? EntryDocument.ReadMark(reader.Current.AsDocument) : null;
+    }
+}

@@ -1,0 +1,17 @@
+namespace ToolWear.Storage.Journal;
+
+/// <summary>How a journal ends.</summary>
+public enum JournalEnd
+{
+    /// <summary>It has not been read to its end.</summary>
+    NotReached,
+
+    /// <summary>With a whole line.</summary>
+    Whole,
+
+    /// <summary>With a line whose checksum is right but whose line end is missing: it was written and not yet acknowledged.</summary>
+    Unended,
+
+    /// <summary>With part of a line, cut off or with holes: it was being written and was never acknowledged.</summary>
+    Torn,
+}
