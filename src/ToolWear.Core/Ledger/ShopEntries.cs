@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Sections;
 using ToolWear.Core.Tools;
-using Place = ToolWear.Core.Tools.Place;
 
 namespace ToolWear.Core.Ledger;
 

@@ -9,7 +9,7 @@ namespace ToolWear.Core.Sections;
 /// <param name="LeastAt">Where the room is least. It is often least at nose and back alike: then it says nose.</param>
 /// <param name="EndsAlike">True where both sections have two like ends, so that nose and back are one.</param>
 [StructLayout(LayoutKind.Auto)]
-public readonly record struct Clearance(double ClearanceMm, double ShiftMm, Place LeastAt, bool EndsAlike)
+public readonly record struct Clearance(double ClearanceMm, double ShiftMm, NearestAt LeastAt, bool EndsAlike)
 {
     // a tenth of a nanometre: nearer than that, rounding decides
     private const double TouchingMm = 1e-7;
@@ -22,9 +22,9 @@ public readonly record struct Clearance(double ClearanceMm, double ShiftMm, Plac
     public string ToWords()
     {
         string where =
-            LeastAt == Place.Cheek ? "cheek"
+            LeastAt == NearestAt.Cheek ? "cheek"
             : EndsAlike ? "ends"
-            : LeastAt == Place.Nose ? "nose"
+            : LeastAt == NearestAt.Nose ? "nose"
             : "back";
         double size = Math.Abs(ClearanceMm);
         string figure = size.ToString(size < 0.095 ? "0.00" : "0.0", CultureInfo.InvariantCulture);

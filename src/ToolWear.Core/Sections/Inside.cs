@@ -47,7 +47,7 @@ public static class Inside
 
         IReadOnlyList<Valley> valleys = room.Valleys(u);
         double clearance = Least(valleys).RoomMm;
-        Place place = valleys
+        NearestAt place = valleys
             .Where(valley => valley.RoomMm <= clearance + TieMm)
             .Select(valley => PlaceOf(outer, inner, u, valley.T))
             .OrderBy(Rank)
@@ -59,25 +59,25 @@ public static class Inside
 
     private static bool HasLikeEnds(Section section) => section is not TeardropSection;
 
-    private static int Rank(Place place) =>
+    private static int Rank(NearestAt place) =>
         place switch
         {
-            Place.Nose => 0,
-            Place.Back => 1,
+            NearestAt.Nose => 0,
+            NearestAt.Back => 1,
             _ => 2,
         };
 
     // The inner section's point that looks towards t, seen along the outer one. A cheek that lies flat against the
     // other has no single point: its middle counts.
-    private static Place PlaceOf(Section outer, Section inner, double u, double t)
+    private static NearestAt PlaceOf(Section outer, Section inner, double u, double t)
     {
         const double aside = 1e-7;
         double x =
             u + ((PointLooking(inner, Math.Min(Math.PI, t + aside)) + PointLooking(inner, Math.Max(0, t - aside))) / 2);
         double third = outer.EyeLength.Mm / 6;
-        return x > third ? Place.Nose
-            : x < -third ? Place.Back
-            : Place.Cheek;
+        return x > third ? NearestAt.Nose
+            : x < -third ? NearestAt.Back
+            : NearestAt.Cheek;
     }
 
     private static double PointLooking(Section section, double t)

@@ -1,7 +1,7 @@
 namespace ToolWear.Core.Sections;
 
 /// <summary>Where along the outer of two sections the inner one comes nearest to it.</summary>
-public enum Place
+public enum NearestAt
 {
     /// <summary>The third towards +x: the nose of a teardrop, one end of the others.</summary>
     Nose,
