@@ -1,0 +1,142 @@
+using System.Collections.Immutable;
+using System.Text.Json;
+using ToolWear.Core.Ledger;
+using ToolWear.Core.Shops;
+using ToolWear.Storage;
+using ToolWear.Storage.Entries;
+using ToolWear.Storage.Journal;
+
+namespace ToolWear;
+
+/// <summary>The one door from commands and screens to the ledger and the shop.</summary>
+/// <remarks>An entry is durable before the shop here changes; what the shop refuses is never stored.</remarks>
+public sealed class Bench : IDisposable
+{
+    private readonly Site site;
+    private readonly Store? store;
+
+    private Bench(Site site, Store? store, Shop shop)
+    {
+        this.site = site;
+        this.store = store;
+        Shop = shop;
+    }
+
+    /// <summary>The shop as its ledger says now.</summary>
+    public Shop Shop { get; private set; }
+
+    /// <summary>What the store found out of order and has dealt with.</summary>
+    public ImmutableArray<StoreFinding> Findings => store?.Findings ?? [];
+
+    /// <summary>What a store must know of entries.</summary>
+    /// <param name="site">The world around.</param>
+    /// <returns>The settings.</returns>
+    public static StoreSettings Settings(Site site) =>
+        new(
+            new KnownKinds(EntryFormat.Known),
+            body => [.. EntryFormat.Read(body).Tools.Select(mark => mark.Text)],
+            site.Clock,
+            site.NewShopId
+        );
+
+    /// <summary>Opens a store to write, and makes it where there is none.</summary>
+    /// <param name="site">The world around.</param>
+    /// <param name="path">The store.</param>
+    /// <returns>The bench.</returns>
+    /// <exception cref="StoreException">It cannot be opened; the message says why and what to do.</exception>
+    public static Bench ToWrite(Site site, string path)
+    {
+        List<Entered> ledger = [];
+        Store store = Store.Open(new StorePaths(path), site.Disk, Settings(site), line => Take(ledger, line));
+        try
+        {
+            return new(site, store, Fold(path, ledger));
+        }
+        catch
+        {
+            store.Dispose();
+            throw;
+        }
+    }
+
+    /// <summary>Reads a store beside whoever writes it.</summary>
+    /// <param name="site">The world around.</param>
+    /// <param name="path">The store.</param>
+    /// <returns>The bench; it records nothing.</returns>
+    /// <exception cref="StoreException">It cannot be read; the message says why and what to do.</exception>
+    public static Bench ToRead(Site site, string path)
+    {
+        List<Entered> ledger = [];
+        Store.Read(new StorePaths(path), site.Disk, new KnownKinds(EntryFormat.Known), line => Take(ledger, line));
+        return new(site, null, Fold(path, ledger));
+    }
+
+    /// <summary>Records one entry.</summary>
+    /// <param name="entry">What happened.</param>
+    /// <returns>Its number, or why the shop refuses it.</returns>
+    /// <exception cref="StoreBrokenException">It could not be made durable and was not accepted.</exception>
+    public Recorded Record(LedgerEntry entry) => RecordAll([entry]);
+
+    /// <summary>Records entries all together or not at all, as one line of the journal.</summary>
+    /// <param name="entries">What happened, in order; at least one.</param>
+    /// <returns>The number of the last, or why the shop refuses one of them.</returns>
+    /// <exception cref="StoreBrokenException">They could not be made durable and were not accepted.</exception>
+    public Recorded RecordAll(ImmutableArray<LedgerEntry> entries)
+    {
+        Store writer = store ?? throw new InvalidOperationException("This bench only reads.");
+        DateTimeOffset at = site.Clock.GetUtcNow();
+        Shop after = Shop;
+        foreach (LedgerEntry entry in entries)
+        {
+            Step step = after.After(new Entered(after.NextNumber, at, site.Today, entry));
+            if (step.After is not { } next)
+            {
+                return new Recorded(null, step.Refusal);
+            }
+
+            after = next;
+        }
+
+        writer.Append(site.Today, [.. entries.Select(EntryFormat.Write)]);
+        Shop = after;
+        return new Recorded(after.Ledger.Count, null);
+    }
+
+    /// <summary>Copies the journal into the store's own backups, as after each session.</summary>
+    /// <returns>What went wrong, or null; a backup that fails stops nothing.</returns>
+    public string? BackUp() => null;
+
+    /// <inheritdoc />
+    public void Dispose() => store?.Dispose();
+
+    private static void Take(List<Entered> ledger, JournalLine line)
+    {
+        foreach (string body in line.Bodies)
+        {
+            ledger.Add(new(ledger.Count + 1, line.At, line.Day, Read(ledger.Count + 1, body)));
+        }
+    }
+
+    private static LedgerEntry Read(long number, string body)
+    {
+        try
+        {
+            return EntryFormat.Read(body);
+        }
+        catch (JsonException e)
+        {
+            throw new DamagedJournalException(number, Words.EntryUnreadable(number, e.Message));
+        }
+    }
+
+    private static Shop Fold(string path, List<Entered> ledger)
+    {
+        Step step = Shop.Fold(ledger);
+        return step.After ?? throw new DamagedJournalException(0, Words.LedgerImpossible(path, step.Refusal!));
+    }
+}
+
+/// <summary>What came of recording.</summary>
+/// <param name="Number">The number of the last entry recorded; null where it was refused.</param>
+/// <param name="Refusal">Why the shop refuses it; null where it was recorded.</param>
+public readonly record struct Recorded(long? Number, string? Refusal);

@@ -1,0 +1,216 @@
+using System.CommandLine;
+using System.Globalization;
+using System.Text;
+using ToolWear.Core.Ledger;
+using ToolWear.Core.Measure;
+using ToolWear.Core.Shops;
+using ToolWear.Core.Tools;
+using ToolWear.Storage;
+using ToolWear.Tables;
+
+namespace ToolWear.Commands;
+
+/// <summary>One call of a verb: what was typed, read with clear refusals, and what it prints.</summary>
+internal sealed class Call
+{
+    private readonly ParseResult parsed;
+    private readonly StringBuilder result = new();
+
+    private Call(Site site, ParseResult parsed)
+    {
+        Site = site;
+        this.parsed = parsed;
+    }
+
+    public Site Site { get; }
+
+    /// <summary>The store that was named, else the usual one.</summary>
+    public string StorePath => FullPath("--store", Get(Common.Store) ?? Site.UsualStore);
+
+    /// <summary>The day the command speaks of: today where none was named.</summary>
+    public DateOnly On => Day("--on", Get(Common.On)) ?? Site.Today;
+
+    /// <summary>Runs a verb: results come out only where it succeeds, a refusal is one sentence.</summary>
+    /// <returns>The exit code.</returns>
+    public static int Run(Site site, ParseResult parsed, Action<Call> run)
+    {
+        Call call = new(site, parsed);
+        try
+        {
+            run(call);
+            call.Flush();
+            return 0;
+        }
+        catch (Refused refused)
+        {
+            site.Error.WriteLine(Words.Refusal(refused.Message));
+            return refused.ExitCode;
+        }
+        catch (StoreException e)
+        {
+            site.Error.WriteLine(Words.Refusal(e.Message));
+            return Refused.WrongData;
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            site.Error.WriteLine(Words.Refusal(e.Message));
+            return Refused.WrongData;
+        }
+    }
+
+    /// <summary>Takes text that comes out when the verb has succeeded.</summary>
+    public void Print(string text) => result.Append(text);
+
+    /// <summary>Takes a line that comes out when the verb has succeeded.</summary>
+    public void PrintLine(string line) => result.Append(line).Append('\n');
+
+    /// <summary>Brings out at once what was printed: what was recorded is durable.</summary>
+    public void Flush()
+    {
+        Site.Out.Write(result.ToString());
+        Site.Out.Flush();
+        result.Clear();
+    }
+
+    /// <summary>Says something beside the result.</summary>
+    public void Warn(string sentence) => Site.Error.WriteLine(sentence);
+
+    /// <summary>Prints a table in the format asked for; what surrounds it for people only as text.</summary>
+    public void Print(Table table, string before = "", string after = "")
+    {
+        switch (Format())
+        {
+            case "csv":
+                Print(table.ToCsv());
+                break;
+            case "json":
+                Print(table.ToJson());
+                break;
+            default:
+                Print(before + table.ToText() + after);
+                break;
+        }
+    }
+
+    /// <summary>The format asked for: text, csv or json.</summary>
+    public string Format(params ReadOnlySpan<string> others)
+    {
+        string format = Get(Common.As) ?? "text";
+        return format is "text" or "csv" or "json" || others.Contains(format)
+            ? format
+            : throw Refused.Usage($"--as {format}: one of text, csv, json{(others.IsEmpty ? "" : ", " + string.Join(", ", others.ToArray()))}");
+    }
+
+    public string Get(Argument<string> argument) => parsed.GetValue(argument) ?? "";
+
+    public string? Get(Option<string?> option) => parsed.GetValue(option);
+
+    public string[] GetAll(Option<string[]> option) => parsed.GetValue(option) ?? [];
+
+    public bool Has(Option<bool> option) => parsed.GetValue(option);
+
+    public ToolMark Mark(Argument<string> argument) => ReadMark(Get(argument));
+
+    public static ToolMark ReadMark(string text) =>
+        ToolMark.TryParse(text, out ToolMark mark, out string refusal) ? mark : throw Refused.Usage(refusal);
+
+    public LengthUnit Units(Shop shop) =>
+        Get(Common.Units) switch
+        {
+            null => shop.Settings.Units,
+            "mm" => LengthUnit.Mm,
+            "in" => LengthUnit.Inch,
+            { } other => throw Refused.Usage($"--units {other}: mm or in"),
+        };
+
+    public static Heats ReadHeats(string text) =>
+        Heats.TryParse(text, out Heats heats, out string refusal) ? heats : throw Refused.Usage(refusal);
+
+    public TypedSize Size(Shop shop, string text) =>
+        SizeText.TryParse(text, Units(shop), out TypedSize size, out string refusal) ? size : throw Refused.Usage(refusal);
+
+    public Length? Size(Shop shop, Option<string?> option) => Get(option) is { } text ? Size(shop, text).Length : null;
+
+    public T Word<T>(Vocabulary<T> words, string text)
+        where T : struct, Enum => words.TryParse(text, out T value, out string refusal) ? value : throw Refused.Usage(refusal);
+
+    public T? Word<T>(Vocabulary<T> words, Option<string?> option)
+        where T : struct, Enum => Get(option) is { } text ? Word(words, text) : null;
+
+    public DateOnly? Day(Option<string?> option) => Day(option.Name, Get(option));
+
+    public decimal? Amount(Option<string?> option)
+    {
+        if (Get(option) is not { } text)
+        {
+            return null;
+        }
+
+        string point = text.Replace(',', '.');
+        return decimal.TryParse(point, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out decimal amount) && amount <= 1_000_000_000
+            ? amount
+            : throw Refused.Usage($"{option.Name} {text}: a number, zero or more, such as 1.5");
+    }
+
+    public int? Whole(Option<string?> option) =>
+        Get(option) is not { } text ? null
+        : int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out int number) ? number
+        : throw Refused.Usage($"{option.Name} {text}: a whole number, zero or more");
+
+    /// <summary>A note or a name as typed: one line of at most 2000 characters, in normal form C.</summary>
+    public string? Note(Option<string?> option) => Get(option) is { } text ? ReadNote(option.Name, text) : null;
+
+    public static string ReadNote(string name, string text) =>
+        text.Length is > 0 and <= 2000 && !text.Any(c => char.IsControl(c) || char.IsSurrogate(c) && !IsPaired(text))
+            ? text.Normalize(NormalizationForm.FormC)
+            : throw Refused.Usage($"{name}: 1 to 2000 characters on one line");
+
+    /// <summary>A path as a full one.</summary>
+    public static string FullPath(string name, string path) =>
+        path.Length > 0 && !path.Contains('\0', StringComparison.Ordinal)
+            ? Path.GetFullPath(path)
+            : throw Refused.Usage($"{name}: a file is wanted");
+
+    public Bench ToRead() => Bench.ToRead(Site, StorePath);
+
+    /// <summary>Opens the store to write and says what it found out of order.</summary>
+    public Bench ToWrite()
+    {
+        Bench bench = Bench.ToWrite(Site, StorePath);
+        foreach (StoreFinding finding in bench.Findings)
+        {
+            Warn(finding.Sentence);
+        }
+
+        return bench;
+    }
+
+    /// <summary>Records an entry and brings out its number once it is durable.</summary>
+    public void Record(Bench bench, LedgerEntry entry)
+    {
+        Recorded recorded = bench.Record(entry);
+        PrintLine(Words.EntryRecorded(recorded.Number ?? throw Refused.Data(recorded.Refusal!)));
+        Flush();
+    }
+
+    public static ToolInShop Find(Shop shop, ToolMark mark) =>
+        shop.TryFind(mark, out ToolInShop? tool) ? tool : throw Refused.Data(Words.NoTool(mark, shop));
+
+    private static bool IsPaired(string text)
+    {
+        try
+        {
+            _ = new UTF8Encoding(false, throwOnInvalidBytes: true).GetByteCount(text);
+            return true;
+        }
+        catch (EncoderFallbackException)
+        {
+            return false;
+        }
+    }
+
+    private static DateOnly? Day(string name, string? text) =>
+        text is null ? null
+        : DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out DateOnly day) ? day
+        : throw Refused.Usage($"{name} {text}: a day that there is, as year-month-day, such as 2026-05-01");
+}

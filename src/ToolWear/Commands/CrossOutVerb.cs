@@ -1,0 +1,35 @@
+using System.CommandLine;
+using System.Globalization;
+using ToolWear.Core.Ledger;
+
+namespace ToolWear.Commands;
+
+/// <summary>cross-out: an entry counts no more; it stays visible in the ledger.</summary>
+internal static class CrossOutVerb
+{
+    private static readonly Argument<string> Entry = new("ENTRY") { Description = "the entry's number" };
+    private static readonly Argument<string> Why = new("WHY") { Description = "why, in a few words" };
+
+    public static Command Make(Site site) =>
+        Common.Verb(
+            site,
+            "cross-out",
+            "Crosses an entry out: it stays in the ledger and counts no more. Refused while other entries rest on it.",
+            "cross-out 212 \"jaw on scale\"",
+            [Entry, Why],
+            Run
+        );
+
+    private static void Run(Call call)
+    {
+        string text = call.Get(Entry);
+        if (!long.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out long number) || number < 1)
+        {
+            throw Refused.Usage($"entry {text}: the number that was printed when it was recorded");
+        }
+
+        string why = Call.ReadNote("WHY", call.Get(Why));
+        using Bench bench = call.ToWrite();
+        call.Record(bench, new EntryCrossedOut(number, why));
+    }
+}

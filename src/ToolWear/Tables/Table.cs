@@ -1,0 +1,78 @@
+using System.Collections.Immutable;
+using System.Text;
+using System.Text.Json;
+using ToolWear.Storage.Csv;
+
+namespace ToolWear.Tables;
+
+/// <summary>Rows that come out as text for people, as CSV or as JSON, all from the same cells.</summary>
+/// <param name="Columns">The columns.</param>
+/// <param name="Rows">The rows, a cell for each column.</param>
+public sealed record Table(ImmutableArray<Column> Columns, ImmutableArray<ImmutableArray<Cell>> Rows)
+{
+    /// <summary>The table as lines of text: numbers to the right, headings over them.</summary>
+    /// <returns>Lines, each with its line end; none where no column is for people.</returns>
+    public string ToText()
+    {
+        int[] shown = [.. Enumerable.Range(0, Columns.Length).Where(i => Columns[i].Heading is not null)];
+        int[] widths =
+        [
+            .. shown.Select(i =>
+                Rows.Select(row => Width(row[i].Shown)).Append(Width(Columns[i].Heading!)).Max()
+            ),
+        ];
+        bool[] toTheRight = [.. shown.Select(i => Rows.Any(row => row[i].IsNumber))];
+        StringBuilder text = new();
+        AppendLine(text, [.. shown.Select(i => Columns[i].Heading!)], widths, toTheRight);
+        foreach (ImmutableArray<Cell> row in Rows)
+        {
+            AppendLine(text, [.. shown.Select(i => row[i].Shown)], widths, toTheRight);
+        }
+
+        return text.ToString();
+    }
+
+    /// <summary>The table as CSV with its header, RFC 4180.</summary>
+    /// <returns>The whole file.</returns>
+    public string ToCsv() =>
+        CsvText.Of(Columns.Select(column => column.Name), Rows.Select(row => row.Select(ToCsvCell)));
+
+    /// <summary>The table as a JSON array of objects; null for what is not known.</summary>
+    /// <returns>Indented JSON with a line end.</returns>
+    public string ToJson() => JsonText.Of(Write);
+
+    /// <summary>Writes the table as a JSON array.</summary>
+    /// <param name="json">Where to.</param>
+    public void Write(Utf8JsonWriter json)
+    {
+        json.WriteStartArray();
+        foreach (ImmutableArray<Cell> row in Rows)
+        {
+            json.WriteStartObject();
+            for (int i = 0; i < Columns.Length; i++)
+            {
+                JsonText.Write(json, Columns[i].Name, row[i]);
+            }
+
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+    }
+
+    private static CsvCell ToCsvCell(Cell cell) => new(cell.ToFileText(), cell.IsNumber);
+
+    private static void AppendLine(StringBuilder text, string[] cells, int[] widths, bool[] toTheRight)
+    {
+        StringBuilder line = new();
+        for (int i = 0; i < cells.Length; i++)
+        {
+            string space = new(' ', widths[i] - Width(cells[i]));
+            line.Append(i == 0 ? "" : "  ").Append(toTheRight[i] ? space + cells[i] : cells[i] + space);
+        }
+
+        text.AppendLine(line.ToString().TrimEnd());
+    }
+
+    private static int Width(string text) => text.EnumerateRunes().Count();
+}

@@ -1,0 +1,35 @@
+namespace ToolWear;
+
+/// <content>What --help says of options that several verbs share.</content>
+public static partial class Words
+{
+    /// <summary>What the program is for.</summary>
+    public const string HelpProgram =
+        "ToolWear keeps the wear of a smith's hot-work tooling: drifts, slitters, punches, fullers. It says which are\n"
+        + "inside their limits, how many heats are left in each, and what to measure next.\n\n"
+        + "Sizes: a mark wins (36.5 mm, 1.44\"), a fraction is inches (1 7/16), a bare number is in the shop's unit.";
+
+    /// <summary>--store.</summary>
+    public const string HelpStore = "the shop's file; usually the one in your data folder";
+
+    /// <summary>--units.</summary>
+    public const string HelpUnits = "the unit of bare sizes and of what is shown, for this command";
+
+    /// <summary>--as.</summary>
+    public const string HelpAs = "how the result comes out; csv and json are always mm";
+
+    /// <summary>--on.</summary>
+    public const string HelpOn = "the day it happened, as 2026-05-01; usually today";
+
+    /// <summary>A tool's mark.</summary>
+    public const string HelpMark = "the mark stamped on the tool, such as R3";
+
+    /// <summary>--session.</summary>
+    public const string HelpSession = "the session's name, such as 2026-05-01";
+
+    /// <summary>--note.</summary>
+    public const string HelpNote = "a note";
+
+    /// <summary>--by.</summary>
+    public const string HelpBy = "who did it";
+}

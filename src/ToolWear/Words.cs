@@ -1,0 +1,97 @@
+using System.Globalization;
+using ToolWear.Core.Shops;
+using ToolWear.Core.Tools;
+
+namespace ToolWear;
+
+/// <summary>The sentences the user sees.</summary>
+public static partial class Words
+{
+    /// <summary>What stands beside every forecast. Common practice, no source.</summary>
+    public const string ForecastCaution =
+        "Heats left is an estimate, not a permission: a drift can crack on any heat. A competent person looks each tool\n"
+        + "over and decides; local codes and the employer's rules come first. No inspection record for the authorities.";
+
+    /// <summary>What stands where an eye size is shown. Common practice, no source.</summary>
+    public const string EyeCaution =
+        "Too tight an eye splits the handle, too loose throws the head: check every head's handle fit by hand.";
+
+    /// <summary>What stands where a finding is entered. 29 CFR 1926.301(c), 29 CFR 1910.242(a).</summary>
+    public const string FindingCaution =
+        "No mushroomed, chipped, cracked or loose-handled tool in use (29 CFR 1926.301(c), 1910.242(a)).";
+
+    /// <summary>What stands where a tool is added or reworked. Common practice, no source.</summary>
+    public const string StruckEndCaution =
+        "Keep the struck end soft, chamfered and square; never a hard face on a hard face.";
+
+    /// <summary>What stands where a tool is ground or mended. Common practice, no source.</summary>
+    public const string GrindingCaution =
+        "Grinding: guard, rest, eyes and lungs. No plated scrap in the fire; mind welding fume; try unknown steel first.";
+
+    /// <summary>What follows a finding of an over-heated tool. Common practice, no source.</summary>
+    public const string OverheatedCaution =
+        "An over-heated air-hardening tool is brittle until tempered; a drift stuck in a head that went back to the fire\n"
+        + "counts as over-heated. Press it out; never hammer on a cracked one.";
+
+    /// <summary>What stands where a size is read. Common practice, no source.</summary>
+    public const string MeasureCaution = "Measure cold: black is not cold.";
+
+    /// <summary>What stands where slitting and opening are begun. Common practice, no source.</summary>
+    public const string BlindHoleCaution =
+        "Blind holes: little lubricant, dry, lift out often; trapped grease or wet dust can throw the tool. No used\n"
+        + "engine oil.";
+
+    /// <summary>What stands at the start of a session. Common practice, no source.</summary>
+    public const string HammerCaution =
+        "Hold tools by tongs or rod, beside the body, nobody in line; a tool must fit under the raised ram; power off and\n"
+        + "ram blocked before touching dies. No water on air-hardening steel that has shown red; carbon tools only when\n"
+        + "black. Warm cold air-hardening tools before the first blow.";
+
+    /// <summary>A refusal.</summary>
+    /// <param name="sentence">What is wrong and what would be right.</param>
+    /// <returns>The line.</returns>
+    public static string Refusal(string sentence) => $"toolwear: {sentence}";
+
+    /// <summary>An entry was recorded.</summary>
+    /// <param name="number">Its number.</param>
+    /// <returns>The line.</returns>
+    public static string EntryRecorded(long number) => $"entry {number}";
+
+    /// <summary>A body that this program wrote cannot be read.</summary>
+    /// <param name="number">The entry's number.</param>
+    /// <param name="why">What is wrong.</param>
+    /// <returns>The sentence.</returns>
+    public static string EntryUnreadable(long number, string why) =>
+        $"entry {number} of the journal cannot be read ({why}). Nothing was changed. \"toolwear check\" looks further.";
+
+    /// <summary>A journal that is whole holds an entry that cannot be.</summary>
+    /// <param name="path">The store.</param>
+    /// <param name="why">Which and why.</param>
+    /// <returns>The sentence.</returns>
+    public static string LedgerImpossible(string path, string why) =>
+        $"the journal of {path} holds what cannot be: {why}. Nothing was changed. \"toolwear check\" looks further.";
+
+    /// <summary>No tool has that mark.</summary>
+    /// <param name="mark">The mark.</param>
+    /// <param name="shop">The shop.</param>
+    /// <returns>The sentence, with marks that there are.</returns>
+    public static string NoTool(ToolMark mark, Shop shop)
+    {
+        string[] others =
+        [
+            .. shop.Tools.Values.Where(tool => tool.State != ToolState.Scrapped).Select(tool => tool.Mark.Text).Take(40),
+        ];
+        return $"no tool is marked {mark}: "
+            + (others.Length == 0 ? "there is none yet, add one with add-tool or import" : $"there are {string.Join(", ", others)}");
+    }
+
+    /// <summary>Heats for people: halves only.</summary>
+    /// <param name="heats">Heats.</param>
+    /// <returns>For example "11" or "2.5".</returns>
+    public static string Heats(double heats) => heats.ToString("0.#", CultureInfo.InvariantCulture);
+
+    /// <summary>Heats that are an estimate: no finer than one.</summary>
+    /// <param name="heats">Heats.</param>
+    /// <returns>For example "34".</returns>
+    public static string About(double heats) => heats.ToString("0", CultureInfo.InvariantCulture);
+}
