@@ -23,7 +23,7 @@ internal readonly record struct DepthRange(double FromMm, double ToMm, double Mi
     {
         double half = (greatestMm - leastMm) / 2;
         double miss = (eyeMm - leastMm - half) / half;
-        if (taper > 0)
+        if (taper >= Taper.Flattest)
         {
             return new DepthRange((leastMm - eyeMm) / taper, (greatestMm - eyeMm) / taper, miss, taper / half);
         }

@@ -30,7 +30,7 @@ public enum DriveEnd
     /// <summary>Where the length is inside its tolerance the width is not.</summary>
     LengthAgainstWidth,
 
-    /// <summary>The mark would run off the taper on to the full-size part, or past the shank mark.</summary>
+    /// <summary>The mark would run off the taper on to the full-size part, past the shank mark or off the nose.</summary>
     MarkRunsOff,
 
     /// <summary>The nose would meet the bolster.</summary>

@@ -26,8 +26,8 @@ public sealed record SeriesProposal(
     private const double SizeMm = 0.05;
     private const double RadiusMm = 0.1;
 
-    // a small eye cannot give up a hatchet's millimetres: no drift is more than a fifth smaller than the finish
-    private const double MostShare = 0.2;
+    // a small eye cannot give up a hatchet's millimetres: no drift is more than a quarter smaller than the finish
+    private const double MostShare = 0.25;
 
     /// <summary>Proposes a series.</summary>
     /// <param name="eye">The finished cold eye at its face.</param>

@@ -9,8 +9,8 @@ public static class Taper
     /// <summary>The steepest taper that is reckoned with: 0.5.</summary>
     public const double Steepest = 0.5;
 
-    // flatter than a hundredth of a mm on ten metres is parallel
-    private const double Flattest = 1e-6;
+    /// <summary>The flattest that is a taper at all: 1e-6, a hundredth of a mm on ten metres. Below it is parallel.</summary>
+    public const double Flattest = 1e-6;
 
     /// <summary>How much deeper a drift of one taper is driven to make up for wear: s = w / q.</summary>
     /// <param name="wearMm">The wear w to be made up, 0 to 100 mm.</param>

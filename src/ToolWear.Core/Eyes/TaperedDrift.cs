@@ -7,6 +7,9 @@ namespace ToolWear.Core.Eyes;
 /// <summary>What of a drift matters for how deep it is driven.</summary>
 public sealed record TaperedDrift
 {
+    /// <summary>The furthest that a mark lies from the shank mark: 1000 mm.</summary>
+    public const double FurthestMarkMm = 1000;
+
     private TaperedDrift(double taperLength, double taperWidth, Length mark, Length taperLeft, Length noseRoom)
     {
         TaperLength = taperLength;
@@ -53,7 +56,7 @@ public sealed record TaperedDrift
         refusal =
             Taper.Refuse("The taper of the length", taperLength)
             ?? Taper.Refuse("The taper of the width", taperWidth)
-            ?? FigureRange.Refuse("The mark", mark.Mm, 0, 1000, " mm from the shank mark")
+            ?? FigureRange.Refuse("The mark", mark.Mm, 0, FurthestMarkMm, " mm from the shank mark")
             ?? FigureRange.Refuse("The taper left above the mark", taperLeft.Mm, 0, 1000, " mm")
             ?? FigureRange.Refuse("The room under the nose", noseRoom.Mm, 0, 1000, " mm");
         drift = refusal is null ? new TaperedDrift(taperLength, taperWidth, mark, taperLeft, noseRoom) : null;
