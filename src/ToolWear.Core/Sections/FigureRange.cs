@@ -12,11 +12,16 @@ public static class FigureRange
     /// <param name="greatest">The greatest allowed, allowed itself.</param>
     /// <param name="unit">The unit with a blank before it, or nothing: " mm".</param>
     /// <returns>For example "The loss must be 0 to 0.9; 7 is not."</returns>
-    public static string? Refuse(string what, double value, double least, double greatest, string unit) =>
-        value >= least && value <= greatest
-            ? null
-            : $"{what} must be {Text(least)} to {Text(greatest)}{unit}; {Text(value)} is not.";
+    public static string? Refuse(string what, double value, double least, double greatest, string unit)
+    {
+        if (value >= least && value <= greatest)
+        {
+            return null;
+        }
 
-    private static string Text(double value) =>
-        double.IsFinite(value) ? value.ToString("0.######", CultureInfo.InvariantCulture) : "no number";
+        string end = double.IsFinite(value) ? $"; {Text(value)} is not." : ", and a number.";
+        return $"{what} must be {Text(least)} to {Text(greatest)}{unit}{end}";
+    }
+
+    private static string Text(double value) => value.ToString("0.######", CultureInfo.InvariantCulture);
 }

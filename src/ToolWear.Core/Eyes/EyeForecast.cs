@@ -1,0 +1,47 @@
+using System.Globalization;
+using ToolWear.Core.Measure;
+
+namespace ToolWear.Core.Eyes;
+
+/// <summary>The cold eye that a drift makes now: predicted from shrinkage, and found by the shop where it has measured.</summary>
+/// <param name="Predicted">The eye by shrinkage alone.</param>
+/// <param name="FoundLengthMm">The length by the shop's own allowance, or why there is none.</param>
+/// <param name="FoundWidthMm">The width by the shop's own allowance, or why there is none.</param>
+/// <param name="Heads">How many measured eyes stand behind what was found; 0 where nothing was.</param>
+public sealed record EyeForecast(EyeSize Predicted, Estimated FoundLengthMm, Estimated FoundWidthMm, int Heads)
+{
+    /// <summary>The eye to go by: what the shop found, else the prediction.</summary>
+    public EyeSize Eye =>
+        FoundLengthMm is Estimate length && FoundWidthMm is Estimate width
+            ? new EyeSize(length.Value, width.Value)
+            : Predicted;
+
+    /// <summary>Forecasts the eye of a drift.</summary>
+    /// <param name="drift">The cold drift at its mark, as it is now.</param>
+    /// <param name="knockOut">The temperatures of drift and eye.</param>
+    /// <param name="eyes">The finished eyes measured for this place and eye.</param>
+    /// <returns>The forecast.</returns>
+    public static EyeForecast For(EyeSize drift, KnockOut knockOut, IReadOnlyList<MeasuredEye> eyes)
+    {
+        EyeSize predicted = knockOut.Eyes(drift);
+        return ShopAllowance.TryFrom(eyes, out ShopAllowance? own, out NotEnoughData? missing)
+            ? new EyeForecast(predicted, own.NextLengthMm(drift.LengthMm), own.NextWidthMm(drift.WidthMm), own.Heads)
+            : new EyeForecast(predicted, missing, missing, 0);
+    }
+
+    /// <summary>The length in words: "predicted 36.3, found 36.2 on 6 heads".</summary>
+    /// <returns>Words without a full stop, mm to 0.1.</returns>
+    public string LengthInWords() => Words(Predicted.LengthMm, FoundLengthMm);
+
+    /// <summary>The width in words, as the length.</summary>
+    /// <returns>Words without a full stop, mm to 0.1.</returns>
+    public string WidthInWords() => Words(Predicted.WidthMm, FoundWidthMm);
+
+    private string Words(double predictedMm, Estimated found)
+    {
+        string predicted = $"predicted {Tenths(predictedMm)}";
+        return found is Estimate estimate ? $"{predicted}, found {Tenths(estimate.Value)} on {Heads} heads" : predicted;
+    }
+
+    private static string Tenths(double mm) => mm.ToString("0.0", CultureInfo.InvariantCulture);
+}

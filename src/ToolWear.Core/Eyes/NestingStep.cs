@@ -1,0 +1,30 @@
+using ToolWear.Core.Sections;
+
+namespace ToolWear.Core.Eyes;
+
+/// <summary>One drift of a series before the next: it must lie inside, or it spoils what no later drift can close.</summary>
+/// <param name="Before">The drift used first.</param>
+/// <param name="After">The next.</param>
+/// <param name="Clearance">The room that the next one's section leaves round the first one's.</param>
+public sealed record NestingStep(NamedSection Before, NamedSection After, Clearance Clearance)
+{
+    /// <summary>Whether to warn.</summary>
+    public bool Spoils => !Clearance.Holds;
+
+    /// <summary>The step as a sentence: never silent, a warning where it spoils the eye.</summary>
+    public string Sentence =>
+        Spoils
+            ? $"{Before.Name} {Clearance.ToWords()} in {After.Name}: it spoils a corner that no later drift can close."
+            : $"{Before.Name} lies in {After.Name}, {Clearance.ToWords()}.";
+
+    /// <summary>The steps of a series.</summary>
+    /// <param name="series">The drifts in the order of use.</param>
+    /// <returns>One step for each drift but the last.</returns>
+    public static IReadOnlyList<NestingStep> Of(IReadOnlyList<NamedSection> series) =>
+        [
+            .. series.Zip(
+                series.Skip(1),
+                (before, after) => new NestingStep(before, after, Inside.Of(after.Section, before.Section))
+            ),
+        ];
+}

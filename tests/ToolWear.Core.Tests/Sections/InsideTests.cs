@@ -1,0 +1,135 @@
+using CsCheck;
+using ToolWear.Core.Sections;
+using Xunit;
+
+namespace ToolWear.Core.Tests.Sections;
+
+public sealed class InsideTests
+{
+    [Fact]
+    public void A_rectangle_before_a_teardrop_bursts_its_nose_by_3_1_mm()
+    {
+        Clearance clearance = Inside.Of(Make.Teardrop(36.8, 17.6, 3.2), Make.Rectangle(34, 15, 3));
+
+        Assert.Equal(-3.1, clearance.ClearanceMm, 0.06);
+        Assert.Equal(Place.Nose, clearance.LeastAt);
+        Assert.False(clearance.Holds);
+        Assert.StartsWith("bursts the nose by 3.", clearance.ToWords(), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(5, 4, 0.5)]
+    [InlineData(4, 5, -0.5)]
+    public void A_round_holds_a_smaller_round_by_half_the_difference(double outer, double inner, double expected) =>
+        Assert.Equal(expected, Inside.Of(Make.Round(outer), Make.Round(inner)).ClearanceMm, 1e-9);
+
+    [Fact]
+    public void A_thin_rectangle_is_held_least_at_the_cheek()
+    {
+        Clearance clearance = Inside.Of(Make.Rectangle(50, 17, 0), Make.Rectangle(40, 16, 0));
+
+        Assert.Equal(0.5, clearance.ClearanceMm, 1e-9);
+        Assert.Equal(Place.Cheek, clearance.LeastAt);
+        Assert.Equal("inside by 0.5, least at the cheek", clearance.ToWords());
+    }
+
+    [Fact]
+    public void A_round_opener_lies_at_the_back_of_a_teardrop()
+    {
+        Clearance clearance = Inside.Of(Make.Teardrop(40, 20, 2), Make.Round(18));
+
+        Assert.Equal(1, clearance.ClearanceMm, 1e-9);
+        Assert.Equal(-10, clearance.ShiftMm, 1e-6);
+        Assert.Equal(Place.Back, clearance.LeastAt);
+    }
+
+    [Fact]
+    public void A_section_just_holds_itself() =>
+        Make.Any.Sample(section =>
+        {
+            Clearance clearance = Inside.Of(section, section);
+
+            Assert.Equal(0, clearance.ClearanceMm, 1e-9);
+            Assert.True(clearance.Holds);
+        });
+
+    // The outer's depth at points of the inner's outline, from circles and straight lines: at the shift reported the
+    // least depth is the clearance, and at no other shift is it more.
+    [Fact]
+    public void The_clearance_is_the_least_depth_of_the_outline_at_the_best_shift() =>
+        Gen.Select(Make.AnyOfArcs, Make.Any)
+            .Sample(
+                (outer, inner) =>
+                {
+                    Clearance clearance = Inside.Of(outer, inner);
+
+                    Assert.Equal(clearance.ClearanceMm, LeastDepthMm(outer, inner, clearance.ShiftMm, 1500), 2e-4);
+                    foreach (double aside in new[] { -3, -0.3, -0.01, 0.01, 0.3, 3 })
+                    {
+                        double there = LeastDepthMm(outer, inner, clearance.ShiftMm + aside, 1500);
+                        Assert.True(there <= clearance.ClearanceMm + 2e-4, $"{aside}: {there} > {clearance}");
+                    }
+                },
+                iter: 300
+            );
+
+    [Fact]
+    public void An_oval_holds_what_its_outline_holds() =>
+        Gen.Select(Make.AnyOval, Make.Any)
+            .Sample(
+                (outer, inner) =>
+                {
+                    Clearance clearance = Inside.Of(outer, inner);
+
+                    Assert.Equal(clearance.ClearanceMm, LeastDepthMm(outer, inner, clearance.ShiftMm, 180), 1e-2);
+                    foreach (double aside in new[] { -0.5, 0.5 })
+                    {
+                        double there = LeastDepthMm(outer, inner, clearance.ShiftMm + aside, 90);
+                        Assert.True(there <= clearance.ClearanceMm + 4e-2, $"{aside}: {there} > {clearance}");
+                    }
+                },
+                iter: 15
+            );
+
+    // of one centre: least at an end or a cheek where the inner one is the more sharply curved there, else a little less
+    [Theory]
+    [InlineData(25.6, 17.6, 24.6, 16.6, 0.49, 5e-3)]
+    [InlineData(40, 20, 30, 18, 1.0, 1e-9)]
+    [InlineData(40, 20, 39, 10, 0.5, 1e-9)]
+    public void An_oval_in_an_oval_is_least_at_an_axis(
+        double a,
+        double b,
+        double c,
+        double d,
+        double expected,
+        double within
+    ) => Assert.Equal(expected, Inside.Of(Make.Oval(a, b), Make.Oval(c, d)).ClearanceMm, within);
+
+    [Fact]
+    public void Room_grows_with_the_outer_and_shrinks_with_the_inner_section() =>
+        Gen.Select(Make.Any, Make.Any, Gen.Int[1, 200])
+            .Sample(
+                (outer, inner, more) =>
+                {
+                    double grownMm = more / 100.0;
+                    if (Grow(outer, grownMm) is not { } larger)
+                    {
+                        return;
+                    }
+
+                    double before = Inside.Of(outer, inner).ClearanceMm;
+                    double after = Inside.Of(larger, inner).ClearanceMm;
+                    Assert.True(after >= before - 1e-9);
+                    Assert.True(after <= before + (grownMm / 2) + 1e-9);
+                },
+                iter: 300
+            );
+
+    private static Section? Grow(Section section, double moreMm) =>
+        section is OvalSection or RoundSection
+            ? Make.Of(section.Kind, section.EyeLength.Mm + moreMm, section.EyeWidth.Mm + moreMm, 0)
+            : null;
+
+    private static double LeastDepthMm(Section outer, Section inner, double shiftMm, int points) =>
+        OutlineDistance.Points(inner, points).Min(point => OutlineDistance.DepthMm(outer, point.X + shiftMm, point.Y));
+}
