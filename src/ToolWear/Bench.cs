@@ -75,20 +75,21 @@ public sealed class Bench : IDisposable
     /// <param name="entry">What happened.</param>
     /// <returns>Its number, or why the shop refuses it.</returns>
     /// <exception cref="StoreBrokenException">It could not be made durable and was not accepted.</exception>
-    public Recorded Record(LedgerEntry entry) => RecordAll([entry]);
+    public Recorded Record(LedgerEntry entry) => RecordAll([entry], site.Today);
 
     /// <summary>Records entries all together or not at all, as one line of the journal.</summary>
     /// <param name="entries">What happened, in order; at least one.</param>
+    /// <param name="day">The shop's day.</param>
     /// <returns>The number of the last, or why the shop refuses one of them.</returns>
     /// <exception cref="StoreBrokenException">They could not be made durable and were not accepted.</exception>
-    public Recorded RecordAll(ImmutableArray<LedgerEntry> entries)
+    public Recorded RecordAll(ImmutableArray<LedgerEntry> entries, DateOnly day)
     {
         Store writer = store ?? throw new InvalidOperationException("This bench only reads.");
         DateTimeOffset at = site.Clock.GetUtcNow();
         Shop after = Shop;
         foreach (LedgerEntry entry in entries)
         {
-            Step step = after.After(new Entered(after.NextNumber, at, site.Today, entry));
+            Step step = after.After(new Entered(after.NextNumber, at, day, entry));
             if (step.After is not { } next)
             {
                 return new Recorded(null, step.Refusal);
@@ -97,7 +98,7 @@ public sealed class Bench : IDisposable
             after = next;
         }
 
-        writer.Append(site.Today, [.. entries.Select(EntryFormat.Write)]);
+        writer.Append(day, [.. entries.Select(EntryFormat.Write)]);
         Shop = after;
         return new Recorded(after.Ledger.Count, null);
     }

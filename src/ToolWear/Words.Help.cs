@@ -9,6 +9,11 @@ public static partial class Words
         + "inside their limits, how many heats are left in each, and what to measure next.\n\n"
         + "Sizes: a mark wins (36.5 mm, 1.44\"), a fraction is inches (1 7/16), a bare number is in the shop's unit.";
 
+    /// <summary>The columns of the table of tools in use.</summary>
+    public const string ToolsInUseColumns =
+        "tool, form, size_mm (now); where known eye, place, section, steel, gauge, wears, scrap_mm, made_mm, "
+        + "heats_before, heats_before_how, guess_heats, on, peg, note";
+
     /// <summary>--store.</summary>
     public const string HelpStore = "the shop's file; usually the one in your data folder";
 

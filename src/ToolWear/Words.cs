@@ -1,6 +1,8 @@
 using System.Globalization;
+using ToolWear.Core.Measure;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
+using ToolWear.Core.Wear;
 
 namespace ToolWear;
 
@@ -79,10 +81,54 @@ public static partial class Words
     {
         string[] others =
         [
-            .. shop.Tools.Values.Where(tool => tool.State != ToolState.Scrapped).Select(tool => tool.Mark.Text).Take(40),
+            .. shop
+                .Tools.Values.Where(tool => tool.State != ToolState.Scrapped)
+                .Select(tool => tool.Mark.Text)
+                .Take(40),
         ];
         return $"no tool is marked {mark}: "
-            + (others.Length == 0 ? "there is none yet, add one with add-tool or import" : $"there are {string.Join(", ", others)}");
+            + (
+                others.Length == 0
+                    ? "there is none yet, add one with add-tool or import"
+                    : $"there are {string.Join(", ", others)}"
+            );
+    }
+
+    /// <summary>The life that was guessed for a tool.</summary>
+    /// <param name="wear">Its history.</param>
+    /// <returns>For example "one of these usually lasts 60 heats (assumed)".</returns>
+    public static string Guess(WearHistory wear) =>
+        $"one of these usually lasts {Heats(wear.GuessHeats)} heats ({(wear.GuessIsAssumed ? "assumed" : "the smith's guess")})";
+
+    /// <summary>What drives verdicts and the rack.</summary>
+    public const string ForecastBasis =
+        "Forecasts come from each tool's own straight line since its last rework, and from nothing else yet.";
+
+    /// <summary>What the forecast that drives verdicts is called.</summary>
+    public const string OutlookName = "Heats left";
+
+    /// <summary>What stands over a list for people.</summary>
+    /// <param name="shop">The shop.</param>
+    /// <param name="units">The unit shown.</param>
+    /// <returns>A line with its line end.</returns>
+    public static string ShopHeading(Shop shop, LengthUnit units) =>
+        $"Sizes in {SizeShown.Mark(units)}, heats weighted by their work{DemoMark(shop)}\n\n";
+
+    /// <summary>The mark of the demo.</summary>
+    /// <param name="shop">The shop.</param>
+    /// <returns>Words behind a heading, or nothing.</returns>
+    public static string DemoMark(Shop shop) => shop.Settings.IsDemo ? "  [demo: an invented shop]" : "";
+
+    /// <summary>Heats left in words.</summary>
+    /// <param name="left">The figures.</param>
+    /// <returns>For example "about 34 left; nine times in ten between 20 and 55".</returns>
+    public static string HeatsLeft(HeatsLeft left)
+    {
+        string about = left.Q50 is { } middle ? $"about {About(middle)}" : "more than the readings can bound";
+        string from = left.Q05 is { } low ? About(low) : "-";
+        return left.Q95 is { } high
+            ? $"{about}; nine times in ten between {from} and {About(high)}"
+            : $"{about}; nineteen times in twenty more than {from}, the readings set no upper bound";
     }
 
     /// <summary>Heats for people: halves only.</summary>

@@ -25,13 +25,21 @@ internal static class AddToolVerb
         AllowMultipleArgumentsPerToken = false,
     };
     private static readonly Option<string?> Eye = Common.Text("--eye", "EYE", "the eye it works for");
-    private static readonly Option<string?> Place = Common.Text("--place", "PLACE", string.Join(", ", Places.Words.All));
+    private static readonly Option<string?> Place = Common.Text(
+        "--place",
+        "PLACE",
+        string.Join(", ", Places.Words.All)
+    );
     private static readonly Option<string?> Section = Common.Text(
         "--section",
         "SHAPE",
         string.Join(", ", SectionKinds.Words.All)
     );
-    private static readonly Option<string?> Steel = Common.Text("--steel", "STEEL", "its steel, such as 4140; unknown where left out");
+    private static readonly Option<string?> Steel = Common.Text(
+        "--steel",
+        "STEEL",
+        "its steel, such as 4140; unknown where left out"
+    );
     private static readonly Option<string?> Lot = Common.Text("--lot", "LOT", "the bar's lot");
     private static readonly Option<string?> Made = Common.Text("--made-on", "DATE", "the day it was made");
     private static readonly Option<bool> InUse = new("--in-use") { Description = "it has worked before these records" };
@@ -40,8 +48,15 @@ internal static class AddToolVerb
         "N",
         "heats before these records, where known (with --in-use)"
     );
-    private static readonly Option<bool> Counted = new("--counted") { Description = "those were counted, not estimated" };
-    private static readonly Option<string?> Guess = Common.Text("--guess-heats", "N", "how many heats one of these usually lasts");
+    private static readonly Option<bool> Counted = new("--counted")
+    {
+        Description = "those were counted, not estimated",
+    };
+    private static readonly Option<string?> Guess = Common.Text(
+        "--guess-heats",
+        "N",
+        "how many heats one of these usually lasts"
+    );
     private static readonly Option<string?> Peg = Common.Text("--peg", "PEG", "where it hangs");
     private static readonly Option<string?> Note = Common.Text("--note", "TEXT", Words.HelpNote);
 
@@ -146,7 +161,9 @@ internal static class AddToolVerb
 
         LengthUnit units = call.Units(shop);
         string unit = SizeShown.Mark(units);
-        call.PrintLine($"{gauge.Name}: {SizeShown.Wear(limit.Mm, units)} {unit} to go of {SizeShown.Wear(limit.Mm, units)} {unit}");
+        call.PrintLine(
+            $"{gauge.Name}: {SizeShown.Wear(limit.Mm, units)} {unit} to go of {SizeShown.Wear(limit.Mm, units)} {unit}"
+        );
         if (limit.Nanometres * 4 > start.Nanometres)
         {
             call.Warn(

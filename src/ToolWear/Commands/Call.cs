@@ -98,7 +98,9 @@ internal sealed class Call
         string format = Get(Common.As) ?? "text";
         return format is "text" or "csv" or "json" || others.Contains(format)
             ? format
-            : throw Refused.Usage($"--as {format}: one of text, csv, json{(others.IsEmpty ? "" : ", " + string.Join(", ", others.ToArray()))}");
+            : throw Refused.Usage(
+                $"--as {format}: one of text, csv, json{(others.IsEmpty ? "" : ", " + string.Join(", ", others.ToArray()))}"
+            );
     }
 
     public string Get(Argument<string> argument) => parsed.GetValue(argument) ?? "";
@@ -127,12 +129,15 @@ internal sealed class Call
         Heats.TryParse(text, out Heats heats, out string refusal) ? heats : throw Refused.Usage(refusal);
 
     public TypedSize Size(Shop shop, string text) =>
-        SizeText.TryParse(text, Units(shop), out TypedSize size, out string refusal) ? size : throw Refused.Usage(refusal);
+        SizeText.TryParse(text, Units(shop), out TypedSize size, out string refusal)
+            ? size
+            : throw Refused.Usage(refusal);
 
     public Length? Size(Shop shop, Option<string?> option) => Get(option) is { } text ? Size(shop, text).Length : null;
 
     public T Word<T>(Vocabulary<T> words, string text)
-        where T : struct, Enum => words.TryParse(text, out T value, out string refusal) ? value : throw Refused.Usage(refusal);
+        where T : struct, Enum =>
+        words.TryParse(text, out T value, out string refusal) ? value : throw Refused.Usage(refusal);
 
     public T? Word<T>(Vocabulary<T> words, Option<string?> option)
         where T : struct, Enum => Get(option) is { } text ? Word(words, text) : null;
@@ -147,7 +152,9 @@ internal sealed class Call
         }
 
         string point = text.Replace(',', '.');
-        return decimal.TryParse(point, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out decimal amount) && amount <= 1_000_000_000
+        return
+            decimal.TryParse(point, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out decimal amount)
+            && amount <= 1_000_000_000
             ? amount
             : throw Refused.Usage($"{option.Name} {text}: a number, zero or more, such as 1.5");
     }
@@ -211,6 +218,13 @@ internal sealed class Call
 
     private static DateOnly? Day(string name, string? text) =>
         text is null ? null
-        : DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out DateOnly day) ? day
+        : DateOnly.TryParseExact(
+            text,
+            "yyyy-MM-dd",
+            CultureInfo.InvariantCulture,
+            DateTimeStyles.None,
+            out DateOnly day
+        )
+            ? day
         : throw Refused.Usage($"{name} {text}: a day that there is, as year-month-day, such as 2026-05-01");
 }

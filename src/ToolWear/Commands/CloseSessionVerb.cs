@@ -27,13 +27,18 @@ internal static class CloseSessionVerb
         call.Record(bench, new SessionClosed(open.Name, heads));
         string[] used =
         [
-            .. bench.Shop.Tools.Values.Where(tool =>
+            .. bench
+                .Shop.Tools.Values.Where(tool =>
                     tool.Events.Exists(each => each.What is HeatsWorked heats && heats.Session == open.Name)
                 )
                 .Select(tool => tool.Mark.Text),
         ];
         call.PrintLine($"session {open.Name} is closed");
-        call.PrintLine(used.Length == 0 ? "no tool worked in it" : $"to look over, and to measure once cold: {string.Join(", ", used)}");
+        call.PrintLine(
+            used.Length == 0
+                ? "no tool worked in it"
+                : $"to look over, and to measure once cold: {string.Join(", ", used)}"
+        );
         call.Warn(Words.MeasureCaution);
         if (bench.BackUp() is { } trouble)
         {

@@ -6,16 +6,36 @@ namespace ToolWear.Commands;
 internal static class Common
 {
     public static Option<string?> Store { get; } =
-        new("--store") { HelpName = "FILE", Description = Words.HelpStore, Recursive = true };
+        new("--store")
+        {
+            HelpName = "FILE",
+            Description = Words.HelpStore,
+            Recursive = true,
+        };
 
     public static Option<string?> Units { get; } =
-        new("--units") { HelpName = "mm|in", Description = Words.HelpUnits, Recursive = true };
+        new("--units")
+        {
+            HelpName = "mm|in",
+            Description = Words.HelpUnits,
+            Recursive = true,
+        };
 
     public static Option<string?> As { get; } =
-        new("--as") { HelpName = "text|csv|json", Description = Words.HelpAs, Recursive = true };
+        new("--as")
+        {
+            HelpName = "text|csv|json",
+            Description = Words.HelpAs,
+            Recursive = true,
+        };
 
     public static Option<string?> On { get; } =
-        new("--on") { HelpName = "DATE", Description = Words.HelpOn, Recursive = true };
+        new("--on")
+        {
+            HelpName = "DATE",
+            Description = Words.HelpOn,
+            Recursive = true,
+        };
 
     public static Argument<string> Mark(string name = "TOOL") => new(name) { Description = Words.HelpMark };
 

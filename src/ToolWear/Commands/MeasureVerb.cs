@@ -11,8 +11,14 @@ namespace ToolWear.Commands;
 internal static class MeasureVerb
 {
     private static readonly Argument<string> Tool = Common.Mark();
-    private static readonly Argument<string> Gauge = new("GAUGE") { Description = "the gauge mark's name, such as width" };
-    private static readonly Argument<string> Size = new("SIZE") { Description = "the size read, such as 13.55 or 1 7/16" };
+    private static readonly Argument<string> Gauge = new("GAUGE")
+    {
+        Description = "the gauge mark's name, such as width",
+    };
+    private static readonly Argument<string> Size = new("SIZE")
+    {
+        Description = "the size read, such as 13.55 or 1 7/16",
+    };
     private static readonly Option<string?> Session = Common.Text("--session", "SESSION", Words.HelpSession);
     private static readonly Option<string?> By = Common.Text("--by", "NAME", Words.HelpBy);
     private static readonly Option<string?> Note = Common.Text("--note", "TEXT", Words.HelpNote);
@@ -60,16 +66,21 @@ internal static class MeasureVerb
 
     private static void AfterReading(Call call, Shop shop, ToolMark mark, ToolMeasured reading)
     {
-        GaugeHistory history = ShopHistories.Of(shop, Call.Find(shop, mark)).First(each => each.Gauge.Name == reading.Gauge);
+        GaugeHistory history = ShopHistories
+            .Of(shop, Call.Find(shop, mark))
+            .First(each => each.Gauge.Name == reading.Gauge);
         LengthUnit units = call.Units(shop);
         string read = $"{mark} {reading.Gauge}: {SizeShown.Caliper(reading.Size, units)} {SizeShown.Mark(units)}";
-        string worn = history.Wear.LimitMm is { } limit && history.LastKnownWearMm is { } wear
-            ? $", {SizeShown.Wear(limit - wear, units)} to go of {SizeShown.Wear(limit, units)}"
-            : "";
+        string worn =
+            history.Wear.LimitMm is { } limit && history.LastKnownWearMm is { } wear
+                ? $", {SizeShown.Wear(limit - wear, units)} to go of {SizeShown.Wear(limit, units)}"
+                : "";
         call.PrintLine(read + worn);
         if (reading.Resolution is { } resolution)
         {
-            call.Warn($"taken to {SizeShown.Wear(resolution.Mm, units)} {SizeShown.Mark(units)}, as fine as the fraction it was written in");
+            call.Warn(
+                $"taken to {SizeShown.Wear(resolution.Mm, units)} {SizeShown.Mark(units)}, as fine as the fraction it was written in"
+            );
         }
 
         if (Improbable(history, reading) is { } doubt)

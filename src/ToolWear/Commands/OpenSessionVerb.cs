@@ -8,7 +8,11 @@ namespace ToolWear.Commands;
 internal static class OpenSessionVerb
 {
     private static readonly Option<string?> Pattern = Common.Text("--pattern", "P", "the pattern that is forged");
-    private static readonly Option<string?> Lubricant = Common.Text("--lubricant", "L", "the lubricant; else the usual");
+    private static readonly Option<string?> Lubricant = Common.Text(
+        "--lubricant",
+        "L",
+        "the lubricant; else the usual"
+    );
     private static readonly Option<string?> Cooling = Common.Text(
         "--cooling",
         "C",
@@ -36,7 +40,9 @@ internal static class OpenSessionVerb
         Shop shop = bench.Shop;
         if (pattern is not null && !shop.Patterns.ContainsKey(pattern))
         {
-            string known = shop.Patterns.IsEmpty ? "none has been entered yet" : $"there are {string.Join(", ", shop.Patterns.Keys)}";
+            string known = shop.Patterns.IsEmpty
+                ? "none has been entered yet"
+                : $"there are {string.Join(", ", shop.Patterns.Keys)}";
             throw Refused.Data($"there is no pattern {pattern}: {known}");
         }
 

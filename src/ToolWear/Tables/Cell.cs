@@ -34,9 +34,10 @@ public readonly record struct Cell
     /// <summary>A text.</summary>
     /// <param name="text">The text; null or empty is not known.</param>
     /// <param name="shown">What a smith reads where it is not the text itself.</param>
+    /// <param name="shownIfEmpty">What a smith reads where there is none.</param>
     /// <returns>The cell.</returns>
-    public static Cell Of(string? text, string? shown = null) =>
-        string.IsNullOrEmpty(text) ? Unknown : new(null, text, shown ?? text);
+    public static Cell Of(string? text, string? shown = null, string shownIfEmpty = "-") =>
+        string.IsNullOrEmpty(text) ? new(null, null, shownIfEmpty) : new(null, text, shown ?? text);
 
     /// <summary>A number.</summary>
     /// <param name="number">The number, finite; null is not known.</param>

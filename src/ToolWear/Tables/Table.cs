@@ -10,6 +10,9 @@ namespace ToolWear.Tables;
 /// <param name="Rows">The rows, a cell for each column.</param>
 public sealed record Table(ImmutableArray<Column> Columns, ImmutableArray<ImmutableArray<Cell>> Rows)
 {
+    /// <summary>The names of the columns in files, in their order; where empty, the order of the columns.</summary>
+    public ImmutableArray<string> FileOrder { get; init; } = [];
+
     /// <summary>The table as lines of text: numbers to the right, headings over them.</summary>
     /// <returns>Lines, each with its line end; none where no column is for people.</returns>
     public string ToText()
@@ -17,9 +20,7 @@ public sealed record Table(ImmutableArray<Column> Columns, ImmutableArray<Immuta
         int[] shown = [.. Enumerable.Range(0, Columns.Length).Where(i => Columns[i].Heading is not null)];
         int[] widths =
         [
-            .. shown.Select(i =>
-                Rows.Select(row => Width(row[i].Shown)).Append(Width(Columns[i].Heading!)).Max()
-            ),
+            .. shown.Select(i => Rows.Select(row => Width(row[i].Shown)).Append(Width(Columns[i].Heading!)).Max()),
         ];
         bool[] toTheRight = [.. shown.Select(i => Rows.Any(row => row[i].IsNumber))];
         StringBuilder text = new();
@@ -35,7 +36,10 @@ public sealed record Table(ImmutableArray<Column> Columns, ImmutableArray<Immuta
     /// <summary>The table as CSV with its header, RFC 4180.</summary>
     /// <returns>The whole file.</returns>
     public string ToCsv() =>
-        CsvText.Of(Columns.Select(column => column.Name), Rows.Select(row => row.Select(ToCsvCell)));
+        CsvTable.ToText(
+            InFiles().Select(column => column.Name),
+            Rows.Select(row => (IReadOnlyList<CsvCell>)[.. InFiles().Select(column => ToCsvCell(row[column.Index]))])
+        );
 
     /// <summary>The table as a JSON array of objects; null for what is not known.</summary>
     /// <returns>Indented JSON with a line end.</returns>
@@ -49,9 +53,9 @@ public sealed record Table(ImmutableArray<Column> Columns, ImmutableArray<Immuta
         foreach (ImmutableArray<Cell> row in Rows)
         {
             json.WriteStartObject();
-            for (int i = 0; i < Columns.Length; i++)
+            foreach ((string name, int index) in InFiles())
             {
-                JsonText.Write(json, Columns[i].Name, row[i]);
+                JsonText.Write(json, name, row[index]);
             }
 
             json.WriteEndObject();
@@ -60,7 +64,17 @@ public sealed record Table(ImmutableArray<Column> Columns, ImmutableArray<Immuta
         json.WriteEndArray();
     }
 
-    private static CsvCell ToCsvCell(Cell cell) => new(cell.ToFileText(), cell.IsNumber);
+    private IEnumerable<(string Name, int Index)> InFiles()
+    {
+        IEnumerable<(string Name, int Index)> named = Columns
+            .Select((column, index) => (column.Name, index))
+            .Where(each => each.Name is not null)
+            .Select(each => (each.Name!, each.index));
+        return FileOrder.IsEmpty ? named : named.OrderBy(each => FileOrder.IndexOf(each.Name));
+    }
+
+    private static CsvCell ToCsvCell(Cell cell) =>
+        cell.Number is { } number ? CsvCell.Number(number) : CsvCell.Text(cell.Text);
 
     private static void AppendLine(StringBuilder text, string[] cells, int[] widths, bool[] toTheRight)
     {

@@ -1,0 +1,44 @@
+using System.CommandLine;
+using ToolWear.Core.Measure;
+using ToolWear.Core.Shops;
+using ToolWear.Core.Wear;
+using ToolWear.Results;
+using ToolWear.Tables;
+
+namespace ToolWear.Commands;
+
+/// <summary>card: all about one tool.</summary>
+internal static class CardVerb
+{
+    private static readonly Argument<string> Tool = Common.Mark();
+
+    public static Command Make(Site site) =>
+        Common.Verb(
+            site,
+            "card",
+            "Shows one tool: verdict, wear, both forecasts, readings, what happened to it. As csv its gauge marks.",
+            "card H5",
+            [Tool],
+            Run
+        );
+
+    private static void Run(Call call)
+    {
+        using Bench bench = call.ToRead();
+        ToolInShop tool = Call.Find(bench.Shop, call.Mark(Tool));
+        LengthUnit units = call.Units(bench.Shop);
+        Card card = Card.Of(bench.Shop, tool, units);
+        switch (call.Format())
+        {
+            case "csv":
+                call.Print(card.Gauges.ToCsv());
+                break;
+            case "json":
+                call.Print(card.ToJson());
+                break;
+            default:
+                call.Print(CardText.Of(card));
+                break;
+        }
+    }
+}

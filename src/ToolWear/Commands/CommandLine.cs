@@ -1,0 +1,96 @@
+using System.CommandLine;
+using System.CommandLine.Parsing;
+
+namespace ToolWear.Commands;
+
+/// <summary>The command line: every verb, and how wrong usage is answered.</summary>
+public static class CommandLine
+{
+    /// <summary>The exit code of a bug.</summary>
+    public const int Bug = 70;
+
+    /// <summary>Runs a command line.</summary>
+    /// <param name="site">The world around.</param>
+    /// <param name="arguments">What was typed behind the program's name.</param>
+    /// <returns>The exit code: 0 done, 1 wrong data or failed check, 2 wrong usage, 70 a bug.</returns>
+    public static int Run(Site site, IReadOnlyList<string> arguments)
+    {
+        try
+        {
+            // no response files: @FILE is a text like any other
+            ParserConfiguration configuration = new() { ResponseFileTokenReplacer = null };
+            ParseResult parsed = Root(site).Parse(arguments, configuration);
+            return parsed.Errors.Count > 0 ? WrongUsage(site, parsed) : parsed.Invoke(Streams(site));
+        }
+#pragma warning disable CA1031 // whatever went wrong inside, the user gets one line and never a stack trace
+        catch (Exception e)
+#pragma warning restore CA1031
+        {
+            site.Error.WriteLine(Words.Bug(e));
+            return Bug;
+        }
+    }
+
+    private static InvocationConfiguration Streams(Site site) =>
+        new()
+        {
+            Output = site.Out,
+            Error = site.Error,
+            EnableDefaultExceptionHandler = false,
+        };
+
+    private static int WrongUsage(Site site, ParseResult parsed)
+    {
+        string verb = parsed.CommandResult.Command is RootCommand ? "" : parsed.CommandResult.Command.Name + " ";
+        foreach (ParseError error in parsed.Errors)
+        {
+            site.Error.WriteLine(Words.Refusal(error.Message));
+        }
+
+        site.Error.WriteLine(Words.SeeHelp(verb));
+        return Refused.WrongUsage;
+    }
+
+    private static RootCommand Root(Site site)
+    {
+        RootCommand root = new(Words.HelpProgram) { Common.Store, Common.Units, Common.As, Common.On };
+        foreach (Command verb in Verbs(site))
+        {
+            root.Add(verb);
+        }
+
+        root.SetAction(_ =>
+        {
+            site.Error.WriteLine(Words.NoScreensYet);
+            return Refused.WrongUsage;
+        });
+        return root;
+    }
+
+    private static IEnumerable<Command> Verbs(Site site) =>
+        [
+            DemoVerb.Make(site),
+            ImportVerb.Make(site),
+            ExportVerb.Make(site),
+            ExportHistoryVerb.Make(site),
+            AddToolVerb.Make(site),
+            OpenSessionVerb.Make(site),
+            HeatsVerb.Make(site),
+            CloseSessionVerb.Make(site),
+            MeasureVerb.Make(site),
+            ReworkVerb.Make(site),
+            LookOverVerb.Make(site),
+            .. StateVerbs.Make(site),
+            ScrapVerb.Make(site),
+            OrderVerb.Make(site),
+            SetVerb.Make(site),
+            CrossOutVerb.Make(site),
+            RackVerb.Make(site),
+            CardVerb.Make(site),
+            ForecastVerb.Make(site),
+            FitVerb.Make(site),
+            CheckVerb.Make(site),
+            BackupVerb.Make(site),
+            RestoreVerb.Make(site),
+        ];
+}

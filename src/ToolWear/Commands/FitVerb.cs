@@ -1,0 +1,52 @@
+using System.Collections.Immutable;
+using System.CommandLine;
+using ToolWear.Core.Measure;
+using ToolWear.Core.Tools;
+using ToolWear.Core.Wear;
+using ToolWear.Results;
+using ToolWear.Storage.Csv;
+
+namespace ToolWear.Commands;
+
+/// <summary>fit: the forecasts of any CSV of readings, with no store.</summary>
+internal static class FitVerb
+{
+    private static readonly Option<string?> Readings = Common.Text(
+        "--readings",
+        "FILE",
+        "CSV: kind, group, tool, segment, start_mm, heats, wear_mm"
+    );
+    private static readonly Option<string?> Tools = Common.Text(
+        "--tools",
+        "FILE",
+        "CSV: kind, group, tool, limit_mm, resolution_mm, guess_heats, heats_now"
+    );
+
+    public static Command Make(Site site) =>
+        Common.Verb(
+            site,
+            "fit",
+            "Forecasts any CSV of wear readings, with no store; the columns of the result are those of forecast.",
+            "fit --readings readings.csv --tools tools.csv --as csv",
+            [Readings, Tools],
+            Run
+        );
+
+    private static void Run(Call call)
+    {
+        TableRead<WearReadingRow> readings = PlainTables.Readings(Read(call, Readings));
+        ImportVerb.Refuse(call, readings.Faults, readings.MoreFaults);
+        TableRead<WearToolRow> tools = PlainTables.Tools(Read(call, Tools));
+        ImportVerb.Refuse(call, tools.Faults, tools.MoreFaults);
+        ImmutableArray<WearHistory> histories = FittedHistories.Of(readings.Rows, tools.Rows);
+        call.Print(
+            ForecastTable.Of(histories, LengthUnit.Mm),
+            after: $"\n{Words.ForecastBasis}\n{Words.ForecastCaution}\n"
+        );
+    }
+
+    private static CsvFile Read(Call call, Option<string?> option) =>
+        Files.Read(
+            Call.FullPath(option.Name, call.Get(option) ?? throw Refused.Usage($"{option.Name} FILE is wanted"))
+        );
+}

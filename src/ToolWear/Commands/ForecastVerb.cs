@@ -1,0 +1,30 @@
+using System.CommandLine;
+using ToolWear.Core.Wear;
+using ToolWear.Results;
+
+namespace ToolWear.Commands;
+
+/// <summary>forecast: every gauge mark of every tool in service.</summary>
+internal static class ForecastVerb
+{
+    public static Command Make(Site site) =>
+        Common.Verb(
+            site,
+            "forecast",
+            "Shows for every gauge mark of every tool in service how far it is worn and how many heats are left.",
+            "forecast --as csv",
+            [],
+            Run
+        );
+
+    private static void Run(Call call)
+    {
+        using Bench bench = call.ToRead();
+        ShopForecasts forecasts = ShopForecasts.Of(bench.Shop);
+        call.Print(
+            ForecastTable.Of(forecasts.InService.SelectMany(tool => tool.Gauges), call.Units(bench.Shop)),
+            Words.ShopHeading(bench.Shop, call.Units(bench.Shop)),
+            $"\n{Words.ForecastBasis}\n{Words.ForecastCaution}\n"
+        );
+    }
+}

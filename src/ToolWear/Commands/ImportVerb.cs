@@ -1,0 +1,82 @@
+using System.Collections.Immutable;
+using System.CommandLine;
+using ToolWear.Core.Ledger;
+using ToolWear.Storage.Csv;
+
+namespace ToolWear.Commands;
+
+/// <summary>import: a CSV set, or one table of tools in use, into an empty store.</summary>
+internal static class ImportVerb
+{
+    private static readonly Argument<string> Source = new("DIR")
+    {
+        Description = "a folder with the CSV set, or one CSV table of tools in use",
+    };
+
+    public static Command Make(Site site) =>
+        Common.Verb(
+            site,
+            "import",
+            "Takes a folder of CSV files (see export) into an empty store, all or nothing; or one CSV table of the tools\n"
+                + $"you have, named as you like, with these columns: {Words.ToolsInUseColumns}.",
+            "import my-tools.csv",
+            [Source],
+            Run
+        );
+
+    private static void Run(Call call)
+    {
+        string path = Call.FullPath("DIR", call.Get(Source));
+        CsvImported imported =
+            Directory.Exists(path) ? CsvSet.Import(Files.InFolder(path), call.Site.Today)
+            : File.Exists(path) ? CsvSet.ImportToolsInUse(Files.Read(path), call.Site.Today)
+            : throw Refused.Data($"there is no folder and no file {path}");
+        Refuse(call, imported.Faults, imported.MoreFaults);
+        using Bench bench = call.ToWrite();
+        if (bench.Shop.Ledger.Count > 0)
+        {
+            throw Refused.Data(
+                $"the store holds {bench.Shop.Ledger.Count} entries already: import goes into an empty store only (--store FILE names another)"
+            );
+        }
+
+        if (imported.Entries.IsEmpty)
+        {
+            throw Refused.Data($"{path} holds nothing to import");
+        }
+
+        Into(bench, imported.Entries, call.Site.Today);
+        call.PrintLine(
+            $"{imported.Entries.Length} entries, {bench.Shop.Tools.Count} tools, {bench.Shop.Sessions.Count} sessions imported"
+        );
+    }
+
+    /// <summary>Enters what was imported as one line of the journal.</summary>
+    public static void Into(Bench bench, ImmutableArray<LedgerEntry> entries, DateOnly day)
+    {
+        if (bench.RecordAll(entries, day).Refusal is { } refusal)
+        {
+            throw Refused.Data(refusal);
+        }
+    }
+
+    /// <summary>Says what is wrong with files and stops, where anything is.</summary>
+    public static void Refuse(Call call, ImmutableArray<CsvFault> faults, int more)
+    {
+        if (faults.IsEmpty)
+        {
+            return;
+        }
+
+        foreach (CsvFault fault in faults)
+        {
+            call.Warn(fault.ToString());
+        }
+
+        throw Refused.Data(
+            more > 0
+                ? $"and {more} faults more; nothing was taken"
+                : $"{faults.Length} {(faults.Length == 1 ? "fault" : "faults")}; nothing was taken"
+        );
+    }
+}

@@ -1,0 +1,50 @@
+using System.CommandLine;
+using ToolWear.Storage;
+using ToolWear.Storage.Backups;
+using ToolWear.Storage.Entries;
+using ToolWear.Storage.Journal;
+
+namespace ToolWear.Commands;
+
+/// <summary>restore: a backup in the store's place.</summary>
+internal static class RestoreVerb
+{
+    private static readonly Argument<string> File = new("FILE") { Description = "a backup" };
+    private static readonly Option<bool> Yes = new("--yes")
+    {
+        Description = "do it; without it only what would happen is said",
+    };
+
+    public static Command Make(Site site) =>
+        Common.Verb(
+            site,
+            "restore",
+            "Puts a backup in the store's place; what is there is kept beside under another name. Says first how many\n"
+                + "entries would go, and does it with --yes.",
+            "restore shop-2026-05-01.backup --yes",
+            [File, Yes],
+            Run
+        );
+
+    private static void Run(Call call)
+    {
+        string path = Call.FullPath("FILE", call.Get(File));
+        if (!System.IO.File.Exists(path))
+        {
+            throw Refused.Data($"there is no file {path}");
+        }
+
+        StorePaths paths = new(call.StorePath);
+        RestoreOutlook outlook = Restore.Look(paths, call.Site.Disk, new KnownKinds(EntryFormat.Known), path);
+        string would = $"{outlook.Then} entries then, {outlook.Gone} of those now would go";
+        if (!call.Has(Yes))
+        {
+            throw Refused.Usage(
+                $"{would}{(outlook.IsOtherShop ? "; the backup is of another shop" : "")}. Nothing was changed; --yes does it"
+            );
+        }
+
+        Restore.PutInPlace(paths, call.Site.Disk, Bench.Settings(call.Site), path);
+        call.PrintLine($"restored: {would}; the files that were here lie beside under another name");
+    }
+}

@@ -1,0 +1,76 @@
+using System.Collections.Immutable;
+using ToolWear.Core.Ledger;
+using ToolWear.Core.Measure;
+using ToolWear.Core.Shops;
+using ToolWear.Core.Wear;
+using ToolWear.Core.Wear.Verdicts;
+using ToolWear.Tables;
+
+namespace ToolWear.Results;
+
+/// <summary>All that is shown of one tool.</summary>
+/// <param name="Shop">The shop.</param>
+/// <param name="Forecast">The tool with its forecasts.</param>
+/// <param name="Verdict">The verdict; null for a scrapped tool.</param>
+/// <param name="Gauges">Its gauge marks, as in the forecast.</param>
+/// <param name="Readings">Its readings, as in the wear history.</param>
+/// <param name="Entries">Its entries in the ledger, in the order of its history.</param>
+/// <param name="Units">The unit for people.</param>
+public sealed record Card(
+    Shop Shop,
+    ToolForecast Forecast,
+    Judged? Verdict,
+    Table Gauges,
+    Table Readings,
+    ImmutableArray<Entered> Entries,
+    LengthUnit Units
+)
+{
+    /// <summary>Makes the card of a tool.</summary>
+    /// <param name="shop">The shop.</param>
+    /// <param name="tool">The tool.</param>
+    /// <param name="units">The unit for people.</param>
+    /// <returns>The card.</returns>
+    public static Card Of(Shop shop, ToolInShop tool, LengthUnit units)
+    {
+        ShopForecasts all = ShopForecasts.Of(shop);
+        ToolForecast? known = all.Tools.FirstOrDefault(each => each.Tool.Id == tool.Id);
+        ToolForecast forecast = known ?? ToolForecast.Of(shop, tool);
+        return new(
+            shop,
+            forecast,
+            known is null ? null : all.VerdictOf(known),
+            ForecastTable.Of(forecast.Gauges, units),
+            HistoryTable.Of(shop, [forecast], units),
+            [.. shop.HistoryOf(tool).Select(each => each.Entered)],
+            units
+        );
+    }
+
+    /// <summary>The card as JSON: tool, verdict, why, gauges, readings, entries.</summary>
+    /// <returns>Indented JSON with a line end.</returns>
+    public string ToJson() =>
+        JsonText.Of(json =>
+        {
+            json.WriteStartObject();
+            json.WriteString("tool", Forecast.Tool.Mark.Text);
+            json.WriteString("state", ToolStates.Words.Word(Forecast.Tool.State));
+            json.WriteString("verdict", Verdict?.Word);
+            json.WriteString("why", Verdict?.Why);
+            json.WritePropertyName("gauges");
+            Gauges.Write(json);
+            json.WritePropertyName("readings");
+            Readings.Write(json);
+            json.WriteStartArray("entries");
+            foreach (Entered entered in Entries)
+            {
+                json.WriteStartObject();
+                json.WriteNumber("entry", entered.Number);
+                json.WriteString("what", EntryWords.Of(entered.What, LengthUnit.Mm));
+                json.WriteEndObject();
+            }
+
+            json.WriteEndArray();
+            json.WriteEndObject();
+        });
+}

@@ -1,0 +1,133 @@
+using System.Text;
+using ToolWear.Core.Measure;
+using ToolWear.Core.Shops;
+using ToolWear.Core.Tools;
+using ToolWear.Core.Wear;
+using ToolWear.Core.Wear.Verdicts;
+
+namespace ToolWear.Results;
+
+/// <summary>The card of a tool as text, at most 80 columns wide but for names and notes.</summary>
+public static class CardText
+{
+    private const int MostEntries = 12;
+
+    /// <summary>Writes the card.</summary>
+    /// <param name="card">The card.</param>
+    /// <returns>Lines, each with its line end.</returns>
+    public static string Of(Card card)
+    {
+        StringBuilder text = new();
+        Head(text, card);
+        foreach (GaugeForecast gauge in card.Forecast.Gauges)
+        {
+            Gauge(text, gauge, card.Units);
+        }
+
+        if (!card.Readings.Rows.IsEmpty)
+        {
+            text.Append("\nReadings\n").Append(card.Readings.ToText());
+        }
+
+        Entries(text, card);
+        return text.Append($"\n{Words.ForecastBasis}\n{Words.ForecastCaution}\n").ToString();
+    }
+
+    private static void Head(StringBuilder text, Card card)
+    {
+        Tool tool = card.Forecast.Tool.Tool;
+        string place = tool.Place == Place.None ? "" : Places.Words.Word(tool.Place) + " ";
+        string eye = tool.Eye is { } name ? $" for eye {name}" : "";
+        text.Append(
+            $"{tool.Mark}  {place}{tool.Form}{eye}, {tool.Steel ?? "unknown steel"}{Words.DemoMark(card.Shop)}\n"
+        );
+        text.Append(
+            card.Verdict is { } verdict
+                ? $"{verdict.Word}: {verdict.Why}\n"
+                : $"scrapped on {card.Forecast.Tool.StateOn:yyyy-MM-dd}\n"
+        );
+        if (card.Forecast.Tool.State == ToolState.SetAside)
+        {
+            text.Append($"set aside since {card.Forecast.Tool.StateOn:yyyy-MM-dd}\n");
+        }
+
+        LookedOver seen = LookedOver.Of(card.Shop, card.Forecast.Tool);
+        text.Append(
+            seen.Last is { } last
+                ? $"last looked over {last.On:yyyy-MM-dd}{(last.By is { } by ? " by " + by : "")}: {Core.Ledger.ToolLookedOver.FindingWords.Word(last.Finding)}\n"
+                : "never looked over\n"
+        );
+        if (tool.Start.IsUnknown)
+        {
+            text.Append(
+                "in use before these records, nobody knows for how many heats: all counts from its first reading\n"
+            );
+        }
+        else if (tool.Start.HeatsBefore is { } before)
+        {
+            text.Append($"{before} heats before these records ({ToolStart.HowWords.Word(tool.Start.How!.Value)})\n");
+        }
+    }
+
+    private static void Gauge(StringBuilder text, GaugeForecast gauge, LengthUnit units)
+    {
+        string unit = SizeShown.Mark(units);
+        GaugeMark mark = gauge.History.Gauge;
+        WearHistory wear = gauge.History.Wear;
+        string Size(Length? size) => size is { } known ? $"{SizeShown.Caliper(known, units)} {unit}" : "not known";
+        text.Append($"\n{mark.Name}: start {Size(gauge.History.Start)}, now {Size(gauge.History.LastKnown)}");
+        text.Append(
+            mark.ScrapSize is { } scrap
+                ? $", scrap {(mark.Wears == Wears.Smaller ? "under" : "over")} {Size(scrap)}\n"
+                : ", no scrap size\n"
+        );
+        if (wear.LimitMm is { } limit && gauge.History.LastKnownWearMm is { } worn)
+        {
+            text.Append(
+                $"  {SizeShown.Wear(limit - worn, units)} {unit} to go of {SizeShown.Wear(limit, units)} {unit}"
+            );
+            text.Append($" when last known; {Words.Heats(gauge.History.HeatsSinceKnown)} heats since\n");
+        }
+
+        text.Append($"  This tool alone: {Alone(gauge.Alone, units)}\n");
+        text.Append($"  {Words.OutlookName}: {Outlook(gauge)}\n");
+    }
+
+    private static string Alone(ThisToolAlone alone, LengthUnit units)
+    {
+        if (alone.RateMmPerHeat is not Estimate rate)
+        {
+            return alone.RateMmPerHeat is NotEnoughData missing ? missing.Why : "not enough data";
+        }
+
+        string high = rate.High90 is { } most ? SizeShown.Rate(most, units) : "no bound";
+        return $"{SizeShown.Rate(rate.Value, units)} {SizeShown.Mark(units)} a heat on {alone.Readings} readings; "
+            + $"nine times in ten {SizeShown.Rate(rate.Low90, units)} to {high}";
+    }
+
+    private static string Outlook(GaugeForecast gauge)
+    {
+        if (gauge.Forecast is not { } forecast)
+        {
+            return gauge.Outlook is NotEnoughData missing
+                ? $"not enough data: {missing.Why}; {Words.Guess(gauge.History.Wear)}"
+                : "not enough data";
+        }
+
+        return forecast.AtOrPastLimit
+            ? $"at or past the limit now ({ForecastTable.Percent(forecast.ChancePastLimitNow)})"
+            : Words.HeatsLeft(forecast.HeatsLeft);
+    }
+
+    private static void Entries(StringBuilder text, Card card)
+    {
+        int skipped = Math.Max(0, card.Entries.Length - MostEntries);
+        text.Append(
+            skipped == 0 ? "\nWhat happened\n" : $"\nWhat happened, the last {MostEntries} of {card.Entries.Length}\n"
+        );
+        foreach (Core.Ledger.Entered entered in card.Entries.Skip(skipped))
+        {
+            text.Append($"  {EntryWords.Of(entered.What, card.Units)}  (entry {entered.Number})\n");
+        }
+    }
+}

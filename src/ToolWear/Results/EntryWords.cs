@@ -1,0 +1,60 @@
+using ToolWear.Core.Ledger;
+using ToolWear.Core.Measure;
+using ToolWear.Core.Tools;
+
+namespace ToolWear.Results;
+
+/// <summary>An entry of the ledger in a smith's words.</summary>
+public static class EntryWords
+{
+    /// <summary>Says an entry.</summary>
+    /// <param name="what">The entry.</param>
+    /// <param name="units">The unit for sizes.</param>
+    /// <returns>One line without a full stop.</returns>
+    public static string Of(LedgerEntry what, LengthUnit units) =>
+        what switch
+        {
+            ToolAdded e => $"{e.Tool.Mark} added, {e.Tool.Form}",
+            ToolRemarked e => $"{e.From} marked {e.To} from now on",
+            ToolStartedHere e => $"{e.Tool} starts here",
+            ToolSetAside e => $"{e.On:yyyy-MM-dd}  set aside{Because(e.Why)}",
+            ToolBroughtBack e => $"{e.On:yyyy-MM-dd}  brought back{Because(e.Why)}",
+            ToolScrapped e => $"{e.On:yyyy-MM-dd}  scrapped, {ToolScrapped.CauseWords.Word(e.Cause)}"
+                + (e.Into is { } into ? $" {into}" : "")
+                + Because(e.Note),
+            SessionOpened e => $"session {e.Session} opened",
+            SessionClosed e => $"session {e.Session} closed",
+            HeatsWorked e =>
+                $"{e.Session}  {e.Heats} heats {Works.Words.Word(e.Work)}{(e.How == HeatsHow.Estimated ? ", estimated" : "")}",
+            ToolMeasured e => $"{e.On:yyyy-MM-dd}  {e.Gauge} read {Size(e.Size, units)}{By(e.By)}{Because(e.Note)}",
+            ToolReworked e =>
+                $"{e.On:yyyy-MM-dd}  {ToolReworked.WhatWords.Word(e.What)}{Sizes(e, units)}{Because(e.Note)}",
+            ToolLookedOver e =>
+                $"{e.On:yyyy-MM-dd}  found {ToolLookedOver.FindingWords.Word(e.Finding)}{By(e.By)}{Because(e.Note)}",
+            EyeMeasured e => $"{e.On:yyyy-MM-dd}  eye {e.Eye} measured",
+            EyeDescribed e => $"eye {e.Name} described",
+            HandleDescribed e => $"handle {e.Name} described",
+            SeriesDescribed e => $"series for eye {e.Series.Eye}, {Places.Words.Word(e.Series.Place)} {e.Series.Form}",
+            PatternDescribed e => $"pattern {e.Pattern} described",
+            BarDescribed e => $"bar {e.Bar} described",
+            OrderDescribed e =>
+                $"order {e.Order}: {e.Heads} {e.Pattern} by {e.DueOn:yyyy-MM-dd}, {OrderDescribed.StateWords.Word(e.State)}",
+            SettingChanged e => $"{e.Setting} set to {(e.Value.Length == 0 ? "the usual" : e.Value)}",
+            EntryCrossedOut e => $"entry {e.Entry} crossed out{Because(e.Why)}",
+            _ => throw new InvalidOperationException($"No words for {what.GetType().Name}."),
+        };
+
+    private static string Sizes(ToolReworked e, LengthUnit units) =>
+        e.Gauge is null
+            ? ""
+            : $", {e.Gauge}"
+                + (e.Before is { } before ? $" from {Size(before, units)}" : "")
+                + (e.After is { } after ? $" to {Size(after, units)}" : "");
+
+    private static string Size(Length size, LengthUnit units) =>
+        $"{SizeShown.Caliper(size, units)} {SizeShown.Mark(units)}";
+
+    private static string By(string? who) => who is null ? "" : $" by {who}";
+
+    private static string Because(string? note) => note is null ? "" : $": {note.ReplaceLineEndings(" ")}";
+}

@@ -1,0 +1,97 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using ToolWear.Core.Measure;
+using ToolWear.Core.Wear;
+using ToolWear.Tables;
+
+namespace ToolWear.Results;
+
+/// <summary>The forecast of every gauge mark, with the pinned columns.</summary>
+public static class ForecastTable
+{
+    private static readonly ImmutableArray<Column> Columns =
+    [
+        new("kind", null),
+        new("group", null),
+        new("tool", "Tool"),
+        new("gauge", "Gauge"),
+        new("heats_now", "Heats"),
+        new("readings", "Read"),
+        new("wear_now_mm", "Worn"),
+        new("limit_mm", "Of"),
+        new("rate_mm_per_heat", null),
+        new("heats_left", "Left"),
+        new("left_lo80", null),
+        new("left_hi80", null),
+        new("left_lo90", "from"),
+        new("left_hi90", "to"),
+        new("life_heats", null),
+        new("chance_past_limit", "Past"),
+        new("line_rate_mm_per_heat", "A heat"),
+        new("line_se", null),
+        new("line_readings", null),
+        new(null, "What is not known"),
+    ];
+
+    /// <summary>Makes the table.</summary>
+    /// <param name="gauges">The gauge marks.</param>
+    /// <param name="units">The unit for people.</param>
+    /// <returns>A row for each.</returns>
+    public static Table Of(IEnumerable<GaugeForecast> gauges, LengthUnit units) =>
+        new(Columns, [.. gauges.Select(gauge => Row(gauge.History.Wear, gauge.Alone, gauge.Outlook, units))]);
+
+    /// <summary>Makes the table of histories that come from no store.</summary>
+    /// <param name="histories">The histories.</param>
+    /// <param name="units">The unit for people.</param>
+    /// <returns>A row for each.</returns>
+    public static Table Of(IEnumerable<WearHistory> histories, LengthUnit units) =>
+        new(
+            Columns,
+            [
+                .. histories.Select(history =>
+                {
+                    ThisToolAlone alone = ThisToolAlone.Of(history);
+                    return Row(history, alone, alone.Forecast, units);
+                }),
+            ]
+        );
+
+    private static ImmutableArray<Cell> Row(WearHistory wear, ThisToolAlone alone, Estimated outlook, LengthUnit units)
+    {
+        Forecast? forecast = outlook as Forecast;
+        LineThroughStart? line = alone.Line;
+        string Wear(double mm) => SizeShown.Wear(mm, units);
+        string Rate(double mm) => SizeShown.Rate(mm, units);
+        return
+        [
+            Cell.Of(wear.Kind),
+            Cell.Of(wear.Group),
+            Cell.Of(wear.Tool),
+            Cell.Of(wear.Gauge),
+            Cell.Of(wear.HeatsNow),
+            Cell.Of(wear.Last.Readings.Length),
+            Cell.Of(forecast?.WearNowMm, Wear),
+            Cell.Of(wear.LimitMm, Wear),
+            Cell.Of((forecast?.RateMmPerHeat as Estimate)?.Value, Rate),
+            Cell.Of(forecast?.HeatsLeft.Q50, Words.About),
+            Cell.Of(forecast?.HeatsLeft.Q10, Words.About),
+            Cell.Of(forecast?.HeatsLeft.Q90, Words.About),
+            Cell.Of(forecast?.HeatsLeft.Q05, Words.About),
+            Cell.Of(forecast?.HeatsLeft.Q95, Words.About),
+            Cell.Of((forecast?.LifeHeats as Estimate)?.Value, Words.About),
+            Cell.Of(forecast?.ChancePastLimitNow, Percent),
+            Cell.Of(line?.Slope, Rate),
+            Cell.Of(line?.SlopeSe, Rate),
+            Cell.Of(line?.Readings),
+            Cell.Of(NotKnown(wear, outlook)),
+        ];
+    }
+
+    /// <summary>A chance in words of hundreds.</summary>
+    /// <param name="chance">0 to 1.</param>
+    /// <returns>For example "12%".</returns>
+    public static string Percent(double chance) => (chance * 100).ToString("0", CultureInfo.InvariantCulture) + "%";
+
+    private static string? NotKnown(WearHistory wear, Estimated outlook) =>
+        outlook is NotEnoughData missing ? $"{missing.Why}; {Words.Guess(wear)}" : null;
+}
