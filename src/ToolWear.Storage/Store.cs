@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ToolWear.Storage.Backups;
 using ToolWear.Storage.Disks;
 using ToolWear.Storage.Documents;
 using ToolWear.Storage.Journal;
@@ -60,7 +61,27 @@ public sealed class Store : IDisposable
     public static Store Open(StorePaths paths, IDisk disk, StoreSettings settings, Action<JournalLine> each)
     {
         StoreEntrance.Look(disk, paths);
-        var store = new Store(paths, disk, settings, TakeLock(paths, disk));
+        // asked again once the lock is held; asked here so that not even a lock is left beside what is no store
+        _ = StoreEntrance.IsNew(disk, paths);
+        return Open(paths, disk, settings, each, TakeLock(paths, disk));
+    }
+
+    /// <summary>Opens a store whose lock is held already.</summary>
+    /// <param name="paths">Where.</param>
+    /// <param name="disk">The disk.</param>
+    /// <param name="settings">What the store must be told.</param>
+    /// <param name="each">Takes each accepted line.</param>
+    /// <param name="held">The lock; it is given back with the store, or where this throws.</param>
+    /// <returns>The store.</returns>
+    internal static Store Open(
+        StorePaths paths,
+        IDisk disk,
+        StoreSettings settings,
+        Action<JournalLine> each,
+        IDisposable held
+    )
+    {
+        var store = new Store(paths, disk, settings, held);
         try
         {
             if (StoreEntrance.IsNew(disk, paths))
@@ -137,6 +158,29 @@ public sealed class Store : IDisposable
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(count, 1);
         return _documents.Find(documents => documents.Newest(count), all => all.TakeLast(count));
+    }
+
+    /// <summary>Compares every document with the journal, and builds them anew where one differs.</summary>
+    /// <returns>Whether they were as they should be.</returns>
+    internal bool VerifyDocuments() => _documents.Verify();
+
+    /// <summary>Makes a backup by itself, as after each closed session; what fails stops nothing.</summary>
+    /// <param name="folder">A second folder the shop has set, or null for the store's own.</param>
+    /// <returns>Null where a sound backup is there now, else what went wrong.</returns>
+    public StoreFinding? BackUp(string? folder = null)
+    {
+        try
+        {
+            BackupFolder.Make(Disk, Paths.Journal, folder ?? Paths.Backups, _settings);
+            return null;
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException or StoreException)
+        {
+            return new StoreFinding(
+                FindingKind.BackupFailed,
+                $"No backup could be made in {folder ?? Paths.Backups} ({e.Message}). The entries themselves are safe."
+            );
+        }
     }
 
     /// <summary>Waits until the documents have followed, closes every file and gives the store back.</summary>

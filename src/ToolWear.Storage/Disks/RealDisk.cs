@@ -40,9 +40,9 @@ public sealed class RealDisk : IDisk
         {
             return PathKind.PlainFile;
         }
-        catch (IOException)
+        catch (IOException e)
         {
-            return PathKind.Other;
+            return IsHeld(e) ? PathKind.PlainFile : PathKind.Other;
         }
     }
 
@@ -65,7 +65,7 @@ public sealed class RealDisk : IDisk
         {
             return Open(path, FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None);
         }
-        catch (IOException e) when (e.HResult is HeldOnLinux or HeldOnMac or HeldOnWindows)
+        catch (IOException e) when (IsHeld(e))
         {
             return null;
         }
@@ -95,6 +95,8 @@ public sealed class RealDisk : IDisk
 
     /// <inheritdoc />
     public void SyncFolder(string path) => FolderSync.Sync(path);
+
+    private static bool IsHeld(IOException e) => e.HResult is HeldOnLinux or HeldOnMac or HeldOnWindows;
 
     private static FileStream Open(
         string path,

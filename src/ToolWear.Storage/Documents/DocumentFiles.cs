@@ -51,13 +51,19 @@ internal static class DocumentFiles
     /// <param name="clock">For the name.</param>
     internal static void MoveAside(IDisk disk, StorePaths paths, TimeProvider clock)
     {
+        bool hasLog = disk.KindOf(paths.DocumentLog) != PathKind.Nothing;
+        bool hasFile = disk.KindOf(paths.Documents) != PathKind.Nothing;
+        if (!hasLog && !hasFile)
+        {
+            return;
+        }
         string aside = AsideOf(disk, paths.Documents, clock);
         // the second part first: alone it says nothing, and a crash in between leaves an older state, which is noticed
-        if (disk.KindOf(paths.DocumentLog) != PathKind.Nothing)
+        if (hasLog)
         {
             disk.Move(paths.DocumentLog, aside + "-log");
         }
-        if (disk.KindOf(paths.Documents) != PathKind.Nothing)
+        if (hasFile)
         {
             disk.Move(paths.Documents, aside);
         }

@@ -75,6 +75,10 @@ internal sealed class DocumentKeeper : IDisposable
         Func<IEnumerable<StoredEntry>, IEnumerable<StoredEntry>> fromJournal
     ) => Ask(() => Answer(ask) ?? Answer(ask) ?? [.. fromJournal(Journal())]).GetAwaiter().GetResult();
 
+    /// <summary>Compares every document with the journal, and builds all anew where one differs.</summary>
+    /// <returns>Whether they were as they should be.</returns>
+    internal bool Verify() => Ask(VerifyAll).GetAwaiter().GetResult();
+
     /// <summary>Waits until everything added is done, and closes the documents.</summary>
     public void Dispose()
     {
@@ -167,6 +171,21 @@ internal sealed class DocumentKeeper : IDisposable
             Rebuild(point);
         }
         return answer;
+    }
+
+    private bool VerifyAll()
+    {
+        if (_documents is not { } documents || _point is not { } point)
+        {
+            return false;
+        }
+        bool equal = false;
+        if (Guarded(() => equal = DocumentVerification.Matches(documents, Journal(), point)) && equal)
+        {
+            return true;
+        }
+        Rebuild(point);
+        return false;
     }
 
     private void Rebuild(JournalPoint point)

@@ -34,7 +34,12 @@ internal static class EntryDocument
     /// <param name="document">A document.</param>
     /// <returns>The entry.</returns>
     /// <exception cref="InvalidDataException">It is not as it was written.</exception>
-    internal static StoredEntry Read(BsonDocument document)
+    internal static StoredEntry Read(BsonDocument document) => TryRead(document) ?? throw Damaged();
+
+    /// <summary>Reads a document and tests it.</summary>
+    /// <param name="document">A document.</param>
+    /// <returns>The entry, or null where it is not as it was written.</returns>
+    internal static StoredEntry? TryRead(BsonDocument document)
     {
         BsonValue id = document["_id"];
         BsonValue tools = document["tools"];
@@ -52,7 +57,7 @@ internal static class EntryDocument
             || !JournalFormat.TryDay(document["day"].AsString, out DateOnly day)
         )
         {
-            throw Damaged();
+            return null;
         }
         var entry = new StoredEntry(
             id.AsInt64,
@@ -65,7 +70,7 @@ internal static class EntryDocument
             crc
         );
         BsonValue sum = document["sum"];
-        return sum.IsInt64 && sum.AsInt64 == Sum(entry) ? entry : throw Damaged();
+        return sum.IsInt64 && sum.AsInt64 == Sum(entry) ? entry : null;
     }
 
     /// <summary>The document of the mark.</summary>

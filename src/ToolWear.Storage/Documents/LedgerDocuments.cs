@@ -123,19 +123,23 @@ internal sealed class LedgerDocuments : IDisposable
     /// <returns>Each entry, tested.</returns>
     internal IEnumerable<StoredEntry> All() => Read(new Query { OrderBy = "$._id", Order = Query.Ascending });
 
-    /// <summary>The entries of one line of the journal.</summary>
-    /// <param name="line">The number of its first entry.</param>
-    /// <returns>In order; none where it is not here.</returns>
-    internal IEnumerable<StoredEntry> OfLine(long line) =>
-        Read(
-                new Query
-                {
-                    Where = { BsonExpression.Create("$._id >= @0", line) },
-                    OrderBy = "$._id",
-                    Order = Query.Ascending,
-                }
-            )
-            .TakeWhile(entry => entry.Line == line);
+    /// <summary>The entries from a number on, in order, one at a time.</summary>
+    /// <param name="seq">The first number.</param>
+    /// <returns>Each entry, or null in the place of one that is not as it was written.</returns>
+    internal IEnumerable<StoredEntry?> From(long seq)
+    {
+        var query = new Query
+        {
+            Where = { BsonExpression.Create("$._id >= @0", seq) },
+            OrderBy = "$._id",
+            Order = Query.Ascending,
+        };
+        using IBsonDataReader reader = _engine.Query(Entries, query);
+        while (reader.Read())
+        {
+            yield return EntryDocument.TryRead(reader.Current.AsDocument);
+        }
+    }
 
     /// <inheritdoc />
     public void Dispose()

@@ -76,7 +76,7 @@ public sealed class JournalReader
         }
         if (!isRight || length != raw.Length)
         {
-            if (_lines.IsLast && HasHole(raw))
+            if (_lines.IsLast && HasHole(raw, _lines.LineStart))
             {
                 End = JournalEnd.Torn;
                 return null;
@@ -145,7 +145,7 @@ public sealed class JournalReader
 
     // A disk that lost power may have written the last sector of a line and not one before it. Such a hole reads as
     // zeros from sector to sector; no line holds a zero byte, and no single flipped bit makes one so.
-    private bool HasHole(ReadOnlySpan<byte> raw)
+    internal static bool HasHole(ReadOnlySpan<byte> raw, long lineStart)
     {
         int at = raw.IndexOf((byte)0);
         while (at >= 0)
@@ -155,7 +155,7 @@ public sealed class JournalReader
             {
                 return false;
             }
-            long start = _lines.LineStart + at;
+            long start = lineStart + at;
             if ((at == 0 || start % Sector == 0) && (start + length) % Sector == 0)
             {
                 return true;

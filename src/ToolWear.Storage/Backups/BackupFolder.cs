@@ -1,0 +1,75 @@
+using System.Collections.Immutable;
+using ToolWear.Storage.Disks;
+using ToolWear.Storage.Journal;
+
+namespace ToolWear.Storage.Backups;
+
+/// <summary>The backups a store makes by itself: one after each closed session, the last ten kept, and one of each month.</summary>
+internal static class BackupFolder
+{
+    /// <summary>How many of the newest are kept, whatever their month.</summary>
+    internal const int Kept = 10;
+
+    /// <summary>Makes a backup and takes away those that are no longer kept.</summary>
+    /// <param name="disk">The disk.</param>
+    /// <param name="journal">The journal.</param>
+    /// <param name="folder">Where; made where there is none.</param>
+    /// <param name="settings">What the store was told.</param>
+    /// <exception cref="IOException">No backup was made; those that were there are still there.</exception>
+    /// <exception cref="StoreException">The journal is not to be copied.</exception>
+    internal static void Make(IDisk disk, string journal, string folder, StoreSettings settings)
+    {
+        JournalPoint point = JournalCopy.Read(disk, journal, settings.Kinds);
+        disk.MakeFolder(folder);
+        ImmutableArray<(string Path, BackupName Name)> before = Of(disk, folder, point.Shop);
+        if (before is [{ } newest, ..] && newest.Name.Seq == point.Seq && newest.Name.Crc == point.Crc)
+        {
+            // nothing was accepted since: a copy of the same would only push an older one out
+            return;
+        }
+        string path = Path.Combine(folder, BackupName.Of(point, settings.Clock.GetUtcNow()).ToString());
+        JournalCopy.CopyBeside(disk, journal, point, path, settings.Kinds);
+        WholeFile.IntoPlace(disk, WholeFile.Beside(path), path);
+        foreach (string old in NoLongerKept(Of(disk, folder, point.Shop)))
+        {
+            disk.Delete(old);
+        }
+        // the folder itself is a name in the folder above
+        disk.SyncFolder(WholeFile.FolderOf(folder));
+    }
+
+    /// <summary>The backups of a shop, by name.</summary>
+    /// <param name="disk">The disk.</param>
+    /// <param name="folder">The folder, or nothing.</param>
+    /// <param name="shop">The shop's id, or null for those of every shop.</param>
+    /// <returns>The newest first.</returns>
+    internal static ImmutableArray<(string Path, BackupName Name)> Of(IDisk disk, string folder, string? shop)
+    {
+        var found = new List<(string Path, BackupName Name)>();
+        foreach (string path in disk.FilesIn(folder))
+        {
+            if (BackupName.TryRead(path) is { } name && (shop is null || name.Shop == BackupName.ShopOf(shop)))
+            {
+                found.Add((path, name));
+            }
+        }
+        return [.. found.OrderByDescending(backup => backup.Name.At).ThenByDescending(backup => backup.Name.Seq)];
+    }
+
+    /// <summary>Which backups are neither among the newest nor the newest of their month.</summary>
+    /// <param name="newestFirst">The backups of one shop.</param>
+    /// <returns>Their paths.</returns>
+    internal static IEnumerable<string> NoLongerKept(ImmutableArray<(string Path, BackupName Name)> newestFirst)
+    {
+        var months = new HashSet<(int Year, int Month)>();
+        for (int i = 0; i < newestFirst.Length; i++)
+        {
+            DateTimeOffset at = newestFirst[i].Name.At;
+            bool isNewestOfMonth = months.Add((at.Year, at.Month));
+            if (i >= Kept && !isNewestOfMonth)
+            {
+                yield return newestFirst[i].Path;
+            }
+        }
+    }
+}

@@ -1,0 +1,154 @@
+using System.Diagnostics.CodeAnalysis;
+using ToolWear.Storage.Disks;
+using ToolWear.Storage.Documents;
+using ToolWear.Storage.Journal;
+
+namespace ToolWear.Storage.Backups;
+
+/// <summary>Where a damaged line can be had from: the documents, and the newest backups of the same shop.</summary>
+internal sealed class LineSource : IDisposable
+{
+    private const int BackupsAsked = 3;
+
+    private readonly List<(IDiskFile File, JournalReader Reader)> _backups = [];
+    private readonly List<JournalLine?> _at = [];
+    private readonly LedgerDocuments? _documents;
+    private IEnumerator<StoredEntry?>? _stored;
+    private bool _hasStored;
+
+    /// <summary>Opens what there is; what cannot be opened is not there.</summary>
+    /// <param name="disk">The disk.</param>
+    /// <param name="paths">The store, its lock held and nothing else of it open.</param>
+    /// <param name="kinds">What this program knows.</param>
+    internal LineSource(IDisk disk, StorePaths paths, KnownKinds kinds)
+    {
+        LedgerDocuments? documents = null;
+        _ = Guarded(() =>
+        {
+            if (DocumentFiles.Look(disk, paths.Documents) == DocumentFiles.Content.Documents)
+            {
+                documents = LedgerDocuments.Open(disk, paths);
+            }
+        });
+        _documents = documents;
+        foreach ((string path, _) in BackupFolder.Of(disk, paths.Backups, shop: null).Take(BackupsAsked))
+        {
+            _ = Guarded(() =>
+            {
+                IDiskFile file = disk.OpenToRead(path);
+                _backups.Add((file, new JournalReader(file, path, kinds)));
+                _at.Add(null);
+            });
+        }
+    }
+
+    /// <summary>How far the documents have come, or null where there are none.</summary>
+    internal DocumentMark? Mark => _documents?.Mark;
+
+    /// <summary>The ids of the shops whose lines are here, the likeliest first.</summary>
+    internal IEnumerable<string> Shops =>
+        (Mark is { } mark ? new[] { mark.Shop } : [])
+            .Concat(_backups.Select(backup => backup.Reader.Shop))
+            .Distinct(StringComparer.Ordinal);
+
+    /// <summary>The line that follows a place, made again letter for letter and proven by its checksum.</summary>
+    /// <param name="shop">The shop's id.</param>
+    /// <param name="seq">The number of its first entry; asked for in rising order.</param>
+    /// <param name="before">The checksum of the line before it.</param>
+    /// <returns>The line, or null where nobody has it.</returns>
+    internal JournalLine? Find(string shop, long seq, uint before) =>
+        FromDocuments(shop, seq, before) ?? FromBackups(shop, seq, before);
+
+    /// <inheritdoc />
+    public void Dispose()
+    {
+        _ = Guarded(() => _stored?.Dispose());
+        if (_documents is not null)
+        {
+            _ = Guarded(_documents.Dispose);
+        }
+        foreach ((IDiskFile file, _) in _backups)
+        {
+            file.Dispose();
+        }
+    }
+
+    private JournalLine? FromDocuments(string shop, long seq, uint before)
+    {
+        List<StoredEntry> entries = [];
+        if (_documents is not { } documents || Mark?.Shop != shop)
+        {
+            return null;
+        }
+        if (!Guarded(() => TakeLine(documents, seq, entries)))
+        {
+            _stored = null;
+            return null;
+        }
+        return entries is [{ } first, ..]
+            ? Proven(new JournalLine(seq, first.At, first.Day, [.. entries.Select(e => e.Body)], first.LineCrc), before)
+            : null;
+    }
+
+    // one pass through the documents, since lines are asked for in rising order
+    private void TakeLine(LedgerDocuments documents, long seq, List<StoredEntry> entries)
+    {
+        if (_stored is null)
+        {
+            _stored = documents.From(seq).GetEnumerator();
+            _hasStored = _stored.MoveNext();
+        }
+        while (_hasStored && (_stored.Current is null || _stored.Current.Seq < seq))
+        {
+            _hasStored = _stored.MoveNext();
+        }
+        while (_hasStored && _stored.Current is { } entry && entry.Line == seq)
+        {
+            entries.Add(entry);
+            _hasStored = _stored.MoveNext();
+        }
+    }
+
+    private JournalLine? FromBackups(string shop, long seq, uint before)
+    {
+        for (int i = 0; i < _backups.Count; i++)
+        {
+            JournalReader reader = _backups[i].Reader;
+            while (reader.Shop == shop && (_at[i]?.Seq ?? 0) < seq)
+            {
+                JournalLine? next = null;
+                if (!Guarded(() => next = reader.Next()) || next is null)
+                {
+                    break;
+                }
+                _at[i] = next;
+            }
+            if (_at[i] is { } line && line.Seq == seq && Proven(line, before) is { } proven)
+            {
+                return proven;
+            }
+        }
+        return null;
+    }
+
+    private static JournalLine? Proven(JournalLine line, uint before) =>
+        JournalFormat.Line(before, line.Seq, line.At, line.Day, line.Bodies).Crc == line.Crc ? line : null;
+
+    [SuppressMessage(
+        "Design",
+        "CA1031:Do not catch general exception types",
+        Justification = "a rotten source throws anything; it then has nothing to give, and the next one is asked"
+    )]
+    private static bool Guarded(Action step)
+    {
+        try
+        {
+            step();
+            return true;
+        }
+        catch (Exception)
+        {
+            return false;
+        }
+    }
+}

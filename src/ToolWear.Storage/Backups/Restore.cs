@@ -1,0 +1,113 @@
+using System.Collections.Immutable;
+using ToolWear.Storage.Disks;
+using ToolWear.Storage.Documents;
+using ToolWear.Storage.Journal;
+
+namespace ToolWear.Storage.Backups;
+
+/// <summary>What putting a backup in place would mean.</summary>
+/// <param name="Then">How many entries there would be.</param>
+/// <param name="Gone">How many of the entries that can be read now would not be there any more.</param>
+/// <param name="IsOtherShop">Whether the backup is of another shop than the one that is here.</param>
+public sealed record RestoreOutlook(long Then, long Gone, bool IsOtherShop);
+
+/// <summary>Puts a backup in a store's place; what was there is kept beside under another name.</summary>
+public static class Restore
+{
+    /// <summary>Looks what would go, so that the smith can be asked.</summary>
+    /// <param name="paths">The store; there may be none yet.</param>
+    /// <param name="disk">The disk.</param>
+    /// <param name="kinds">What this program knows.</param>
+    /// <param name="backup">A backup.</param>
+    /// <returns>What it would mean; nothing was changed.</returns>
+    /// <exception cref="DamagedJournalException">The backup is not as it was written.</exception>
+    /// <exception cref="NewerJournalException">Only a newer program can read the backup.</exception>
+    /// <exception cref="FileNotFoundException">There is no such backup.</exception>
+    public static RestoreOutlook Look(StorePaths paths, IDisk disk, KnownKinds kinds, string backup)
+    {
+        JournalPoint then = JournalCopy.Read(disk, backup, kinds);
+        if (disk.KindOf(paths.Journal) != PathKind.PlainFile)
+        {
+            return new RestoreOutlook(then.Seq, 0, IsOtherShop: false);
+        }
+        var inBackup = new HashSet<(long, uint)>();
+        _ = Lines(disk, backup, kinds, line => inBackup.Add((line.Seq, line.Crc)));
+        long gone = 0;
+        string? shop = Lines(
+            disk,
+            paths.Journal,
+            kinds,
+            line => gone += inBackup.Contains((line.Seq, line.Crc)) ? 0 : line.Bodies.Length
+        );
+        bool isOther = shop is not null && shop != then.Shop;
+        return new RestoreOutlook(then.Seq, gone, isOther);
+    }
+
+    /// <summary>Puts the backup in place. Whenever the power goes, the old shop or the new one is there, whole.</summary>
+    /// <param name="paths">The store.</param>
+    /// <param name="disk">The disk.</param>
+    /// <param name="settings">What the store must be told.</param>
+    /// <param name="backup">A backup.</param>
+    /// <returns>What is now in place.</returns>
+    /// <exception cref="StoreBusyException">Another has the store open for writing.</exception>
+    /// <exception cref="StoreRefusedException">What stands there is no store; it was left as it is.</exception>
+    /// <exception cref="StoreException">The backup cannot be used; nothing was changed.</exception>
+    public static JournalPoint PutInPlace(StorePaths paths, IDisk disk, StoreSettings settings, string backup)
+    {
+        StoreEntrance.Look(disk, paths);
+        bool isForeign =
+            disk.KindOf(paths.Journal) == PathKind.Nothing
+            && DocumentFiles.Look(disk, paths.Documents) == DocumentFiles.Content.Foreign;
+        if (isForeign)
+        {
+            throw new StoreRefusedException($"{paths.Documents} is no store of ToolWear, and was left as it is.");
+        }
+        using IDisposable held = Store.TakeLock(paths, disk);
+        JournalPoint point = JournalCopy.Read(disk, backup, settings.Kinds);
+        JournalCopy.CopyBeside(disk, backup, point, paths.Journal, settings.Kinds);
+        JournalCopy.KeepAside(disk, paths.Journal, DocumentFiles.AsideOf(disk, paths.Journal, settings.Clock));
+        NewerBackupsAside(paths, disk, point, backup);
+        // before the journal: documents that know more than the journal would be called its damage
+        DocumentFiles.MoveAside(disk, paths, settings.Clock);
+        WholeFile.IntoPlace(disk, WholeFile.Beside(paths.Journal), paths.Journal);
+        return point;
+    }
+
+    // What the smith chose to go back behind must not come back by itself when a line is mended. It stays in the folder.
+    private static void NewerBackupsAside(StorePaths paths, IDisk disk, JournalPoint point, string backup)
+    {
+        ImmutableArray<(string Path, BackupName Name)> all = BackupFolder.Of(disk, paths.Backups, point.Shop);
+        foreach ((string path, BackupName name) in all)
+        {
+            if (name.Seq > point.Seq && Path.GetFullPath(path) != Path.GetFullPath(backup))
+            {
+                disk.Move(path, path + ".aside");
+            }
+        }
+        if (all.Length > 0)
+        {
+            disk.SyncFolder(paths.Backups);
+        }
+    }
+
+    private static string? Lines(IDisk disk, string path, KnownKinds kinds, Action<JournalLine> each)
+    {
+        string? shop = null;
+        try
+        {
+            using IDiskFile file = disk.OpenToRead(path);
+            var reader = new JournalReader(file, path, kinds);
+            shop = reader.Shop;
+            while (reader.Next() is { } line)
+            {
+                each(line);
+            }
+        }
+        catch (StoreException)
+        {
+            // the present journal may be the very reason to restore: what of it can be read is counted
+            return shop;
+        }
+        return shop;
+    }
+}

@@ -1,0 +1,158 @@
+using System.Collections.Immutable;
+using ToolWear.Storage.Disks;
+using ToolWear.Storage.Documents;
+using ToolWear.Storage.Journal;
+
+namespace ToolWear.Storage.Backups;
+
+/// <summary>What a check came to.</summary>
+/// <param name="Entries">How many entries the store holds now, and can be read.</param>
+/// <param name="Findings">What was out of order; empty where nothing was.</param>
+public sealed record CheckReport(long Entries, ImmutableArray<StoreFinding> Findings)
+{
+    /// <summary>Whether something that was accepted is gone.</summary>
+    public bool IsAnythingGone => Findings.Any(finding => finding.Kind == FindingKind.EntriesGone);
+}
+
+/// <summary>Verifies a store from end to end and puts right what can be put right.</summary>
+public static class StoreCheck
+{
+    /// <summary>Tests every line of the journal and every document, mends and rebuilds.</summary>
+    /// <param name="paths">The store.</param>
+    /// <param name="disk">The disk.</param>
+    /// <param name="settings">What the store must be told.</param>
+    /// <returns>What was found and done. Where something is gone, the journal is left as it is.</returns>
+    /// <exception cref="StoreBusyException">Another has the store open for writing.</exception>
+    /// <exception cref="StoreRefusedException">There is no store there.</exception>
+    /// <exception cref="NewerJournalException">Only a newer program can read the journal.</exception>
+    public static CheckReport Run(StorePaths paths, IDisk disk, StoreSettings settings)
+    {
+        StoreEntrance.Look(disk, paths);
+        MustBeAStore(paths, disk);
+        IDisposable held = Store.TakeLock(paths, disk);
+        try
+        {
+            ImmutableArray<StoreFinding> mended = Journal(paths, disk, settings, out long readable);
+            if (mended.Any(finding => finding.Kind == FindingKind.EntriesGone))
+            {
+                return new CheckReport(readable, mended);
+            }
+            using var store = Store.Open(paths, disk, settings, _ => { }, held);
+            _ = store.VerifyDocuments();
+            return new CheckReport(store.LastSeq, [.. mended, .. store.Findings, .. Backups(paths, disk, settings)]);
+        }
+        finally
+        {
+            held.Dispose();
+        }
+    }
+
+    private static void MustBeAStore(StorePaths paths, IDisk disk)
+    {
+        try
+        {
+            StoreEntrance.MustExist(disk, paths);
+        }
+        catch (DamagedJournalException)
+        {
+            // the journal is gone, what was made of it is there: that is what mending is for
+            return;
+        }
+    }
+
+    private static ImmutableArray<StoreFinding> Journal(
+        StorePaths paths,
+        IDisk disk,
+        StoreSettings settings,
+        out long readable
+    )
+    {
+        DamagedJournalException? damage = Damage(paths, disk, settings.Kinds, out readable, out string? shop);
+        JournalMending.Result? mended;
+        using (var source = new LineSource(disk, paths, settings.Kinds))
+        {
+            bool isShort = source.Mark is { } mark && mark.Shop == shop && mark.Seq > readable;
+            if (damage is null && !isShort)
+            {
+                return [];
+            }
+            mended = JournalMending.MendBeside(disk, paths.Journal, source);
+        }
+        string what = damage?.Message ?? $"{paths.Journal} ends too early: the documents know more entries.";
+        if (mended is null || !mended.IsWhole)
+        {
+            return [Gone(what, Math.Max(readable, mended?.LastSeq ?? 0))];
+        }
+        string aside = DocumentFiles.AsideOf(disk, paths.Journal, settings.Clock);
+        JournalCopy.KeepAside(disk, paths.Journal, aside);
+        WholeFile.IntoPlace(disk, WholeFile.Beside(paths.Journal), paths.Journal);
+        readable = mended.LastSeq;
+        return
+        [
+            new(
+                FindingKind.JournalMended,
+                $"{paths.Journal} was damaged and was mended, {mended.Mended} lines from the documents or a backup; it "
+                    + $"holds {mended.LastSeq} entries. As it was it is kept in {aside}."
+            ),
+        ];
+    }
+
+    private static DamagedJournalException? Damage(
+        StorePaths paths,
+        IDisk disk,
+        KnownKinds kinds,
+        out long readable,
+        out string? shop
+    )
+    {
+        readable = 0;
+        shop = null;
+        if (disk.KindOf(paths.Journal) == PathKind.Nothing)
+        {
+            return new DamagedJournalException(0, $"{paths.Journal} is gone.");
+        }
+        try
+        {
+            using IDiskFile file = disk.OpenToRead(paths.Journal);
+            var reader = new JournalReader(file, paths.Journal, kinds);
+            shop = reader.Shop;
+            while (reader.Next() is { } line)
+            {
+                readable = line.LastSeq;
+            }
+            readable = reader.End == JournalEnd.Unended ? reader.TakeUnended().LastSeq : readable;
+            return null;
+        }
+        catch (DamagedJournalException damage)
+        {
+            return damage;
+        }
+    }
+
+    private static StoreFinding Gone(string what, long readable) =>
+        new(
+            FindingKind.EntriesGone,
+            $"{what} Neither the documents nor the newest backups hold what is missing; up to entry {readable} all is "
+                + "there. Nothing was changed. \"toolwear restore FILE\" puts a backup in its place."
+        );
+
+    private static IEnumerable<StoreFinding> Backups(StorePaths paths, IDisk disk, StoreSettings settings)
+    {
+        foreach ((string path, _) in BackupFolder.Of(disk, paths.Backups, shop: null))
+        {
+            string? wrong = null;
+            try
+            {
+                _ = JournalCopy.Read(disk, path, settings.Kinds);
+            }
+            catch (Exception e) when (e is StoreException or IOException or UnauthorizedAccessException)
+            {
+                wrong = e.Message;
+            }
+            if (wrong is not null)
+            {
+                yield return new StoreFinding(FindingKind.BackupFailed, $"The backup {path} is not sound: {wrong}");
+            }
+        }
+    }
+}
