@@ -17,7 +17,7 @@ public readonly record struct SteelTemperature
     /// <summary>The elongation e since 20 C, as a share of the length at 20 C; 0 when cold, 0.0178 at 1200 C.</summary>
     /// <remarks>
     /// EN 1993-1-2:2005, 3.4.1.1, carbon steel: for 20 to below 750 C e = 1.2e-5 T + 0.4e-8 T^2 - 2.416e-4; for 750 to
-    /// 860 C e = 1.1e-2; above, to 1200 C, e = 2e-5 T - 6.2e-3. The step of 8.4e-6 at 750 C is the standard's own.
+    /// 860 C e = 1.1e-2; above, to 1200 C, e = 2e-5 T - 6.2e-3. The step back of 8.4e-6 at 750 C is the standard's own.
     /// A tool steel differs by some 0.01 mm on an eye; that is not reckoned with.
     /// </remarks>
     public double Elongation

@@ -23,12 +23,13 @@ public sealed class ShrinkageTests
         }
     }
 
+    // but for the standard's own step back of 8.4e-6 at 750 C
     [Fact]
     public void Steel_only_lengthens_as_it_gets_hotter() =>
         Gen.Select(Gen.Double[20, 1199], Gen.Double[0, 1])
             .Sample(
                 (t, more) =>
-                    Assert.True(SteelTemperature.Of(t).Elongation <= SteelTemperature.Of(t + more).Elongation + 1e-15)
+                    Assert.True(SteelTemperature.Of(t).Elongation <= SteelTemperature.Of(t + more).Elongation + 8.41e-6)
             );
 
     // worked by hand: 36.79 x 17.64 makes 36.50 x 17.50 at drift 250, eye 750 C; the ratio is 1.0080
