@@ -50,7 +50,10 @@ public sealed class NaiveShopTests
             Entered entered = Ledgers.Number(shop, attempt);
             Step step = shop.After(entered);
             bool slowTakes = slow.Takes(entered);
-            Assert.True(slowTakes == step.After is not null, $"entry {entered.Number}, slow shop {slowTakes}: {step.Refusal ?? "taken"}");
+            Assert.True(
+                slowTakes == step.After is not null,
+                $"entry {entered.Number} {Testing.Told.Of(entered.What)}, slow shop {slowTakes}: {step.Refusal ?? "taken"}"
+            );
             shop = step.After ?? shop;
         }
 

@@ -46,13 +46,16 @@ internal sealed class SlowHistory(SlowPresent present, SlowTool tool)
             .. present.All<SessionOpened>().Where(each => each.On == day).OrderBy(x => present.OpeningOf(x.Session)),
         ];
         List<long> told = [];
+        Tell(each => each.What is ToolStartedHere && LastSessionBefore(present, tool, each) is null);
         foreach (SessionOpened session in sessions)
         {
             long opening = present.OpeningOf(session.Session);
             Tell(each => IsLoose(each) && each.Number < opening);
             long lastHeat = Heats(session).Select(each => each.Number).DefaultIfEmpty().Max();
             Tell(each =>
-                Heats(session).Contains(each) || (session == sessions[^1] && IsLoose(each) && each.Number < lastHeat)
+                Heats(session).Contains(each)
+                || IsStart(each, session)
+                || (session == sessions[^1] && IsLoose(each) && each.Number < lastHeat)
             );
             Tell(each => IsAfter(each, session));
         }
@@ -70,9 +73,11 @@ internal sealed class SlowHistory(SlowPresent present, SlowTool tool)
     /// <summary>Whether an entry stands between heats as it was entered.</summary>
     private static bool IsLoose(Entered entered) => entered.What is ToolReworked or ToolLookedOver;
 
-    private bool IsAfter(Entered entered, SessionOpened session) =>
-        (entered.What is ToolMeasured measured && measured.Session == session.Session)
-        || (entered.What is ToolStartedHere && LastSessionBefore(present, tool, entered) == session);
+    private bool IsStart(Entered entered, SessionOpened session) =>
+        entered.What is ToolStartedHere && LastSessionBefore(present, tool, entered) == session;
+
+    private static bool IsAfter(Entered entered, SessionOpened session) =>
+        entered.What is ToolMeasured measured && measured.Session == session.Session;
 
     private List<Entered> Heats(SessionOpened session) =>
         tool.Events.FindAll(each => each.What is HeatsWorked heats && heats.Session == session.Session);

@@ -116,7 +116,7 @@ internal sealed class SlowRules(SlowPresent present, Entered entered)
         SessionOpened named = present.Session(e.Session)!;
         return SlowHistory.LastSessionBefore(present, tool, started) is { } last
             ? (named.On, present.OpeningOf(named.Session)).CompareTo((last.On, present.OpeningOf(last.Session))) >= 0
-            : named.On > started.Day;
+            : named.On >= started.Day;
     }
 
     private static bool IsSize(Length? size) => size is null or { Nanometres: > 0 and <= 10_000_000_000 };
