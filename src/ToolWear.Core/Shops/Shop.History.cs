@@ -56,6 +56,9 @@ public sealed partial record Shop
             _ => entered.Day,
         };
 
+    /// <summary>The day an entry names itself: a reading of the next morning follows a session but was taken later.</summary>
+    private DateOnly SaidOn(Entered entered) => entered.What is ToolMeasured e ? e.On : DayOf(entered);
+
     private HistoryPlace InSession(string name, HistoryStage stage, Entered entered)
     {
         Session session = Sessions[name];
