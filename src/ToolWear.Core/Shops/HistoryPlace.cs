@@ -5,7 +5,9 @@ namespace ToolWear.Core.Shops;
 /// The order: by day, then by the opening of sessions; within a session heats and reworks as entered; after it the
 /// readings that name it; then that day's entries without a session. A rework or a finding names no session: it stands
 /// before the next session of its day that was opened after it, or inside the one whose heats of that tool go on after
-/// it, else after all sessions of its day.
+/// it, else after all sessions of its day. A start anew stands after the heats that the tool had when it was entered,
+/// so that a reading of the next morning, which names that session, is the first that counts; before all sessions of
+/// its day where the tool had none.
 /// </remarks>
 /// <param name="Day">The day.</param>
 /// <param name="Opening">The number of the entry that opened the session; the greatest number where none.</param>

@@ -56,7 +56,7 @@ public sealed partial record Shop
     {
         if (crossing.Entry < 1 || crossing.Entry >= entered.Number)
         {
-            return $"there is no entry {crossing.Entry}: the ledger holds 1 to {Ledger.Count}";
+            return $"there is no entry {crossing.Entry}: the ledger {(Ledger.IsEmpty ? "is empty" : $"holds 1 to {Ledger.Count}")}";
         }
 
         if (CrossedOut.ContainsKey(crossing.Entry))
@@ -74,7 +74,7 @@ public sealed partial record Shop
         {
             string named =
                 string.Join(", ", resting.Take(10)) + (resting.Length > 10 ? $" and {resting.Length - 10} more" : "");
-            return $"entry {crossing.Entry} cannot be crossed out: {(resting.Length == 1 ? "entry" : "entries")} {named} rest on it; cross out the last of them first";
+            return $"entry {crossing.Entry} cannot be crossed out: {(resting.Length == 1 ? $"entry {named} rests" : $"entries {named} rest")} on it; cross out the last of them first";
         }
 
         return Fold([.. Ledger, entered]);

@@ -26,6 +26,7 @@ public sealed partial record Shop
             EyeMeasured { Session: { } session } => InSession(session, HistoryStage.After, entered),
             ToolReworked e => AsEntered(tool, e.On, entered.Number),
             ToolLookedOver e => AsEntered(tool, e.On, entered.Number),
+            ToolStartedHere => AfterWhatItWorked(tool, entered),
             _ => HistoryPlace.AfterAll(DayOf(entered), entered.Number),
         };
 
@@ -55,6 +56,9 @@ public sealed partial record Shop
             _ => entered.Day,
         };
 
+    /// <summary>The day an entry names itself: a reading of the next morning follows a session but was taken later.</summary>
+    private DateOnly SaidOn(Entered entered) => entered.What is ToolMeasured e ? e.On : DayOf(entered);
+
     private HistoryPlace InSession(string name, HistoryStage stage, Entered entered)
     {
         Session session = Sessions[name];
@@ -77,6 +81,18 @@ public sealed partial record Shop
                 each.Number > number && each.What is HeatsWorked heats && heats.Session == last.Name
             );
         return goesOn ? new(on, last!.Opening, HistoryStage.During, number) : HistoryPlace.AfterAll(on, number);
+    }
+
+    /// <summary>A start anew stands after the heats entered so far, before the readings that name their session.</summary>
+    private HistoryPlace AfterWhatItWorked(ToolInShop? tool, Entered entered)
+    {
+        Session? last = tool
+            ?.Events.Where(each => each.Number < entered.Number)
+            .Select(each => each.What is HeatsWorked heats ? Sessions[heats.Session] : null)
+            .MaxBy(session => (session?.On, session?.Opening));
+        return last is null
+            ? new(entered.Day, 0, HistoryStage.Before, entered.Number)
+            : new(last.On, last.Opening, HistoryStage.During, entered.Number);
     }
 
     private double LoadOf(Tool tool, HeatsWorked heats)

@@ -111,12 +111,16 @@ public sealed partial record Shop
             return $"a reading of {e.On:yyyy-MM-dd} cannot follow session {named} of {Sessions[named].On:yyyy-MM-dd}";
         }
 
-        if (tool.Events.Where(each => each.What is ToolStartedHere).Select(DayOf).DefaultIfEmpty().Max() > e.On)
+        if (
+            tool.Events.Exists(each =>
+                each.What is ToolStartedHere && (e.On < each.Day || PlaceOf(tool, entered) < PlaceOf(tool, each))
+            )
+        )
         {
-            return $"{e.Tool} was started anew after {e.On:yyyy-MM-dd}: an earlier reading counts no more";
+            return $"{e.Tool} was started anew after {(e.Session is null ? $"{e.On:yyyy-MM-dd}" : "session " + e.Session)}: an earlier reading counts no more";
         }
 
-        return e.Size <= Length.Zero || e.Size > SizeText.Longest || e.Resolution <= Length.Zero
+        return IsNoSize(e.Size) || e.Resolution <= Length.Zero
             ? "a size is above zero and at most 10 m"
             : Record(tool, entered);
     }
@@ -139,8 +143,8 @@ public sealed partial record Shop
             return "a size before or after goes with the gauge mark where it was read";
         }
 
-        return e.Before <= Length.Zero || e.After <= Length.Zero || e.Hours < 0 || e.Cost < 0
-            ? "sizes are above zero, hours and costs zero or more"
+        return IsNoSize(e.Before) || IsNoSize(e.After) || e.Hours < 0 || e.Cost < 0
+            ? "sizes are above zero and at most 10 m, hours and costs zero or more"
             : Record(tool, entered);
     }
 
@@ -177,6 +181,8 @@ public sealed partial record Shop
         {
             Tools = Tools.SetItem(tool.Id, tool.With(entered)),
         };
+
+    private static bool IsNoSize(Length? size) => size <= Length.Zero || size > SizeText.Longest;
 
     private static string UnknownSession(string name) => $"there is no session {name}";
 }

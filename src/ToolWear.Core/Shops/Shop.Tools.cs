@@ -126,7 +126,7 @@ public sealed partial record Shop
             return into == e.Tool ? $"{into} cannot be made into itself" : Unknown(into);
         }
 
-        DateOnly last = tool.Events.Select(DayOf).Append(tool.StateOn).Max();
+        DateOnly last = tool.Events.Select(SaidOn).Append(tool.StateOn).Max();
         if (e.On < last)
         {
             return $"{e.Tool} still has entries of {last:yyyy-MM-dd}: it cannot have been scrapped on {e.On:yyyy-MM-dd}";
