@@ -1,0 +1,90 @@
+using System.Collections.Immutable;
+using ToolWear.Core.Measure;
+using ToolWear.Core.Wear.Sisters;
+
+namespace ToolWear.Core.Wear;
+
+/// <summary>The forecast that starts from what a tool's sisters did and moves to its own readings as they come.</summary>
+public sealed record SisterForecast : Forecast
+{
+    private readonly Mixture mixture;
+
+    internal SisterForecast(Mixture mixture, KindTraits traits, ImmutableArray<SuspectReading> suspect)
+    {
+        this.mixture = mixture;
+        Traits = traits;
+        Suspect = suspect;
+        ToolRecord tool = mixture.Tool;
+        double[] lambda = mixture.OfLambda();
+        double Life(double p) => tool.N0 * Math.Exp(GridQuantiles.Of(lambda, Grid.First, Grid.LambdaStep, p));
+        (double low, double middle, double high) = (Life(0.05), Life(0.5), Life(0.95));
+        LifeHeats = new Estimate(middle, low, high);
+        RateMmPerHeat = new Estimate(tool.Limit / middle, tool.Limit / high, tool.Limit / low);
+        WearNowMm = tool.Limit * mixture.Mean(0);
+        ChancePastLimitNow = F(0);
+        HeatsLeftIfNotPast = ChancePastLimitNow < 1 ? HeatsLeft.Of(F, ChancePastLimitNow, middle / 16) : HeatsLeft.None;
+    }
+
+    /// <inheritdoc />
+    public override double WearNowMm { get; }
+
+    /// <inheritdoc />
+    public override double LimitMm => mixture.Tool.Limit;
+
+    /// <inheritdoc />
+    public override double HeatsNow => mixture.Tool.Now;
+
+    /// <inheritdoc />
+    public override double ChancePastLimitNow { get; }
+
+    /// <inheritdoc />
+    public override HeatsLeft HeatsLeft => AtOrPastLimit ? HeatsLeft.None : HeatsLeftIfNotPast;
+
+    /// <summary>Heats left given that the tool is not past its limit, even where that is not likely.</summary>
+    public HeatsLeft HeatsLeftIfNotPast { get; }
+
+    /// <inheritdoc />
+    public override Estimated LifeHeats { get; }
+
+    /// <inheritdoc />
+    public override Estimated RateMmPerHeat { get; }
+
+    /// <summary>What the whole kind showed; the same for all its tools.</summary>
+    public KindTraits Traits { get; }
+
+    /// <summary>This tool's readings that look like gross errors.</summary>
+    public ImmutableArray<SuspectReading> Suspect { get; }
+
+    /// <inheritdoc />
+    public override double ChancePastLimit(double moreHeats) => F(Finite.NotNegative(moreHeats));
+
+    /// <summary>Where the next sound caliper reading will lie, its noise and rounding included.</summary>
+    /// <param name="heats">Weighted heats since the start of the last segment, no fewer than now.</param>
+    /// <param name="share">How often it lies inside, between 0 and 1: 0.99 for "outside this, ask once".</param>
+    /// <returns>Both ends in mm of wear.</returns>
+    public Limits NextReading(double heats, double share)
+    {
+        double k = Finite.NotNegative(heats - HeatsNow);
+        return new Limits(Wear(k, (1 - share) / 2, true), Wear(k, (1 + share) / 2, true));
+    }
+
+    /// <summary>The fitted wear and the band that holds the tool's true wear eight times in ten, for a chart.</summary>
+    /// <param name="heats">Weighted heats since the start of the last segment, each zero or more, in rising order.</param>
+    /// <returns>One band for each.</returns>
+    public ImmutableArray<WearBand> Bands(IReadOnlyList<double> heats) => WearPath.Of(mixture, heats);
+
+    private double F(double k) => mixture.Above(k, 1, withReading: false);
+
+    private double Wear(double k, double p, bool withReading)
+    {
+        double Below(double y) => 1 - mixture.Above(k, y, withReading);
+        double middle = mixture.Mean(k);
+        double step = 1;
+        while (Below(middle - step) > p)
+        {
+            step *= 2;
+        }
+
+        return LimitMm * RisingRoot.Of(Below, p, middle - step, double.MaxValue, step / 4)!.Value;
+    }
+}
