@@ -47,14 +47,14 @@ public sealed class Bench : IDisposable
     public static Bench ToWrite(Site site, string path)
     {
         List<Entered> ledger = [];
-        Store store = Store.Open(new StorePaths(path), site.Disk, Settings(site), line => Take(ledger, line));
+        Store opened = Store.Open(new StorePaths(path), site.Disk, Settings(site), line => Take(ledger, line));
         try
         {
-            return new(site, store, Fold(path, ledger));
+            return new(site, opened, Fold(path, ledger));
         }
         catch
         {
-            store.Dispose();
+            opened.Dispose();
             throw;
         }
     }
@@ -103,9 +103,14 @@ public sealed class Bench : IDisposable
         return new Recorded(after.Ledger.Count, null);
     }
 
-    /// <summary>Copies the journal into the store's own backups, as after each session.</summary>
-    /// <returns>What went wrong, or null; a backup that fails stops nothing.</returns>
-    public string? BackUp() => null;
+    /// <summary>Copies the journal into the store's own backups and the shop's second folder, as after each session.</summary>
+    /// <returns>What went wrong; a backup that fails stops nothing.</returns>
+    public IEnumerable<string> BackUp()
+    {
+        string second = Shop.Settings.Get(ShopSetting.BackupFolder);
+        StoreFinding?[] findings = [store?.BackUp(), second.Length == 0 ? null : store?.BackUp(second)];
+        return findings.OfType<StoreFinding>().Select(finding => finding.Sentence);
+    }
 
     /// <inheritdoc />
     public void Dispose() => store?.Dispose();
@@ -126,14 +131,14 @@ public sealed class Bench : IDisposable
         }
         catch (JsonException e)
         {
-            throw new DamagedJournalException(number, Words.EntryUnreadable(number, e.Message));
+            throw new DamagedJournalException(Words.EntryUnreadable(number, e.Message), e);
         }
     }
 
     private static Shop Fold(string path, List<Entered> ledger)
     {
         Step step = Shop.Fold(ledger);
-        return step.After ?? throw new DamagedJournalException(0, Words.LedgerImpossible(path, step.Refusal!));
+        return step.After ?? throw new DamagedJournalException(Words.LedgerImpossible(path, step.Refusal!));
     }
 }
 

@@ -17,4 +17,4 @@ Site site = new(
     Path.Combine(data.Length == 0 ? "." : data, "toolwear", "shop.db"),
     Path.GetTempPath()
 );
-return CommandLine.Run(site, args);
+return Verbs.Run(site, args);

@@ -1,5 +1,4 @@
 using ToolWear.Core.Eyes;
-using ToolWear.Core.Measure;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
 using ToolWear.Core.Wear.Histories;

@@ -104,10 +104,12 @@ internal static class AddToolVerb
     {
         if (name is null)
         {
-            throw Refused.Usage($"--form is wanted: {string.Join(", ", ToolForms.All)}");
+            throw RefusedException.WrongUsage($"--form is wanted: {string.Join(", ", ToolForms.All)}");
         }
 
-        return ToolForms.TryFind(name, out ToolForm form, out string refusal) ? form : throw Refused.Usage(refusal);
+        return ToolForms.TryFind(name, out ToolForm form, out string refusal)
+            ? form
+            : throw RefusedException.WrongUsage(refusal);
     }
 
     private static ToolStart ReadStart(Call call)
@@ -116,7 +118,9 @@ internal static class AddToolVerb
         {
             return call.Get(Before) is null
                 ? ToolStart.New
-                : throw Refused.Usage("--heats-before goes with --in-use: a new tool has no heats before");
+                : throw RefusedException.WrongUsage(
+                    "--heats-before goes with --in-use: a new tool has no heats before"
+                );
         }
 
         if (call.Get(Before) is not { } text)
@@ -133,7 +137,7 @@ internal static class AddToolVerb
         string[] parts = text.Split(',', StringSplitOptions.TrimEntries);
         if (parts.Length != 6)
         {
-            throw Refused.Usage(
+            throw RefusedException.WrongUsage(
                 $"--gauge '{text}': six parts with commas between are wanted, name,wears,from_mark,start,least,greatest, "
                     + "such as 'width,smaller,60,14.0,12.8,' (a point for decimals here)"
             );
@@ -142,7 +146,7 @@ internal static class AddToolVerb
         Length? Part(int i) => parts[i].Length == 0 ? null : call.Size(shop, parts[i]).Length;
         return new GaugeMark(
             parts[0],
-            call.Word(GaugeMark.WearsWords, parts[1]),
+            Call.ReadWord(GaugeMark.WearsWords, parts[1]),
             GaugeMark.MeasuresWords.TryParse(parts[0], out Measures measures, out _) ? measures : null,
             Part(2),
             Part(3),

@@ -41,7 +41,7 @@ internal sealed class Call
             call.Flush();
             return 0;
         }
-        catch (Refused refused)
+        catch (RefusedException refused)
         {
             site.Error.WriteLine(Words.Refusal(refused.Message));
             return refused.ExitCode;
@@ -49,12 +49,12 @@ internal sealed class Call
         catch (StoreException e)
         {
             site.Error.WriteLine(Words.Refusal(e.Message));
-            return Refused.WrongData;
+            return RefusedException.DataExit;
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
             site.Error.WriteLine(Words.Refusal(e.Message));
-            return Refused.WrongData;
+            return RefusedException.DataExit;
         }
     }
 
@@ -98,7 +98,7 @@ internal sealed class Call
         string format = Get(Common.As) ?? "text";
         return format is "text" or "csv" or "json" || others.Contains(format)
             ? format
-            : throw Refused.Usage(
+            : throw RefusedException.WrongUsage(
                 $"--as {format}: one of text, csv, json{(others.IsEmpty ? "" : ", " + string.Join(", ", others.ToArray()))}"
             );
     }
@@ -114,7 +114,9 @@ internal sealed class Call
     public ToolMark Mark(Argument<string> argument) => ReadMark(Get(argument));
 
     public static ToolMark ReadMark(string text) =>
-        ToolMark.TryParse(text, out ToolMark mark, out string refusal) ? mark : throw Refused.Usage(refusal);
+        ToolMark.TryParse(text, out ToolMark mark, out string refusal)
+            ? mark
+            : throw RefusedException.WrongUsage(refusal);
 
     public LengthUnit Units(Shop shop) =>
         Get(Common.Units) switch
@@ -122,25 +124,25 @@ internal sealed class Call
             null => shop.Settings.Units,
             "mm" => LengthUnit.Mm,
             "in" => LengthUnit.Inch,
-            { } other => throw Refused.Usage($"--units {other}: mm or in"),
+            { } other => throw RefusedException.WrongUsage($"--units {other}: mm or in"),
         };
 
     public static Heats ReadHeats(string text) =>
-        Heats.TryParse(text, out Heats heats, out string refusal) ? heats : throw Refused.Usage(refusal);
+        Heats.TryParse(text, out Heats heats, out string refusal) ? heats : throw RefusedException.WrongUsage(refusal);
 
     public TypedSize Size(Shop shop, string text) =>
         SizeText.TryParse(text, Units(shop), out TypedSize size, out string refusal)
             ? size
-            : throw Refused.Usage(refusal);
+            : throw RefusedException.WrongUsage(refusal);
 
     public Length? Size(Shop shop, Option<string?> option) => Get(option) is { } text ? Size(shop, text).Length : null;
 
-    public T Word<T>(Vocabulary<T> words, string text)
+    public static T ReadWord<T>(Vocabulary<T> words, string text)
         where T : struct, Enum =>
-        words.TryParse(text, out T value, out string refusal) ? value : throw Refused.Usage(refusal);
+        words.TryParse(text, out T value, out string refusal) ? value : throw RefusedException.WrongUsage(refusal);
 
     public T? Word<T>(Vocabulary<T> words, Option<string?> option)
-        where T : struct, Enum => Get(option) is { } text ? Word(words, text) : null;
+        where T : struct, Enum => Get(option) is { } text ? ReadWord(words, text) : null;
 
     public DateOnly? Day(Option<string?> option) => Day(option.Name, Get(option));
 
@@ -156,13 +158,13 @@ internal sealed class Call
             decimal.TryParse(point, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out decimal amount)
             && amount <= 1_000_000_000
             ? amount
-            : throw Refused.Usage($"{option.Name} {text}: a number, zero or more, such as 1.5");
+            : throw RefusedException.WrongUsage($"{option.Name} {text}: a number, zero or more, such as 1.5");
     }
 
     public int? Whole(Option<string?> option) =>
         Get(option) is not { } text ? null
         : int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out int number) ? number
-        : throw Refused.Usage($"{option.Name} {text}: a whole number, zero or more");
+        : throw RefusedException.WrongUsage($"{option.Name} {text}: a whole number, zero or more");
 
     /// <summary>A note or a name as typed: one line of at most 2000 characters, in normal form C.</summary>
     public string? Note(Option<string?> option) => Get(option) is { } text ? ReadNote(option.Name, text) : null;
@@ -170,13 +172,13 @@ internal sealed class Call
     public static string ReadNote(string name, string text) =>
         text.Length is > 0 and <= 2000 && !text.Any(c => char.IsControl(c) || char.IsSurrogate(c) && !IsPaired(text))
             ? text.Normalize(NormalizationForm.FormC)
-            : throw Refused.Usage($"{name}: 1 to 2000 characters on one line");
+            : throw RefusedException.WrongUsage($"{name}: 1 to 2000 characters on one line");
 
     /// <summary>A path as a full one.</summary>
     public static string FullPath(string name, string path) =>
         path.Length > 0 && !path.Contains('\0', StringComparison.Ordinal)
             ? Path.GetFullPath(path)
-            : throw Refused.Usage($"{name}: a file is wanted");
+            : throw RefusedException.WrongUsage($"{name}: a file is wanted");
 
     public Bench ToRead() => Bench.ToRead(Site, StorePath);
 
@@ -196,12 +198,12 @@ internal sealed class Call
     public void Record(Bench bench, LedgerEntry entry)
     {
         Recorded recorded = bench.Record(entry);
-        PrintLine(Words.EntryRecorded(recorded.Number ?? throw Refused.Data(recorded.Refusal!)));
+        PrintLine(Words.EntryRecorded(recorded.Number ?? throw RefusedException.WrongData(recorded.Refusal!)));
         Flush();
     }
 
     public static ToolInShop Find(Shop shop, ToolMark mark) =>
-        shop.TryFind(mark, out ToolInShop? tool) ? tool : throw Refused.Data(Words.NoTool(mark, shop));
+        shop.TryFind(mark, out ToolInShop? tool) ? tool : throw RefusedException.WrongData(Words.NoTool(mark, shop));
 
     private static bool IsPaired(string text)
     {
@@ -226,5 +228,7 @@ internal sealed class Call
             out DateOnly day
         )
             ? day
-        : throw Refused.Usage($"{name} {text}: a day that there is, as year-month-day, such as 2026-05-01");
+        : throw RefusedException.WrongUsage(
+            $"{name} {text}: a day that there is, as year-month-day, such as 2026-05-01"
+        );
 }

@@ -1,9 +1,7 @@
 using System.CommandLine;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Shops;
-using ToolWear.Core.Wear;
 using ToolWear.Results;
-using ToolWear.Tables;
 
 namespace ToolWear.Commands;
 

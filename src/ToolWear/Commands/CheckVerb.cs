@@ -28,7 +28,9 @@ internal static class CheckVerb
 
         if (report.IsAnythingGone)
         {
-            throw Refused.Data($"something that was accepted is gone; {report.Entries} entries can be read");
+            throw RefusedException.WrongData(
+                $"something that was accepted is gone; {report.Entries} entries can be read"
+            );
         }
 
         // what the lines say must also fold to a shop

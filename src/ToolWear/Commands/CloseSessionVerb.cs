@@ -23,7 +23,9 @@ internal static class CloseSessionVerb
     {
         int? heads = call.Whole(Heads);
         using Bench bench = call.ToWrite();
-        Session open = bench.Shop.OpenSession ?? throw Refused.Data("no session is open: open one with open-session");
+        Session open =
+            bench.Shop.OpenSession
+            ?? throw RefusedException.WrongData("no session is open: open one with open-session");
         call.Record(bench, new SessionClosed(open.Name, heads));
         string[] used =
         [
@@ -40,7 +42,7 @@ internal static class CloseSessionVerb
                 : $"to look over, and to measure once cold: {string.Join(", ", used)}"
         );
         call.Warn(Words.MeasureCaution);
-        if (bench.BackUp() is { } trouble)
+        foreach (string trouble in bench.BackUp())
         {
             call.Warn(trouble);
         }

@@ -25,7 +25,7 @@ internal static class CrossOutVerb
         string text = call.Get(Entry);
         if (!long.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out long number) || number < 1)
         {
-            throw Refused.Usage($"entry {text}: the number that was printed when it was recorded");
+            throw RefusedException.WrongUsage($"entry {text}: the number that was printed when it was recorded");
         }
 
         string why = Call.ReadNote("WHY", call.Get(Why));

@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using System.CommandLine;
 using ToolWear.Core.Ledger;
 using ToolWear.Demo;
-using ToolWear.Storage.Csv;
 
 namespace ToolWear.Commands;
 
@@ -25,17 +24,17 @@ internal static class DemoVerb
     {
         if (!call.Has(NoScreens))
         {
-            throw Refused.Usage(
+            throw RefusedException.WrongUsage(
                 "the screens are not built yet: demo --no-screens --store FILE builds the shop for the other verbs"
             );
         }
 
         string path = call.Get(Common.Store) is null
-            ? throw Refused.Usage("demo --no-screens wants --store FILE: the file to keep the demo in")
+            ? throw RefusedException.WrongUsage("demo --no-screens wants --store FILE: the file to keep the demo in")
             : call.StorePath;
         if (File.Exists(path) || File.Exists(path + ".journal"))
         {
-            throw Refused.Data($"{path} is there already: a demo goes into a new file");
+            throw RefusedException.WrongData($"{path} is there already: a demo goes into a new file");
         }
 
         ImmutableArray<LedgerEntry> entries = DemoShop.Entries(call.On);

@@ -28,7 +28,7 @@ internal static class ExportVerb
         string folder = Call.FullPath("DIR", call.Get(Folder));
         if (File.Exists(folder))
         {
-            throw Refused.Data($"{folder} is a file: name a folder");
+            throw RefusedException.WrongData($"{folder} is a file: name a folder");
         }
 
         using Bench bench = call.ToRead();

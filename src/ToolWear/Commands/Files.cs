@@ -13,11 +13,11 @@ internal static class Files
         FileInfo file = new(path);
         if (!file.Exists)
         {
-            throw Refused.Data($"there is no file {path}");
+            throw RefusedException.WrongData($"there is no file {path}");
         }
 
         return file.Length > MostBytes
-            ? throw Refused.Data($"{path} is larger than 256 MB: that is no table of a shop")
+            ? throw RefusedException.WrongData($"{path} is larger than 256 MB: that is no table of a shop")
             : new CsvFile(Path.GetFileName(path), File.ReadAllBytes(path));
     }
 

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using System.CommandLine;
 using ToolWear.Core.Measure;
-using ToolWear.Core.Tools;
 using ToolWear.Core.Wear;
 using ToolWear.Results;
 using ToolWear.Storage.Csv;
@@ -47,6 +46,9 @@ internal static class FitVerb
 
     private static CsvFile Read(Call call, Option<string?> option) =>
         Files.Read(
-            Call.FullPath(option.Name, call.Get(option) ?? throw Refused.Usage($"{option.Name} FILE is wanted"))
+            Call.FullPath(
+                option.Name,
+                call.Get(option) ?? throw RefusedException.WrongUsage($"{option.Name} FILE is wanted")
+            )
         );
 }

@@ -12,7 +12,7 @@ internal static class FittedHistories
     private const double UsualResolutionMm = 0.05;
 
     /// <summary>Gathers the readings of each tool in its segments.</summary>
-    /// <exception cref="Refused">A reading is of a tool that is not in the tools' table, or after its heats now.</exception>
+    /// <exception cref="RefusedException">A reading is of a tool that is not in the tools' table, or after its heats now.</exception>
     public static ImmutableArray<WearHistory> Of(
         ImmutableArray<WearReadingRow> readings,
         ImmutableArray<WearToolRow> tools
@@ -24,7 +24,7 @@ internal static class FittedHistories
         HashSet<(string, string, string)> known = [.. tools.Select(tool => (tool.Kind, tool.Group, tool.Tool))];
         if (readings.FirstOrDefault(row => !known.Contains((row.Kind, row.Group, row.Tool))) is { } stray)
         {
-            throw Refused.Data(
+            throw RefusedException.WrongData(
                 $"readings line {stray.Line}: {stray.Tool} of kind {stray.Kind} and group {stray.Group} does not stand in the table of tools"
             );
         }
@@ -40,7 +40,7 @@ internal static class FittedHistories
         ];
         double last = segments.IsEmpty || segments[^1].Readings.IsEmpty ? 0 : segments[^1].Readings[^1].Heats;
         return last > tool.HeatsNow
-            ? throw Refused.Data(
+            ? throw RefusedException.WrongData(
                 $"tools line {tool.Line}: heats_now {tool.HeatsNow} of {tool.Tool} lies before its last reading at {last} heats"
             )
             : new WearHistory(
@@ -62,7 +62,7 @@ internal static class FittedHistories
         double startMm = rows.First().StartMm;
         if (rows.FirstOrDefault(row => row.StartMm != startMm) is { } other)
         {
-            throw Refused.Data(
+            throw RefusedException.WrongData(
                 $"readings line {other.Line}: start_mm {other.StartMm} of {other.Tool}, segment {other.Segment}, was {startMm} before: it is one for the whole segment"
             );
         }

@@ -57,7 +57,9 @@ internal static class HeatsVerb
         string name = SessionNames.Next(bench.Shop, on);
         Recorded opened = bench.Record(new SessionOpened(name, on, null, Care.Usual, null, null));
         call.Warn(
-            opened.Number is { } number ? $"session {name} opened, entry {number}" : throw Refused.Data(opened.Refusal!)
+            opened.Number is { } number
+                ? $"session {name} opened, entry {number}"
+                : throw RefusedException.WrongData(opened.Refusal!)
         );
         return name;
     }

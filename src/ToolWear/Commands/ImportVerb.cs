@@ -30,19 +30,19 @@ internal static class ImportVerb
         CsvImported imported =
             Directory.Exists(path) ? CsvSet.Import(Files.InFolder(path), call.Site.Today)
             : File.Exists(path) ? CsvSet.ImportToolsInUse(Files.Read(path), call.Site.Today)
-            : throw Refused.Data($"there is no folder and no file {path}");
+            : throw RefusedException.WrongData($"there is no folder and no file {path}");
         Refuse(call, imported.Faults, imported.MoreFaults);
         using Bench bench = call.ToWrite();
         if (bench.Shop.Ledger.Count > 0)
         {
-            throw Refused.Data(
+            throw RefusedException.WrongData(
                 $"the store holds {bench.Shop.Ledger.Count} entries already: import goes into an empty store only (--store FILE names another)"
             );
         }
 
         if (imported.Entries.IsEmpty)
         {
-            throw Refused.Data($"{path} holds nothing to import");
+            throw RefusedException.WrongData($"{path} holds nothing to import");
         }
 
         Into(bench, imported.Entries, call.Site.Today);
@@ -56,7 +56,7 @@ internal static class ImportVerb
     {
         if (bench.RecordAll(entries, day).Refusal is { } refusal)
         {
-            throw Refused.Data(refusal);
+            throw RefusedException.WrongData(refusal);
         }
     }
 
@@ -73,7 +73,7 @@ internal static class ImportVerb
             call.Warn(fault.ToString());
         }
 
-        throw Refused.Data(
+        throw RefusedException.WrongData(
             more > 0
                 ? $"and {more} faults more; nothing was taken"
                 : $"{faults.Length} {(faults.Length == 1 ? "fault" : "faults")}; nothing was taken"

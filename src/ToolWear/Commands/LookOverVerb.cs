@@ -28,7 +28,7 @@ internal static class LookOverVerb
     private static void Run(Call call)
     {
         ToolMark mark = call.Mark(Tool);
-        Finding finding = call.Word(ToolLookedOver.FindingWords, call.Get(Found));
+        Finding finding = Call.ReadWord(ToolLookedOver.FindingWords, call.Get(Found));
         using Bench bench = call.ToWrite();
         call.Record(bench, new ToolLookedOver(mark, call.On, finding, call.Note(By), call.Note(Note)));
         call.Warn(Words.FindingCaution);

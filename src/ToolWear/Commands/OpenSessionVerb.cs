@@ -43,7 +43,7 @@ internal static class OpenSessionVerb
             string known = shop.Patterns.IsEmpty
                 ? "none has been entered yet"
                 : $"there are {string.Join(", ", shop.Patterns.Keys)}";
-            throw Refused.Data($"there is no pattern {pattern}: {known}");
+            throw RefusedException.WrongData($"there is no pattern {pattern}: {known}");
         }
 
         string name = SessionNames.Next(shop, call.On);

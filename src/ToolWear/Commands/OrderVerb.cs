@@ -32,7 +32,7 @@ internal static class OrderVerb
         string name = call.Get(Order);
         if (ToolMark.Fault("order", name) is { } fault)
         {
-            throw Refused.Usage(fault);
+            throw RefusedException.WrongUsage(fault);
         }
 
         string? pattern = call.Get(Pattern);
@@ -53,5 +53,6 @@ internal static class OrderVerb
         );
     }
 
-    private static Refused Missing(string option) => Refused.Usage($"a new order wants {option} too");
+    private static RefusedException Missing(string option) =>
+        RefusedException.WrongUsage($"a new order wants {option} too");
 }

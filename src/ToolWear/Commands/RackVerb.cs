@@ -1,5 +1,4 @@
 using System.CommandLine;
-using ToolWear.Core.Shops;
 using ToolWear.Core.Wear;
 using ToolWear.Core.Wear.Verdicts;
 using ToolWear.Results;

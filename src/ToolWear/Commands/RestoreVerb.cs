@@ -31,7 +31,7 @@ internal static class RestoreVerb
         string path = Call.FullPath("FILE", call.Get(File));
         if (!System.IO.File.Exists(path))
         {
-            throw Refused.Data($"there is no file {path}");
+            throw RefusedException.WrongData($"there is no file {path}");
         }
 
         StorePaths paths = new(call.StorePath);
@@ -39,7 +39,7 @@ internal static class RestoreVerb
         string would = $"{outlook.Then} entries then, {outlook.Gone} of those now would go";
         if (!call.Has(Yes))
         {
-            throw Refused.Usage(
+            throw RefusedException.WrongUsage(
                 $"{would}{(outlook.IsOtherShop ? "; the backup is of another shop" : "")}. Nothing was changed; --yes does it"
             );
         }

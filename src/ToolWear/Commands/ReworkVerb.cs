@@ -33,7 +33,7 @@ internal static class ReworkVerb
     private static void Run(Call call)
     {
         ToolMark mark = call.Mark(Tool);
-        Rework what = call.Word(ToolReworked.WhatWords, call.Get(What));
+        Rework what = Call.ReadWord(ToolReworked.WhatWords, call.Get(What));
         using Bench bench = call.ToWrite();
         Length? before = call.Size(bench.Shop, Before);
         Length? after = call.Size(bench.Shop, After);

@@ -28,7 +28,7 @@ internal static class ScrapVerb
     private static void Run(Call call)
     {
         ToolMark mark = call.Mark(Tool);
-        ScrapCause cause = call.Word(ToolScrapped.CauseWords, call.Get(Cause));
+        ScrapCause cause = Call.ReadWord(ToolScrapped.CauseWords, call.Get(Cause));
         ToolMark? into = call.Get(Into) is { } text ? Call.ReadMark(text) : null;
         using Bench bench = call.ToWrite();
         call.Record(bench, new ToolScrapped(mark, call.On, cause, into, call.Note(Note)));

@@ -1,6 +1,5 @@
 using System.CommandLine;
 using ToolWear.Core.Ledger;
-using ToolWear.Core.Tools;
 
 namespace ToolWear.Commands;
 

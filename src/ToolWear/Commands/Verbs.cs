@@ -4,7 +4,7 @@ using System.CommandLine.Parsing;
 namespace ToolWear.Commands;
 
 /// <summary>The command line: every verb, and how wrong usage is answered.</summary>
-public static class CommandLine
+public static class Verbs
 {
     /// <summary>The exit code of a bug.</summary>
     public const int Bug = 70;
@@ -48,13 +48,13 @@ public static class CommandLine
         }
 
         site.Error.WriteLine(Words.SeeHelp(verb));
-        return Refused.WrongUsage;
+        return RefusedException.UsageExit;
     }
 
     private static RootCommand Root(Site site)
     {
         RootCommand root = new(Words.HelpProgram) { Common.Store, Common.Units, Common.As, Common.On };
-        foreach (Command verb in Verbs(site))
+        foreach (Command verb in All(site))
         {
             root.Add(verb);
         }
@@ -62,12 +62,12 @@ public static class CommandLine
         root.SetAction(_ =>
         {
             site.Error.WriteLine(Words.NoScreensYet);
-            return Refused.WrongUsage;
+            return RefusedException.UsageExit;
         });
         return root;
     }
 
-    private static IEnumerable<Command> Verbs(Site site) =>
+    private static IEnumerable<Command> All(Site site) =>
         [
             DemoVerb.Make(site),
             ImportVerb.Make(site),
