@@ -35,10 +35,13 @@ internal sealed class PlainForecast
     {
         target = kind[t];
         string[] groups = [.. kind.Select(history => history.Group).Distinct(StringComparer.Ordinal)];
-        double[] maxima = [.. kind.Select(Largest)];
-        foreach ((double sigma, double phi, double b, double p) in Nodes())
+        List<(double Log, double M, double P)[][]> all =
+        [
+            .. Nodes().Select(node => kind.Select(history => Run(history, node.Sigma, node.Phi, node.B)).ToArray()),
+        ];
+        double[] maxima = [.. kind.Select((_, i) => all.Max(runs => runs[i].Max(cell => cell.Log)))];
+        foreach (((_, double phi, double b, double p), (double Log, double M, double P)[][] runs) in Nodes().Zip(all))
         {
-            (double Log, double M, double P)[][] runs = [.. kind.Select(history => Run(history, sigma, phi, b))];
             double[][] lik = [.. runs.Select((run, i) => run.Select(cell => Math.Exp(cell.Log - maxima[i])).ToArray())];
             double[] pi = new double[L];
             for (int tau = 0; tau < Tau.Length; tau++)
@@ -73,14 +76,11 @@ internal sealed class PlainForecast
 
     internal double WearNowMm => target.LimitMm!.Value * cells.Sum(cell => cell.W * cell.M);
 
-    private static IEnumerable<(double, double, double, double)> Nodes() =>
+    private static IEnumerable<(double Sigma, double Phi, double B, double P)> Nodes() =>
         from s in Enumerable.Range(0, Sigma.Length)
         from p in Enumerable.Range(0, Phi.Length)
         from b in Enumerable.Range(0, B.Length)
         select (Sigma[s], Phi[p], B[b], PSigma[s] * PPhi[p] * PB[b]);
-
-    private static double Largest(WearHistory history) =>
-        Nodes().Max(node => Run(history, node.Item1, node.Item2, node.Item3).Max(cell => cell.Log));
 
     private static void AddPi(
         List<WearHistory> kind,
