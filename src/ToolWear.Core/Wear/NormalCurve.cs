@@ -6,7 +6,8 @@ namespace ToolWear.Core.Wear;
 // J. F. Hart et al. (1968), Computer Approximations, algorithm 5666, with the continued fraction for the tail:
 //   z = |x| < 7.07:  Phi(-z) = exp(-z^2/2) (p6 z^6 + ... + p0) / (q7 z^7 + ... + q0)
 //   else             Phi(-z) = exp(-z^2/2) / sqrt(2 pi) / (z + 1/(z + 2/(z + 3/(z + 4/(z + .65)))))
-/// <summary>Phi, the chance that a standard normal number lies below x; about 15 digits, also far out in the tail.</summary>
+/// <summary>Phi, the chance that a standard normal number lies below x; about 15 digits, 11 of them
+/// beyond seven standard deviations, where the chance itself is below 1e-12.</summary>
 internal static class NormalCurve
 {
     private const double TailBegins = 7.071067811865475;

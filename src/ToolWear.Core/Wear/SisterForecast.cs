@@ -65,7 +65,7 @@ public sealed record SisterForecast : Forecast
     public Limits NextReading(double heats, double share)
     {
         double k = Finite.NotNegative(heats - HeatsNow);
-        return new Limits(Wear(k, (1 - share) / 2, true), Wear(k, (1 + share) / 2, true));
+        return new Limits(ReadingAt(k, (1 - share) / 2), ReadingAt(k, (1 + share) / 2));
     }
 
     /// <summary>The fitted wear and the band that holds the tool's true wear eight times in ten, for a chart.</summary>
@@ -73,11 +73,17 @@ public sealed record SisterForecast : Forecast
     /// <returns>One band for each.</returns>
     public ImmutableArray<WearBand> Bands(IReadOnlyList<double> heats) => WearPath.Of(mixture, heats);
 
+    /// <summary>How many more heats until the wear to be expected has come to a size.</summary>
+    /// <param name="wearMm">Wear in mm.</param>
+    /// <returns>Heats, 0 where it is there already; null beyond 20 000.</returns>
+    public double? HeatsToWear(double wearMm) =>
+        RisingRoot.Of(mixture.Mean, Finite.Number(wearMm) / LimitMm, 0, HeatsLeft.Most, mixture.Tool.N0 / 16);
+
     private double F(double k) => mixture.Above(k, 1, withReading: false);
 
-    private double Wear(double k, double p, bool withReading)
+    private double ReadingAt(double k, double p)
     {
-        double Below(double y) => 1 - mixture.Above(k, y, withReading);
+        double Below(double y) => 1 - mixture.Above(k, y, withReading: true);
         double middle = mixture.Mean(k);
         double step = 1;
         while (Below(middle - step) > p)

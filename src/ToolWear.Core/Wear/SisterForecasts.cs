@@ -35,7 +35,7 @@ public sealed class SisterForecasts
             throw new ArgumentException("kinds never influence each other", nameof(kind));
         }
 
-        (KindPool? pool, int[] place) = Pools.Of(kind);
+        (KindPool? pool, int[] place) = KindPools.Of(kind);
         KindTraits? traits = pool is null ? null : TraitSums.Of(pool);
         ImmutableArray<Estimated> tools =
         [

@@ -46,6 +46,9 @@ internal sealed class PooledNode
     /// <summary>F of a group over mu, with 1 as its largest.</summary>
     internal ReadOnlySpan<double> FOf(int group) => everyF[group];
 
+    /// <summary>ln of what F of a group was divided by.</summary>
+    internal double LogScaleOf(int group) => everyLogScale[group];
+
     /// <summary>The sums, or null as soon as ln of their weight can no longer reach the least that counts.</summary>
     internal static PooledNode? Of(
         IReadOnlyList<PooledTool> tools,
