@@ -100,12 +100,31 @@ public static partial class Words
     public static string Guess(WearHistory wear) =>
         $"one of these usually lasts {Heats(wear.GuessHeats)} heats ({(wear.GuessIsAssumed ? "assumed" : "the smith's guess")})";
 
-    /// <summary>What drives verdicts and the rack.</summary>
+    /// <summary>Where the forecast that drives verdicts comes from.</summary>
     public const string ForecastBasis =
-        "Forecasts come from each tool's own straight line since its last rework, and from nothing else yet.";
+        "Every tool of this kind and steel wears a little differently; the forecast starts from what its sisters did and\n"
+        + "moves to this tool's own readings as they come. If the range is wide, one more caliper reading narrows it.";
 
     /// <summary>What the forecast that drives verdicts is called.</summary>
-    public const string OutlookName = "Heats left";
+    public const string OutlookName = "With its sisters";
+
+    /// <summary>What marks a range that may be too narrow.</summary>
+    public const string NotFollowedMark = "*";
+
+    /// <summary>What stands beside a range until one tool of the kind has been read close to its limit.</summary>
+    public const string NotFollowed =
+        "No tool of this sort has been followed to its limit yet; the range may be too narrow.";
+
+    /// <summary>What marks a reading that is more likely wrong than right.</summary>
+    public const string Suspect = "probably a mis-reading";
+
+    /// <summary>When to measure next.</summary>
+    /// <param name="advice">The advice.</param>
+    /// <returns>A line of a card with its line end.</returns>
+    public static string MeasureNext(MeasuringAdvice advice) =>
+        advice.MoreHeats < 0.5
+            ? "  Measure it once cold.\n"
+            : $"  Measure it after about {About(advice.MoreHeats)} more heats.\n";
 
     /// <summary>What stands over a list for people.</summary>
     /// <param name="shop">The shop.</param>

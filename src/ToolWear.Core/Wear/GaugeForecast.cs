@@ -6,9 +6,36 @@ namespace ToolWear.Core.Wear;
 /// <summary>One gauge mark of one tool: its history and what it says of what is to come.</summary>
 /// <param name="History">What the ledger says.</param>
 /// <param name="Alone">This tool's own line since its last rework.</param>
-/// <param name="Outlook">The forecast that drives verdicts and plans, or why there is none.</param>
-public sealed record GaugeForecast(GaugeHistory History, ThisToolAlone Alone, Estimated Outlook)
+/// <param name="Outlook">The forecast with its sisters, which drives verdicts and plans; or why there is none.</param>
+/// <param name="FollowedToItsLimit">Whether a tool of the kind was read close to its limit; until then a range may be too narrow.</param>
+public sealed record GaugeForecast(
+    GaugeHistory History,
+    ThisToolAlone Alone,
+    Estimated Outlook,
+    bool FollowedToItsLimit
+)
 {
     /// <summary>The forecast, null where there is none.</summary>
-    public Forecast? Forecast => Outlook as Forecast;
+    public SisterForecast? Forecast => Outlook as SisterForecast;
+
+    /// <summary>Whether a reading of its history is probably a mis-reading. It is never dropped.</summary>
+    /// <param name="reading">One of the history's readings.</param>
+    /// <returns>True where it is more likely wrong than right.</returns>
+    public bool IsSuspect(GaugeReading reading)
+    {
+        if (Forecast is not { } forecast || reading.IsStart)
+        {
+            return false;
+        }
+
+        // segments are numbered from 1 in a history, from 0 in a forecast
+        return forecast.Suspect.Any(suspect =>
+            suspect.Segment + 1 == reading.Segment
+            && History
+                .Readings.Where(each => each.Segment == reading.Segment && !each.IsStart)
+                .OrderBy(each => each.Heats)
+                .ElementAtOrDefault(suspect.Reading)
+                ?.Entry == reading.Entry
+        );
+    }
 }

@@ -1,15 +1,18 @@
 using System.Collections.Immutable;
 using ToolWear.Core.Shops;
+using ToolWear.Core.Wear.Histories;
 using ToolWear.Core.Wear.Verdicts;
 
 namespace ToolWear.Core.Wear;
 
-/// <summary>The whole shop as it stands: every tool that is not scrapped with its forecasts and its verdict.</summary>
+/// <summary>The whole shop as it stands: every tool with its forecasts, and the verdicts of those that are not scrapped.</summary>
 /// <param name="Shop">The shop it was made from.</param>
+/// <param name="All">Every tool there ever was, by its number; scrapped ones are sisters to the others.</param>
 /// <param name="Tools">The tools in service, then those set aside, each in the order of the rack.</param>
 /// <param name="VerdictsById">The verdicts by the tool's number.</param>
 public sealed record ShopForecasts(
     Shop Shop,
+    ImmutableSortedDictionary<long, ToolForecast> All,
     ImmutableArray<ToolForecast> Tools,
     ImmutableDictionary<long, Judged> VerdictsById
 )
@@ -19,22 +22,37 @@ public sealed record ShopForecasts(
 
     /// <summary>Makes the forecasts of a shop.</summary>
     /// <param name="shop">The shop.</param>
+    /// <param name="stop">Stops between two kinds of tool.</param>
     /// <returns>The forecasts.</returns>
-    public static ShopForecasts Of(Shop shop)
+    /// <exception cref="OperationCanceledException">It was stopped.</exception>
+    public static ShopForecasts Of(Shop shop, CancellationToken stop = default)
     {
+        ImmutableArray<GaugeHistory> histories =
+        [
+            .. shop.Tools.Values.SelectMany(tool => ShopHistories.Of(shop, tool)),
+        ];
+        ILookup<long, GaugeForecast> gauges = histories
+            .Zip(Forecasted.InOrder([.. histories.Select(each => each.Wear)], stop), Gauge)
+            .ToLookup(gauge => gauge.History.Tool.Id);
+        ImmutableSortedDictionary<long, ToolForecast> all = shop.Tools.Values.ToImmutableSortedDictionary(
+            tool => tool.Id,
+            tool => new ToolForecast(tool, [.. gauges[tool.Id]], ShopHistories.UsualSession(shop, tool))
+        );
         ImmutableArray<ToolForecast> tools =
         [
-            .. shop
-                .Tools.Values.Where(tool => tool.State != ToolState.Scrapped)
-                .OrderBy(tool => tool.State)
-                .ThenBy(tool => tool, RackOrder.Instance)
-                .Select(tool => ToolForecast.Of(shop, tool)),
+            .. all
+                .Values.Where(each => each.Tool.State != ToolState.Scrapped)
+                .OrderBy(each => each.Tool.State)
+                .ThenBy(each => each.Tool, RackOrder.Instance),
         ];
-        return new(shop, tools, ShopVerdicts.Of(shop, tools));
+        return new(shop, all, tools, ShopVerdicts.Of(shop, tools));
     }
 
     /// <summary>The verdict of a tool.</summary>
     /// <param name="tool">One of <see cref="Tools"/>.</param>
     /// <returns>Its verdict.</returns>
     public Judged VerdictOf(ToolForecast tool) => VerdictsById[tool.Tool.Id];
+
+    private static GaugeForecast Gauge(GaugeHistory history, Forecasted forecasted) =>
+        new(history, ThisToolAlone.Of(history.Wear), forecasted.Outlook, forecasted.FollowedToItsLimit);
 }

@@ -26,11 +26,7 @@ internal static class ExportHistoryVerb
     {
         string path = Call.FullPath("FILE", call.Get(File));
         using Bench bench = call.ToRead();
-        Table history = HistoryTable.Of(
-            bench.Shop,
-            bench.Shop.Tools.Values.Select(tool => ToolForecast.Of(bench.Shop, tool)),
-            call.Units(bench.Shop)
-        );
+        Table history = HistoryTable.Of(bench.Shop, ShopForecasts.Of(bench.Shop).All.Values, call.Units(bench.Shop));
         string text = call.Format() == "json" ? history.ToJson() : history.ToCsv();
         WholeFile.Write(call.Site.Disk, path, Encoding.UTF8.GetBytes(text));
         call.PrintLine($"{history.Rows.Length} readings written to {path}");

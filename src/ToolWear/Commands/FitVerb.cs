@@ -39,8 +39,8 @@ internal static class FitVerb
         ImportVerb.Refuse(call, tools.Faults, tools.MoreFaults);
         ImmutableArray<WearHistory> histories = FittedHistories.Of(readings.Rows, tools.Rows);
         call.Print(
-            ForecastTable.Of(histories, LengthUnit.Mm),
-            after: $"\n{Words.ForecastBasis}\n{Words.ForecastCaution}\n"
+            ForecastTable.Of(Forecasted.InOrder(histories), LengthUnit.Mm),
+            after: $"\n{Words.NotFollowedMark} {Words.NotFollowed}\n{Words.ForecastCaution}\n"
         );
     }
 

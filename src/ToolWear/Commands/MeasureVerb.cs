@@ -3,6 +3,7 @@ using ToolWear.Core.Ledger;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
+using ToolWear.Core.Wear;
 using ToolWear.Core.Wear.Histories;
 
 namespace ToolWear.Commands;
@@ -50,8 +51,21 @@ internal static class MeasureVerb
             call.Note(By),
             call.Note(Note)
         );
+        GaugeForecast? before = ShopForecasts
+            .Of(bench.Shop)
+            .All[tool.Id]
+            .Gauges.FirstOrDefault(gauge => gauge.History.Gauge.Name == reading.Gauge);
         call.Record(bench, reading);
         AfterReading(call, bench.Shop, mark, reading);
+        if (Improbable(before, reading, call.Units(bench.Shop)) is { } doubt)
+        {
+            call.Warn(doubt);
+        }
+
+        if (session is not null && bench.Shop.OpenSession?.Name == session)
+        {
+            call.Warn($"session {session} is still open: heats added to it later count before this reading");
+        }
     }
 
     /// <summary>The last session the tool worked in by that day, unless it was reworked since: then the day itself counts.</summary>
@@ -82,24 +96,30 @@ internal static class MeasureVerb
                 $"taken to {SizeShown.Wear(resolution.Mm, units)} {SizeShown.Mark(units)}, as fine as the fraction it was written in"
             );
         }
-
-        if (Improbable(history, reading) is { } doubt)
-        {
-            call.Warn(doubt);
-        }
     }
 
-    private static string? Improbable(GaugeHistory history, ToolMeasured reading)
+    private static string? Improbable(GaugeForecast? before, ToolMeasured reading, LengthUnit units)
     {
-        if (history.Readings.Length < 2 || history.Wear.LimitMm is not { } limit)
+        if (before is not { Forecast: { } forecast, History.Start: { } start })
         {
             return null;
         }
 
-        // common practice, no source: a worn surface repeats to 0.15 mm; half the limit in one go is no heat's work
-        double since = history.Readings[^1].WearMm - history.Readings[^2].WearMm;
-        return since < -0.3 || since > limit / 2
-            ? $"{reading.Gauge} changed by {since:0.##} mm since the last reading: end ground back? jaw on scale? If it is wrong, cross the entry out."
-            : null;
+        // what one reading in fifty lies outside of
+        Limits expected = forecast.NextReading(before.History.Wear.HeatsNow, 0.98);
+        double wearMm = before.History.Gauge.WearTo(start, reading.Size).Mm;
+        if (wearMm >= expected.Low && !(wearMm > expected.High))
+        {
+            return null;
+        }
+
+        return $"{reading.Gauge} was expected {Expected(before.History.Gauge, start, expected, units)}: end ground back? jaw on scale? If it is wrong, cross the entry out.";
+    }
+
+    private static string Expected(GaugeMark gauge, Length start, Limits expected, LengthUnit units)
+    {
+        double sign = gauge.Wears == Wears.Smaller ? -1 : 1;
+        double[] sizes = [start.Mm + (sign * expected.Low), start.Mm + (sign * (expected.High ?? expected.Low))];
+        return $"between {SizeShown.Wear(sizes.Min(), units)} and {SizeShown.Wear(sizes.Max(), units)} {SizeShown.Mark(units)}";
     }
 }

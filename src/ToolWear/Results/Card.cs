@@ -34,12 +34,11 @@ public sealed record Card(
     public static Card Of(Shop shop, ToolInShop tool, LengthUnit units)
     {
         ShopForecasts all = ShopForecasts.Of(shop);
-        ToolForecast? known = all.Tools.FirstOrDefault(each => each.Tool.Id == tool.Id);
-        ToolForecast forecast = known ?? ToolForecast.Of(shop, tool);
+        ToolForecast forecast = all.All[tool.Id];
         return new(
             shop,
             forecast,
-            known is null ? null : all.VerdictOf(known),
+            tool.State == ToolState.Scrapped ? null : all.VerdictOf(forecast),
             ForecastTable.Of(forecast.Gauges, units),
             HistoryTable.Of(shop, [forecast], units),
             [.. shop.HistoryOf(tool).Select(each => each.Entered)],

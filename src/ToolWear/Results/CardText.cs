@@ -91,6 +91,11 @@ public static class CardText
 
         text.Append($"  This tool alone: {Alone(gauge.Alone, units)}\n");
         text.Append($"  {Words.OutlookName}: {Outlook(gauge)}\n");
+        if (gauge.Forecast is { } forecast)
+        {
+            text.Append(gauge.FollowedToItsLimit ? "" : $"  {Words.NotFollowed}\n");
+            text.Append(Words.MeasureNext(MeasuringAdvice.Of(wear, forecast)));
+        }
     }
 
     private static string Alone(ThisToolAlone alone, LengthUnit units)
@@ -107,16 +112,15 @@ public static class CardText
 
     private static string Outlook(GaugeForecast gauge)
     {
+        string guess = gauge.History.Wear.GuessIsAssumed ? $"; {Words.Guess(gauge.History.Wear)}" : "";
         if (gauge.Forecast is not { } forecast)
         {
-            return gauge.Outlook is NotEnoughData missing
-                ? $"not enough data: {missing.Why}; {Words.Guess(gauge.History.Wear)}"
-                : "not enough data";
+            return gauge.Outlook is NotEnoughData missing ? $"not enough data: {missing.Why}" : "not enough data";
         }
 
         return forecast.AtOrPastLimit
-            ? $"at or past the limit now ({ForecastTable.Percent(forecast.ChancePastLimitNow)})"
-            : Words.HeatsLeft(forecast.HeatsLeft);
+            ? $"at or past the limit now ({ForecastTable.Percent(forecast.ChancePastLimitNow)}){guess}"
+            : Words.HeatsLeft(forecast.HeatsLeft) + guess;
     }
 
     private static void Entries(StringBuilder text, Card card)

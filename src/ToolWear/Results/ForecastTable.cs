@@ -25,6 +25,7 @@ public static class ForecastTable
         new("left_hi80", null),
         new("left_lo90", "from"),
         new("left_hi90", "to"),
+        new(null, ""),
         new("life_heats", null),
         new("chance_past_limit", "Past"),
         new("line_rate_mm_per_heat", "A heat"),
@@ -38,25 +39,39 @@ public static class ForecastTable
     /// <param name="units">The unit for people.</param>
     /// <returns>A row for each.</returns>
     public static Table Of(IEnumerable<GaugeForecast> gauges, LengthUnit units) =>
-        new(Columns, [.. gauges.Select(gauge => Row(gauge.History.Wear, gauge.Alone, gauge.Outlook, units))]);
-
-    /// <summary>Makes the table of histories that come from no store.</summary>
-    /// <param name="histories">The histories.</param>
-    /// <param name="units">The unit for people.</param>
-    /// <returns>A row for each.</returns>
-    public static Table Of(IEnumerable<WearHistory> histories, LengthUnit units) =>
         new(
             Columns,
             [
-                .. histories.Select(history =>
-                {
-                    ThisToolAlone alone = ThisToolAlone.Of(history);
-                    return Row(history, alone, alone.Forecast, units);
-                }),
+                .. gauges.Select(gauge =>
+                    Row(gauge.History.Wear, gauge.Alone, gauge.Outlook, gauge.FollowedToItsLimit, units)
+                ),
             ]
         );
 
-    private static ImmutableArray<Cell> Row(WearHistory wear, ThisToolAlone alone, Estimated outlook, LengthUnit units)
+    /// <summary>Makes the table of histories that come from no store.</summary>
+    /// <param name="histories">The histories with their forecasts.</param>
+    /// <param name="units">The unit for people.</param>
+    /// <returns>A row for each.</returns>
+    public static Table Of(
+        IEnumerable<Forecasted> histories,
+        LengthUnit units
+    ) =>
+        new(
+            Columns,
+            [
+                .. histories.Select(each =>
+                    Row(each.History, ThisToolAlone.Of(each.History), each.Outlook, each.FollowedToItsLimit, units)
+                ),
+            ]
+        );
+
+    private static ImmutableArray<Cell> Row(
+        WearHistory wear,
+        ThisToolAlone alone,
+        Estimated outlook,
+        bool isFollowed,
+        LengthUnit units
+    )
     {
         Forecast? forecast = outlook as Forecast;
         LineThroughStart? line = alone.Line;
@@ -78,6 +93,7 @@ public static class ForecastTable
             Cell.Of(forecast?.HeatsLeft.Q90, Words.About),
             Cell.Of(forecast?.HeatsLeft.Q05, Words.About),
             Cell.Of(forecast?.HeatsLeft.Q95, Words.About),
+            Cell.Of(forecast is null || isFollowed ? "" : Words.NotFollowedMark, shownIfEmpty: ""),
             Cell.Of((forecast?.LifeHeats as Estimate)?.Value, Words.About),
             Cell.Of(forecast?.ChancePastLimitNow, Percent),
             Cell.Of(line?.Slope, Rate),
@@ -93,5 +109,7 @@ public static class ForecastTable
     public static string Percent(double chance) => (chance * 100).ToString("0", CultureInfo.InvariantCulture) + "%";
 
     private static string? NotKnown(WearHistory wear, Estimated outlook) =>
-        outlook is NotEnoughData missing ? $"{missing.Why}; {Words.Guess(wear)}" : null;
+        outlook is NotEnoughData missing ? missing.Why
+        : wear.GuessIsAssumed ? Words.Guess(wear)
+        : null;
 }

@@ -31,6 +31,7 @@ public static class HistoryTable
         new("heats_left", null),
         new("left_lo80", null),
         new("left_hi80", null),
+        new(null, ""),
     ];
 
     /// <summary>Makes the table.</summary>
@@ -76,15 +77,14 @@ public static class HistoryTable
             Cell.Of(left?.Q50, Words.About),
             Cell.Of(left?.Q10, Words.About),
             Cell.Of(left?.Q90, Words.About),
+            Cell.Of(gauge.IsSuspect(reading) ? Words.Suspect : "", shownIfEmpty: ""),
         ];
     }
 
-    /// <summary>The wear that the tool's own line gives at a reading of its last stretch, mm.</summary>
+    /// <summary>The wear that the forecast's curve gives at a reading of the last stretch, mm.</summary>
     private static double? Fitted(GaugeForecast gauge, GaugeReading reading) =>
         gauge.History.Readings[^1].Segment == reading.Segment
-        && gauge.Alone.Line is { } line
-        && gauge.History.Wear.Last.StartMm is { } startMm
-            ? startMm + (line.Slope * reading.Heats)
+            ? gauge.Forecast?.Bands([reading.Heats]).FirstOrDefault().FittedMm
             : null;
 
     private static Care? CareOf(Shop shop, ToolInShop tool, GaugeReading reading)

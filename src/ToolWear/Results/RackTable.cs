@@ -27,6 +27,7 @@ public static class RackTable
         new("heats_left", "Left"),
         new("left_lo90", "from"),
         new("left_hi90", "to"),
+        new(null, ""),
         new("eye_length_mm", "Eye L"),
         new("eye_width_mm", "Eye W"),
         new("verdict", "Verdict"),
@@ -76,7 +77,7 @@ public static class RackTable
     {
         Tool made = tool.Tool.Tool;
         GaugeForecast? gauge = tool.Deciding;
-        HeatsLeft? left = gauge?.Forecast?.HeatsLeft;
+        HeatsLeft? left = tool.HeatsLeft;
         Judged verdict = forecasts.VerdictOf(tool);
         EyeSize? eye = EyeNow.Of(forecasts.Shop, tool);
         string Wear(double mm) => SizeShown.Wear(mm, units);
@@ -97,6 +98,7 @@ public static class RackTable
             Cell.Of(left?.Q50, Words.About),
             Cell.Of(left?.Q05, Words.About),
             Cell.Of(left?.Q95, Words.About),
+            Cell.Of(left is null || tool.FollowedToItsLimit ? "" : Words.NotFollowedMark, shownIfEmpty: ""),
             Cell.Of(eye?.LengthMm, Eye),
             Cell.Of(eye?.WidthMm, Eye),
             Cell.Of(verdict.Word, tool.Tool.State == ToolState.SetAside ? "set aside" : verdict.Word),

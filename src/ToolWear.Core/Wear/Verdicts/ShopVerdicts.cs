@@ -45,11 +45,19 @@ public static class ShopVerdicts
         }
 
         double since = gauge.History.HeatsSinceKnown;
-        double left = gauge.Forecast is { } known
-            ? known.HeatsLeft.Q50 ?? HeatsLeft.Most
-            : Math.Max(0, gauge.History.Wear.GuessHeats - gauge.History.Wear.HeatsNow);
-        return since / (0.5 * (left + since));
+        if (gauge.Forecast is not { } known)
+        {
+            double left = Math.Max(0, gauge.History.Wear.GuessHeats - gauge.History.Wear.HeatsNow);
+            return HalfOf(left, since);
+        }
+
+        // between 60 and 75 % of the limit a reading is always due: wear that speeds up cannot be seen before
+        MeasuringAdvice advice = MeasuringAdvice.Of(gauge.History.Wear, known);
+        double half = HalfOf(known.HeatsLeft.Q50 ?? HeatsLeft.Most, since);
+        return advice is { BecauseOfRunOut: true, MoreHeats: 0 } ? Math.Max(1, half) : half;
     }
+
+    private static double HalfOf(double left, double since) => since / (0.5 * (left + since));
 
     private static Judged Of(LookedOver seen, ToolForecast forecast, bool isOverdue)
     {
@@ -87,7 +95,7 @@ public static class ShopVerdicts
         }
 
         double now = known.ChancePastLimitNow;
-        double soon = known.ChancePastLimit(forecast.UsualSession);
+        double soon = forecast.ChancePastLimit(forecast.UsualSession) ?? 0;
         return now > Past
                 ? new(Verdict.PastItsLimit, $"{Percent(now)} that its {gauge.History.Gauge.Name} is past its limit")
             : soon > Near
