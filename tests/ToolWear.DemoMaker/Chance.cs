@@ -7,7 +7,7 @@ namespace ToolWear.DemoMaker;
 /// <remarks>A tool more or less in the shop leaves the figures of all others as they were.</remarks>
 internal sealed class Chance
 {
-    private const int Seed = 1107;
+    private const int Seed = 3;
 
     private readonly Randomizer draws;
 

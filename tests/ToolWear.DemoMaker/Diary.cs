@@ -77,9 +77,12 @@ internal sealed class Diary
     )
     {
         TrueTool truth = tools[tool];
-        Core.Measure.Length before = truth.Read(gauge);
+        Core.Measure.Length before = truth.Read(gauge, isGround: true);
         truth.Rework(gauge, byMm);
-        Write(day, new ToolReworked(Mark(tool), day, what, gauge, before, truth.Read(gauge), hours, null, note));
+        Write(
+            day,
+            new ToolReworked(Mark(tool), day, what, gauge, before, truth.Read(gauge, isGround: true), hours, null, note)
+        );
     }
 
     /// <summary>Scraps a tool.</summary>

@@ -48,6 +48,15 @@ internal static class Drifts
             _ => 1.2m,
         };
 
+    /// <summary>The loss of the long way at which it is done, mm: there is more of it to lose.</summary>
+    private static decimal AllowedAlong(Place place) =>
+        place switch
+        {
+            Place.Finish => 0.5m,
+            Place.Second => 1.0m,
+            _ => 1.5m,
+        };
+
     /// <summary>A drift that was in use when the records began: its making size is the series'.</summary>
     private static Tool InUse(string mark, string eye, Place place, ToolStart start) =>
         New(mark, eye, place, "4140", null, null, null, "hung here when the records began") with
@@ -123,7 +132,7 @@ internal static class Drifts
             Mm(shape.OverallMm),
             null,
             null,
-            Mm(0.5m)
+            Mm(0.1m)
         );
         // a round has one size only
         return shape.AtMark.Kind == SectionKind.Round
@@ -131,7 +140,7 @@ internal static class Drifts
             :
             [
                 thickness,
-                new("length", Wears.Smaller, Measures.Length, at, length, length - Mm(Allowed(place)), null, fine),
+                new("length", Wears.Smaller, Measures.Length, at, length, length - Mm(AllowedAlong(place)), null, fine),
                 over,
             ];
     }

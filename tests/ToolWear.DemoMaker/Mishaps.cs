@@ -74,7 +74,7 @@ internal static class Mishaps
                 break;
             case "hatchets 4":
                 diary.Rework(day, "H3", Rework.Reforged, "width", 0.9, 0.5m, "on its edges");
-                diary.Rework(day, "H3", Rework.Reforged, "length", -0.4, null, "same heat: what the width gained");
+                diary.Rework(day, "H3", Rework.Reforged, "length", -0.2, null, "same heat: what the width gained");
                 diary.LookOver(day, "H3", Finding.Sound, by);
                 break;
             case "hatchets 5":

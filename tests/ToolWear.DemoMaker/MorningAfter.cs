@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Tools;
+using static ToolWear.DemoMaker.Written;
 
 namespace ToolWear.DemoMaker;
 
@@ -43,7 +44,7 @@ internal static class MorningAfter
     {
         TrueTool tool = diary[mark];
         tool.Unread++;
-        if (tool.Unread < Every(tool.Tool))
+        if (tool.Unread < Every(tool.Tool) || day > ReadUntil(mark))
         {
             return;
         }
@@ -70,12 +71,20 @@ internal static class MorningAfter
         }
     }
 
+    /// <summary>Until when a tool was read: two were let slide, so that the rack asks for a reading of them.</summary>
+    private static DateOnly ReadUntil(string mark) =>
+        mark switch
+        {
+            "FU2" or "H2ND" => Day(7, 14),
+            _ => DateOnly.MaxValue,
+        };
+
     /// <summary>After how many of its sessions a tool is read.</summary>
     private static int Every(Tool tool) =>
         tool.Mark.Text switch
         {
-            // its finish drift is read too seldom, and so are the dies and the bolster
-            "XF1" => 6,
+            // close to its limit
+            "A2ND" => 1,
             "B1" => 20,
             "D1" => 25,
             _ => tool.Place switch

@@ -125,7 +125,7 @@ internal static class StruckTools
     }
 
     private static GaugeMark Overall(decimal start, decimal? least) =>
-        Gauge(ToolForm.Overall, Wears.Smaller, Measures.Overall, start, least, 0.5m);
+        Gauge(ToolForm.Overall, Wears.Smaller, Measures.Overall, start, least, 0.1m);
 
     private static GaugeMark Gauge(
         string name,

@@ -15,15 +15,15 @@ internal static class TrueLives
         {
             "H1" => 26,
             "H2" => 25,
-            "H3" => 22,
-            "H4" => 62,
-            "H5" => 66,
+            "H3" => 19,
+            "H4" => 58,
+            "H5" => 60,
             "H6" => 60,
             "T1" => 65,
             "T2" => 60,
             "T3" => 72,
             "X1" => 55,
-            "X2" => 63,
+            "X2" => 66,
             "X3" => 70,
             "A1" => 62,
             "A2" => 68,
@@ -41,7 +41,7 @@ internal static class TrueLives
     public static IEnumerable<(string Gauge, double Wear)> WearBefore(string mark) =>
         mark switch
         {
-            "A2ND" => [("width", 0.48), ("length", 0.50), ("overall", 4)],
+            "A2ND" => [("width", 0.50), ("length", 0.62), ("overall", 4)],
             "X2ND" => [("width", 0.27), ("length", 0.20), ("overall", 6)],
             "FU1" => [("flat", 1.20), ("overall", 1.0)],
             _ => [],

@@ -57,10 +57,11 @@ internal sealed class TrueTool
     /// <summary>What the caliper reads, a whole number of its steps.</summary>
     /// <param name="gauge">The gauge mark.</param>
     /// <param name="slipMm">What a slip of the jaw adds.</param>
-    public Length Read(string gauge, double slipMm = 0)
+    /// <param name="isGround">Whether the place was ground or brushed bright, where it repeats three times as well.</param>
+    public Length Read(string gauge, double slipMm = 0, bool isGround = false)
     {
         decimal step = (decimal)(Tool.Gauge(gauge)!.Resolution?.Mm ?? 0.05);
-        double size = Size(gauge) + slipMm + chance.About(gauges[gauge].Truth.ReadSd);
+        double size = Size(gauge) + slipMm + chance.About(gauges[gauge].Truth.ReadSd / (isGround ? 3 : 1));
         return Length.FromMm(decimal.Round((decimal)size / step) * step);
     }
 

@@ -25,7 +25,7 @@ internal sealed record WearTruth(
     private const double SwellHeats = 6;
 
     /// <summary>No wear at all: the length over all changes by grinding only.</summary>
-    public static WearTruth None { get; } = new(0, 0, 0, 0, 0.15, false);
+    public static WearTruth None { get; } = new(0, 0, 0, 0, 0.1, false);
 
     /// <summary>The wear of some heats.</summary>
     /// <param name="before">Weighted heats that the tool had done.</param>
