@@ -1,0 +1,90 @@
+using System.Globalization;
+using System.Text;
+using ToolWear.Core.Measure;
+
+namespace ToolWear.Storage.Csv;
+
+/// <summary>One cell as it is written: text that no spreadsheet takes for a formula, or a number in full precision.</summary>
+/// <remarks>The default is the empty cell, which means not known.</remarks>
+public readonly record struct CsvCell
+{
+    private readonly string? content;
+
+    private CsvCell(string? content) => this.content = content;
+
+    /// <summary>What stands in the cell, before quoting.</summary>
+    public string Content => content ?? "";
+
+    /// <summary>A text in normal form C; one that starts with = + - @ TAB CR or ' gets one ' in front.</summary>
+    /// <param name="text">The text, null for not known.</param>
+    /// <returns>The cell.</returns>
+    public static CsvCell Text(string? text)
+    {
+        if (string.IsNullOrEmpty(text))
+        {
+            return default;
+        }
+
+        string written = Writable(text).Normalize(NormalizationForm.FormC);
+        return new(written[0] is '=' or '+' or '-' or '@' or '\t' or '\r' or '\'' ? "'" + written : written);
+    }
+
+    /// <summary>A length in bare millimetres, every digit.</summary>
+    /// <param name="length">The length, null for not known.</param>
+    /// <returns>The cell.</returns>
+    public static CsvCell Mm(Length? length) => new(length?.ToMmText());
+
+    /// <summary>A number, the shortest text that reads back as the same double.</summary>
+    /// <param name="number">A finite number, null for not known.</param>
+    /// <returns>The cell.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The number is not finite: what is not known is null.</exception>
+    public static CsvCell Number(double? number) =>
+        number is { } value && !double.IsFinite(value)
+            ? throw new ArgumentOutOfRangeException(nameof(number), number, "Not a finite number.")
+            : new(number?.ToString("R", CultureInfo.InvariantCulture));
+
+    /// <summary>An amount with the digits it was given.</summary>
+    /// <param name="amount">The amount, null for not known.</param>
+    /// <returns>The cell.</returns>
+    public static CsvCell Amount(decimal? amount) => new(amount?.ToString(CultureInfo.InvariantCulture));
+
+    /// <summary>A whole number.</summary>
+    /// <param name="count">The number, null for not known.</param>
+    /// <returns>The cell.</returns>
+    public static CsvCell Count(long? count) => new(count?.ToString(CultureInfo.InvariantCulture));
+
+    /// <summary>Heats as worked.</summary>
+    /// <param name="heats">The heats, null for not known.</param>
+    /// <returns>The cell.</returns>
+    public static CsvCell Of(Heats? heats) => new(heats?.ToString());
+
+    /// <summary>A day, ISO 8601.</summary>
+    /// <param name="day">The day, null for not known.</param>
+    /// <returns>The cell.</returns>
+    public static CsvCell Day(DateOnly? day) => new(day?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture));
+
+    /// <summary>yes or no.</summary>
+    /// <param name="answer">The answer, null for not known.</param>
+    /// <returns>The cell.</returns>
+    public static CsvCell YesNo(bool? answer) => new(answer is { } yes ? (yes ? "yes" : "no") : null);
+
+    /// <summary>A word of a closed list.</summary>
+    /// <typeparam name="T">The enum behind the words.</typeparam>
+    /// <param name="words">The list.</param>
+    /// <param name="value">The value, null for not known.</param>
+    /// <returns>The cell.</returns>
+    public static CsvCell Word<T>(Vocabulary<T> words, T? value)
+        where T : struct, Enum => new(value is { } known ? words.Word(known) : null);
+
+    /// <summary>The text as a file can hold it: what no reading would take back becomes the replacement character.</summary>
+    private static string Writable(string text)
+    {
+        StringBuilder written = new(text.Length);
+        foreach (Rune rune in text.EnumerateRunes())
+        {
+            written.Append(CsvText.IsForbidden(rune) ? Rune.ReplacementChar : rune);
+        }
+
+        return written.ToString();
+    }
+}

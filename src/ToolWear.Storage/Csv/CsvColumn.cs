@@ -1,0 +1,15 @@
+using System.Collections.Immutable;
+
+namespace ToolWear.Storage.Csv;
+
+/// <summary>A column of a CSV file.</summary>
+/// <param name="Name">Its name in the header row.</param>
+/// <param name="IsRequired">Whether a file without it is refused.</param>
+internal sealed record CsvColumn(string Name, bool IsRequired)
+{
+    /// <summary>The columns of a file in their order.</summary>
+    /// <param name="names">The names with spaces between, a required one with ! behind it.</param>
+    /// <returns>The columns.</returns>
+    public static ImmutableArray<CsvColumn> List(string names) =>
+        [.. names.Split(' ').Select(name => new CsvColumn(name.TrimEnd('!'), name.EndsWith('!')))];
+}

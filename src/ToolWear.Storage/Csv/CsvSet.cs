@@ -1,0 +1,128 @@
+using System.Collections.Immutable;
+using ToolWear.Core.Ledger;
+using ToolWear.Core.Shops;
+using ToolWear.Storage.Csv.Files;
+
+namespace ToolWear.Storage.Csv;
+
+/// <summary>The whole shop as a set of CSV files: its present meaning, for spreadsheets and for another store.</summary>
+/// <remarks>Export, import into an empty store, export gives the same bytes. Crossed-out entries are not carried.</remarks>
+public static class CsvSet
+{
+    /// <summary>The name of the table of tools in use.</summary>
+    public const string ToolsInUse = ToolsInUseFile.FileName;
+
+    /// <summary>Every file in the order in which it is read; what a file refers to stands above it.</summary>
+    private static readonly ImmutableArray<SetFile> Files =
+    [
+        new ShopFile(),
+        new EyesFile(),
+        new HandlesFile(),
+        new SeriesFile(),
+        new PatternsFile(),
+        new BarsFile(),
+        new ToolsFile(),
+        new StationsFile(),
+        new GaugeMarksFile(),
+        new ToolsInUseFile(),
+        new SessionsFile(),
+        new HeatsFile(),
+        new ReadingsFile(),
+        new ReworksFile(),
+        new FindingsFile(),
+        new EyesMeasuredFile(),
+        new ScrappedFile(),
+        new AsideFile(),
+        new OrdersFile(),
+    ];
+
+    /// <summary>The names of the files that an export writes where they have rows.</summary>
+    public static ImmutableArray<string> FileNames { get; } =
+    [.. Files.Select(file => file.Name).Where(name => name != ToolsInUse)];
+
+    /// <summary>Writes a shop.</summary>
+    /// <param name="shop">The shop.</param>
+    /// <returns>The files that have rows, and shop.csv and tools.csv always.</returns>
+    public static IReadOnlyList<CsvFile> Export(Shop shop)
+    {
+        ShopToWrite ready = new(shop);
+        List<CsvFile> written = [];
+        foreach (SetFile file in Files)
+        {
+            IReadOnlyList<IReadOnlyList<CsvCell>> rows = [.. file.Rows(ready)];
+            if (rows.Count > 0 || file.IsAlwaysWritten)
+            {
+                written.Add(new(file.Name, CsvTable.ToBytes(file.Columns.Select(column => column.Name), rows)));
+            }
+        }
+
+        return written;
+    }
+
+    /// <summary>Reads a set of files, all or nothing.</summary>
+    /// <param name="files">The files; those whose name does not end in .csv are passed over.</param>
+    /// <param name="today">The shop's day: nothing may have happened after it.</param>
+    /// <returns>The entries for an empty store, or the faults.</returns>
+    public static CsvImported Import(IEnumerable<CsvFile> files, DateOnly today)
+    {
+        CsvFaults faults = new();
+        ShopRead read = new();
+        List<CsvFile> tables = [.. files.Where(file => file.Name.EndsWith(".csv", StringComparison.OrdinalIgnoreCase))];
+        RefuseUnknown(tables, faults);
+        foreach (SetFile file in Files)
+        {
+            foreach (CsvFile table in tables.Where(table => table.Name == file.Name))
+            {
+                ReadFile(file, table, read, today, faults);
+            }
+        }
+
+        return Tried(read, today, faults);
+    }
+
+    /// <summary>Reads one file of any name as a table of tools in use.</summary>
+    /// <param name="file">The file.</param>
+    /// <param name="today">The shop's day.</param>
+    /// <returns>The entries for an empty store, or the faults.</returns>
+    public static CsvImported ImportToolsInUse(CsvFile file, DateOnly today)
+    {
+        CsvFaults faults = new();
+        ShopRead read = new();
+        ReadFile(new ToolsInUseFile(), file, read, today, faults);
+        return Tried(read, today, faults);
+    }
+
+    private static void RefuseUnknown(List<CsvFile> tables, CsvFaults faults)
+    {
+        string known = string.Join(", ", Files.Select(file => file.Name));
+        foreach (CsvFile table in tables.Where(table => !Files.Any(file => file.Name == table.Name)))
+        {
+            faults.Add(table.Name, 1, "", $"no file of this name belongs to the set; there are {known}");
+        }
+
+        if (tables.Count == 0)
+        {
+            faults.Add("tools.csv", 1, "", $"there is no file of the set here; it is made of {known}");
+        }
+    }
+
+    private static void ReadFile(SetFile file, CsvFile table, ShopRead read, DateOnly today, CsvFaults faults)
+    {
+        CsvSheet sheet = CsvSheet.Read(table, file.Columns, today, faults);
+        if (!sheet.IsWhole)
+        {
+            read.Broken.Add(file.Name);
+        }
+
+        foreach (CsvRow row in sheet.Rows)
+        {
+            file.Read(row, read);
+        }
+    }
+
+    private static CsvImported Tried(ShopRead read, DateOnly today, CsvFaults faults)
+    {
+        ImmutableArray<LedgerEntry> entries = new Trial(read, today).Run();
+        return new(faults.Count == 0 ? entries : [], faults.Shown, faults.More);
+    }
+}

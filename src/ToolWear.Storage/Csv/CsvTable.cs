@@ -1,0 +1,48 @@
+using System.Text;
+using CsvHelper;
+
+namespace ToolWear.Storage.Csv;
+
+/// <summary>Writes tables after RFC 4180: a header row, CR LF behind every row, quotes where they are needed, UTF-8.</summary>
+public static class CsvTable
+{
+    /// <summary>Writes a table.</summary>
+    /// <param name="header">The columns' names.</param>
+    /// <param name="rows">The rows, each with as many cells as there are columns.</param>
+    /// <returns>The bytes of the file, without a byte order mark.</returns>
+    /// <exception cref="InvalidOperationException">A row has more or fewer cells than the header.</exception>
+    public static ReadOnlyMemory<byte> ToBytes(IEnumerable<string> header, IEnumerable<IReadOnlyList<CsvCell>> rows)
+    {
+        using MemoryStream stream = new();
+        using (CsvWriter writer = CsvWriter.Create(stream, leaveOpen: true))
+        {
+            foreach (string name in header)
+            {
+                writer.WriteField(name);
+            }
+
+            writer.EndRecord();
+            foreach (IReadOnlyList<CsvCell> row in rows)
+            {
+                foreach (CsvCell cell in row)
+                {
+                    writer.WriteField(cell.Content);
+                }
+
+                writer.EndRecord();
+            }
+
+            writer.Flush();
+        }
+
+        return stream.ToArray();
+    }
+
+    /// <summary>Writes a table as text, for standard output.</summary>
+    /// <param name="header">The columns' names.</param>
+    /// <param name="rows">The rows, each with as many cells as there are columns.</param>
+    /// <returns>The text.</returns>
+    /// <exception cref="InvalidOperationException">A row has more or fewer cells than the header.</exception>
+    public static string ToText(IEnumerable<string> header, IEnumerable<IReadOnlyList<CsvCell>> rows) =>
+        Encoding.UTF8.GetString(ToBytes(header, rows).Span);
+}

@@ -1,0 +1,28 @@
+using System.Collections.Immutable;
+
+namespace ToolWear.Storage.Csv;
+
+/// <summary>One kind of file of the CSV set: its name, its columns, how a row is written and read.</summary>
+/// <param name="name">Its name.</param>
+/// <param name="columns">Its columns in order with spaces between, a required one with ! behind it.</param>
+internal abstract class SetFile(string name, string columns)
+{
+    /// <summary>The file's name.</summary>
+    public string Name { get; } = name;
+
+    /// <summary>The columns in their order.</summary>
+    public ImmutableArray<CsvColumn> Columns { get; } = CsvColumn.List(columns);
+
+    /// <summary>Whether it is written even where it has no rows.</summary>
+    public virtual bool IsAlwaysWritten => false;
+
+    /// <summary>The rows of a shop, each with a cell for every column.</summary>
+    /// <param name="shop">The shop.</param>
+    /// <returns>The rows.</returns>
+    public abstract IEnumerable<IReadOnlyList<CsvCell>> Rows(ShopToWrite shop);
+
+    /// <summary>Reads a row.</summary>
+    /// <param name="row">The row.</param>
+    /// <param name="shop">What was read so far and takes what this row says.</param>
+    public abstract void Read(CsvRow row, ShopRead shop);
+}

@@ -1,0 +1,98 @@
+using System.Collections.Immutable;
+using ToolWear.Core.Ledger;
+using ToolWear.Core.Shops;
+
+namespace ToolWear.Storage.Csv;
+
+/// <summary>Tries what was read on an empty shop, so that what the shop refuses is told at its row.</summary>
+internal sealed class Trial(ShopRead read, DateOnly today)
+{
+    private readonly ImmutableArray<LedgerEntry>.Builder entries = ImmutableArray.CreateBuilder<LedgerEntry>();
+    private Shop shop = Shop.Empty;
+
+    /// <summary>Tries everything in the order in which it is to be entered.</summary>
+    /// <returns>The entries that the shop takes.</returns>
+    public ImmutableArray<LedgerEntry> Run()
+    {
+        foreach (EntryRead each in read.Descriptions)
+        {
+            Try(each);
+        }
+
+        foreach (PatternRead each in read.Patterns)
+        {
+            Try(new(each.Row, "pattern", new PatternDescribed(each.Name, [.. each.Stages])));
+        }
+
+        foreach (ToolRead each in read.Tools)
+        {
+            TryTool(each);
+        }
+
+        foreach (EntryRead each in read.Orders)
+        {
+            Try(each);
+        }
+
+        foreach (EventRead each in EventOrder.Of(read))
+        {
+            if (Try(each.Entry) && each.Then is { } then)
+            {
+                Try(each.Entry with { What = then });
+            }
+        }
+
+        foreach (EntryRead each in read.SizesNow)
+        {
+            Try(each);
+        }
+
+        return entries.ToImmutable();
+    }
+
+    private void TryTool(ToolRead tool)
+    {
+        if (tool.IsDoubtful || !Try(new(tool.Row, "tool", new ToolAdded(tool.Made()))))
+        {
+            read.Doubt("tool", tool.Tool.Mark.ToString());
+        }
+    }
+
+    private bool Try(EntryRead entry)
+    {
+        if (read.IsDoubtful(entry.What))
+        {
+            return false;
+        }
+
+        Step step = shop.After(new(shop.NextNumber, DateTimeOffset.UnixEpoch, today, entry.What));
+        if (step.After is { } after)
+        {
+            shop = after;
+            entries.Add(entry.What);
+            return true;
+        }
+
+        entry.Row.Fault(entry.Column, step.Refusal ?? "");
+        DoubtWhatFollows(entry.What);
+        return false;
+    }
+
+    private void DoubtWhatFollows(LedgerEntry refused)
+    {
+        switch (refused)
+        {
+            case SessionOpened e:
+                read.Doubt("session", e.Session);
+                break;
+            case PatternDescribed e:
+                read.Doubt("pattern", e.Pattern);
+                break;
+            case ToolSetAside or ToolBroughtBack or ToolScrapped:
+                read.Doubt("tool", refused.Tools[0].Text);
+                break;
+            default:
+                break;
+        }
+    }
+}

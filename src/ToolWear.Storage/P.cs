@@ -1,3 +1,0 @@
-namespace ToolWear.Storage;
-
-internal static class Placeholder;
