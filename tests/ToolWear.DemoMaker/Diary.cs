@@ -66,6 +66,7 @@ internal sealed class Diary
     /// <param name="byMm">What it gained there, below zero for what it lost.</param>
     /// <param name="hours">How long it took, null where it was part of another rework.</param>
     /// <param name="note">A note.</param>
+    /// <param name="cost">What it cost besides, null where nothing was noted.</param>
     public void Rework(
         DateOnly day,
         string tool,
@@ -73,7 +74,8 @@ internal sealed class Diary
         string gauge,
         double byMm,
         decimal? hours,
-        string? note = null
+        string? note = null,
+        decimal? cost = null
     )
     {
         TrueTool truth = tools[tool];
@@ -81,7 +83,7 @@ internal sealed class Diary
         truth.Rework(gauge, byMm);
         Write(
             day,
-            new ToolReworked(Mark(tool), day, what, gauge, before, truth.Read(gauge, isGround: true), hours, null, note)
+            new ToolReworked(Mark(tool), day, what, gauge, before, truth.Read(gauge, isGround: true), hours, cost, note)
         );
     }
 

@@ -73,7 +73,7 @@ internal static class Mishaps
                 WornOut(diary, day, "H2");
                 break;
             case "hatchets 4":
-                diary.Rework(day, "H3", Rework.Reforged, "width", 0.9, 0.5m, "on its edges");
+                diary.Rework(day, "H3", Rework.Reforged, "width", 0.9, 0.5m, "on its edges", cost: 2);
                 diary.Rework(day, "H3", Rework.Reforged, "length", -0.2, null, "same heat: what the width gained");
                 diary.LookOver(day, "H3", Finding.Sound, by);
                 break;
