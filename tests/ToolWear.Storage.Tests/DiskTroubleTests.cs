@@ -51,6 +51,34 @@ public sealed class DiskTroubleTests
     }
 
     [Fact]
+    public void A_torn_tail_is_dropped_and_said_so_and_a_line_without_its_end_is_kept_and_said_so()
+    {
+        var disk = new CrashingDisk();
+        using (Store store = TestShop.Open(TestShop.OnCrashingDisk, disk))
+        {
+            store.Append(TestShop.Day, TestShop.Heats("R3", 1));
+            store.Append(TestShop.Day, TestShop.Heats("R3", 2));
+        }
+        byte[] whole = disk.Bytes(TestShop.OnCrashingDisk.Journal);
+        foreach (
+            (int missing, FindingKind kind, int left) in new[]
+            {
+                (1, FindingKind.LineCompleted, 2),
+                (2, FindingKind.TailDropped, 1),
+            }
+        )
+        {
+            disk.Put(TestShop.OnCrashingDisk.Journal, whole[..^missing]);
+            using (Store store = TestShop.Open(TestShop.OnCrashingDisk, disk))
+            {
+                Assert.Contains(store.Findings, finding => finding.Kind == kind);
+                Assert.Equal(left, store.LastSeq);
+            }
+            Assert.Equal(left, TestShop.Bodies(TestShop.OnCrashingDisk, disk).Length);
+        }
+    }
+
+    [Fact]
     public void A_disk_that_refuses_the_new_store_leaves_nothing_that_is_taken_for_one()
     {
         var disk = new CrashingDisk { FailSyncAt = 1 };

@@ -86,15 +86,4 @@ public sealed class StoreEntranceTests
         Assert.Throws<StoreRefusedException>(() => Store.Read(folder.Store, _disk, TestShop.Kinds, _ => { }));
         Assert.Empty(Directory.GetFileSystemEntries(folder.Path));
     }
-
-    [Fact]
-    public void A_whole_file_is_the_old_one_or_the_new_one()
-    {
-        using var folder = new TemporaryFolder();
-        string path = folder.File("card.svg");
-        WholeFile.Write(_disk, path, "old"u8);
-        WholeFile.Write(_disk, path, "new and longer"u8);
-        Assert.Equal("new and longer"u8.ToArray(), File.ReadAllBytes(path));
-        Assert.Single(Directory.GetFiles(folder.Path));
-    }
 }

@@ -15,6 +15,8 @@ internal sealed class JournalMending
     private long _seq;
     private uint _crc;
     private bool _skipped;
+    private byte[] _line = [];
+    private bool _isTorn;
 
     private JournalMending(IDiskFile into, LineSource source, string shop)
     {
@@ -81,9 +83,6 @@ internal sealed class JournalMending
             }
         }
     }
-
-    private byte[] _line = [];
-    private bool _isTorn;
 
     private bool Step(RawLines lines)
     {

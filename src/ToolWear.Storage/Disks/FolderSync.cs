@@ -7,6 +7,10 @@ internal static partial class FolderSync
 {
     private const int ReadOnly = 0;
 
+    // EINVAL: "fd is bound to a special file which does not support synchronization" (fsync(2)); some network file
+    // systems answer so for every folder, and then there is nothing more to be had
+    private const int NotForFolders = 22;
+
     /// <summary>Returns when the names in a folder are durable.</summary>
     /// <param name="path">A folder.</param>
     internal static void Sync(string path)
@@ -23,7 +27,7 @@ internal static partial class FolderSync
         int failed = Fsync(descriptor);
         int error = Marshal.GetLastPInvokeError();
         _ = Close(descriptor);
-        if (failed != 0)
+        if (failed != 0 && error != NotForFolders)
         {
             throw new IOException($"The folder {path} cannot be made durable (error {error}).");
         }

@@ -19,12 +19,14 @@ internal sealed class DocumentKeeper : IDisposable
     private readonly DocumentReplay _replay;
     private readonly BlockingCollection<Action> _work = [];
     private readonly ConcurrentQueue<StoreFinding> _findings = new();
+    private readonly ConcurrentQueue<(JournalLine Line, JournalPoint Point)> _waiting = new();
     private readonly Thread _owner;
 
     // for the owner thread alone
     private LedgerDocuments? _documents;
     private JournalPoint? _point;
     private string? _why;
+    private bool _isDiskTrouble;
 
     /// <summary>Starts the thread; the files are not touched yet.</summary>
     /// <param name="disk">The disk.</param>
@@ -59,12 +61,11 @@ internal sealed class DocumentKeeper : IDisposable
     /// <summary>Adds a line that is durable.</summary>
     /// <param name="line">The line.</param>
     /// <param name="point">The end of the journal behind it.</param>
-    internal void Add(JournalLine line, JournalPoint point) =>
-        _work.Add(() =>
-        {
-            _point = point;
-            AddLine(line, point);
-        });
+    internal void Add(JournalLine line, JournalPoint point)
+    {
+        _waiting.Enqueue((line, point));
+        _work.Add(AddWaiting);
+    }
 
     /// <summary>Asks the documents, behind everything added before.</summary>
     /// <param name="ask">The question.</param>
@@ -155,9 +156,33 @@ internal sealed class DocumentKeeper : IDisposable
         Rebuild(point);
     }
 
-    private void AddLine(JournalLine line, JournalPoint point)
+    // Whatever waits goes into one transaction: a transaction costs more than a document.
+    private void AddWaiting()
     {
-        if (_documents is { } documents && !Guarded(() => _replay.Add(documents, line, point.Shop)))
+        var lines = new List<JournalLine>();
+        int entries = 0;
+        JournalPoint? point = null;
+        while (entries < LedgerDocuments.Batch && _waiting.TryDequeue(out (JournalLine Line, JournalPoint Point) next))
+        {
+            lines.Add(next.Line);
+            entries += next.Line.Bodies.Length;
+            point = next.Point;
+        }
+        if (point is null)
+        {
+            return;
+        }
+        _point = point;
+        if (_documents is not { } documents || Guarded(() => _replay.Add(documents, lines, point.Shop)))
+        {
+            return;
+        }
+        if (_isDiskTrouble)
+        {
+            // a full disk is no reason to build anew on it: the next opening goes on from here
+            GiveUp(_why ?? "");
+        }
+        else
         {
             Rebuild(point);
         }
@@ -250,6 +275,7 @@ internal sealed class DocumentKeeper : IDisposable
         catch (Exception e)
         {
             _why = $"could not be read or written ({e.Message})";
+            _isDiskTrouble = e is IOException;
             return false;
         }
     }

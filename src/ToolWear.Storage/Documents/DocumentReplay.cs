@@ -36,15 +36,16 @@ internal sealed class DocumentReplay(IDisk disk, StorePaths paths, StoreSettings
         }
     }
 
-    /// <summary>Adds the entries of a line.</summary>
+    /// <summary>Adds the entries of lines.</summary>
     /// <param name="documents">The documents, up to the line before.</param>
-    /// <param name="line">The line.</param>
+    /// <param name="lines">The lines, following on each other.</param>
     /// <param name="shop">The shop's id.</param>
-    internal void Add(LedgerDocuments documents, JournalLine line, string shop)
+    internal void Add(LedgerDocuments documents, IEnumerable<JournalLine> lines, string shop)
     {
-        foreach (StoredEntry[] part in StoredEntry.Of(line, settings.ToolsOf).Chunk(LedgerDocuments.Batch))
+        IEnumerable<StoredEntry> entries = lines.SelectMany(line => StoredEntry.Of(line, settings.ToolsOf));
+        foreach (StoredEntry[] part in entries.Chunk(LedgerDocuments.Batch))
         {
-            documents.Add(part, new DocumentMark(shop, part[^1].Seq, line.Crc));
+            documents.Add(part, new DocumentMark(shop, part[^1].Seq, part[^1].LineCrc));
         }
     }
 

@@ -5,9 +5,9 @@ namespace ToolWear.Storage.Documents;
 /// <summary>Compares all documents with the journal: each by its number, and through the two indexes.</summary>
 internal static class DocumentVerification
 {
-    // A rotten index can leave documents out without a word. Asking every tool and day of a shop of thirty years takes a
-    // second; of a larger one so many are asked that the check stays short.
-    private const int MostAsked = 2000;
+    // A rotten index can leave documents out without a word. Of a shop of thirty years every tool and day is asked; of a
+    // larger one so many that the check stays short.
+    private const int MostAsked = 100_000;
 
     /// <summary>Compares.</summary>
     /// <param name="documents">The documents.</param>
@@ -36,7 +36,42 @@ internal static class DocumentVerification
             }
         }
         return !stored.MoveNext()
-            && ofTool.Take(MostAsked).All(tool => documents.OfTool(tool.Key).Length == tool.Value)
-            && ofDay.Take(MostAsked).All(day => documents.OfDay(day.Key).Length == day.Value);
+            && AreAllThere(ofTool, tool => documents.OfTool(tool).Length)
+            && AreAllThere(ofDay, day => documents.OfDay(day).Length)
+            && IsUnbroken(documents.Descending(int.MaxValue), point.Seq);
+    }
+
+    private static bool AreAllThere<T>(Dictionary<T, int> counts, Func<T, int> ask)
+        where T : notnull
+    {
+        int asked = 0;
+        foreach ((T key, int count) in counts)
+        {
+            if (asked > MostAsked)
+            {
+                return true;
+            }
+            if (ask(key) != count)
+            {
+                return false;
+            }
+            asked += count;
+        }
+        return true;
+    }
+
+    // the way down has pointers of its own: what is whole upwards need not be so downwards
+    private static bool IsUnbroken(IEnumerable<StoredEntry> descending, long last)
+    {
+        long expected = last;
+        foreach (StoredEntry entry in descending)
+        {
+            if (entry.Seq != expected)
+            {
+                return false;
+            }
+            expected--;
+        }
+        return expected == 0;
     }
 }

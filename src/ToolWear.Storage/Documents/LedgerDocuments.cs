@@ -109,8 +109,24 @@ internal sealed class LedgerDocuments : IDisposable
     /// <summary>The newest entries.</summary>
     /// <param name="count">How many at most, 1 or more.</param>
     /// <returns>In order, the newest last.</returns>
-    internal ImmutableArray<StoredEntry> Newest(int count) =>
-        InOrder(
+    /// <exception cref="InvalidDataException">Some are left out: the index is not as it was written.</exception>
+    internal ImmutableArray<StoredEntry> Newest(int count)
+    {
+        ImmutableArray<StoredEntry> newest = [.. Descending(count).Reverse()];
+        long last = Mark?.Seq ?? 0;
+        bool isComplete = newest.Length == Math.Min(count, last);
+        for (int i = 0; isComplete && i < newest.Length; i++)
+        {
+            isComplete = newest[i].Seq == last - newest.Length + 1 + i;
+        }
+        return isComplete ? newest : throw new InvalidDataException("The newest documents are not all there.");
+    }
+
+    /// <summary>Entries from the newest down, one at a time; to be read to the end before anything is added.</summary>
+    /// <param name="count">How many at most.</param>
+    /// <returns>Each entry, tested.</returns>
+    internal IEnumerable<StoredEntry> Descending(int count) =>
+        Read(
             new Query
             {
                 OrderBy = "$._id",
