@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using ToolWear.Core.Ledger;
+using ToolWear.Core.Tools;
 
 namespace ToolWear.Core.Shops;
 
@@ -54,19 +55,9 @@ public sealed partial record Shop
 
     private Step CrossOut(Entered entered, EntryCrossedOut crossing)
     {
-        if (crossing.Entry < 1 || crossing.Entry >= entered.Number)
+        if (CrossingFault(crossing.Entry, [.. Ledger], CrossedOut.ContainsKey(crossing.Entry)) is { } fault)
         {
-            return $"there is no entry {crossing.Entry}: the ledger {(Ledger.IsEmpty ? "is empty" : $"holds 1 to {Ledger.Count}")}";
-        }
-
-        if (CrossedOut.ContainsKey(crossing.Entry))
-        {
-            return $"entry {crossing.Entry} is crossed out already";
-        }
-
-        if (Ledger[(int)crossing.Entry - 1].What is EntryCrossedOut)
-        {
-            return $"entry {crossing.Entry} is itself a crossing out: enter again what it crossed out";
+            return fault;
         }
 
         ImmutableArray<long> resting = RestingOn(crossing.Entry);
@@ -80,29 +71,50 @@ public sealed partial record Shop
         return Fold([.. Ledger, entered]);
     }
 
-    /// <summary>The entries that could not stand if one were missing, directly or because another of them falls.</summary>
+    /// <summary>Why an entry cannot be crossed out, whatever rests on it.</summary>
+    private static string? CrossingFault(long number, ReadOnlySpan<Entered> before, bool isCrossedOut) =>
+        before.IsEmpty ? $"there is no entry {number}: the ledger is empty"
+        : number < 1 || number > before.Length ? $"there is no entry {number}: the ledger holds 1 to {before.Length}"
+        : isCrossedOut ? $"entry {number} is crossed out already"
+        : before[(int)number - 1].What is EntryCrossedOut
+            ? $"entry {number} is itself a crossing out: enter again what it crossed out"
+        : null;
+
+    /// <summary>
+    /// The entries that could not stand, or would speak of another tool, if one were missing: directly or because
+    /// another of them falls.
+    /// </summary>
     private ImmutableArray<long> RestingOn(long number)
     {
-        Shop shop = Empty;
+        Shop whole = Empty;
+        Shop without = Empty;
         ImmutableArray<long>.Builder resting = ImmutableArray.CreateBuilder<long>();
         foreach (Entered each in Ledger)
         {
-            if (each.Number == number || each.What is EntryCrossedOut || CrossedOut.ContainsKey(each.Number))
+            if (each.What is EntryCrossedOut || CrossedOut.ContainsKey(each.Number))
             {
                 continue;
             }
 
-            Step step = shop.Apply(each);
-            if (step.After is { } after)
+            if (each.Number != number)
             {
-                shop = after;
+                Step step = SpeaksOfTheSame(whole, without, each.What) ? without.Apply(each) : default;
+                without = step.After ?? without;
+                if (step.After is null)
+                {
+                    resting.Add(each.Number);
+                }
             }
-            else
-            {
-                resting.Add(each.Number);
-            }
+
+            whole = whole.Apply(each).After ?? whole;
         }
 
         return resting.ToImmutable();
     }
+
+    /// <summary>Whether the marks of an entry mean the same tools in two shops; one that was reused may not.</summary>
+    private static bool SpeaksOfTheSame(Shop one, Shop other, LedgerEntry what) =>
+        what is ToolAdded || what.Tools.All(mark => one.IdOf(mark) == other.IdOf(mark));
+
+    private long? IdOf(ToolMark mark) => TryFind(mark, out ToolInShop? tool) ? tool.Id : null;
 }

@@ -97,11 +97,11 @@ public sealed partial record Shop
     {
         ImmutableArray<Entered> entries = [.. ledger];
         Dictionary<long, Entered> crossed = [];
-        foreach (Entered entered in entries)
+        for (int i = 0; i < entries.Length; i++)
         {
-            if (entered.What is EntryCrossedOut crossing)
+            if (OutOfTurn(entries.AsSpan(0, i + 1), crossed) is { } refusal)
             {
-                crossed[crossing.Entry] = entered;
+                return refusal;
             }
         }
 
@@ -119,6 +119,25 @@ public sealed partial record Shop
         }
 
         return shop;
+    }
+
+    /// <summary>Notes what the last entry crosses out, or says why its number or its crossing out cannot be.</summary>
+    private static string? OutOfTurn(ReadOnlySpan<Entered> entries, Dictionary<long, Entered> crossed)
+    {
+        Entered last = entries[^1];
+        if (last.Number != entries.Length)
+        {
+            return $"entry {last.Number} stands where entry {entries.Length} comes next";
+        }
+
+        if (last.What is not EntryCrossedOut crossing)
+        {
+            return null;
+        }
+
+        string? fault = CrossingFault(crossing.Entry, entries[..^1], crossed.ContainsKey(crossing.Entry));
+        crossed[crossing.Entry] = last;
+        return fault is null ? null : $"entry {last.Number}: {fault}";
     }
 
     private static ImmutableSortedDictionary<string, T> ByName<T>() =>
