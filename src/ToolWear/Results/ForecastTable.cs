@@ -52,10 +52,7 @@ public static class ForecastTable
     /// <param name="histories">The histories with their forecasts.</param>
     /// <param name="units">The unit for people.</param>
     /// <returns>A row for each.</returns>
-    public static Table Of(
-        IEnumerable<Forecasted> histories,
-        LengthUnit units
-    ) =>
+    public static Table Of(IEnumerable<Forecasted> histories, LengthUnit units) =>
         new(
             Columns,
             [
