@@ -98,13 +98,19 @@ internal sealed class LedgerDocuments : IDisposable
     /// <param name="tool">Its mark.</param>
     /// <returns>In order.</returns>
     internal ImmutableArray<StoredEntry> OfTool(string tool) =>
-        InOrder(new Query { Where = { BsonExpression.Create("$.tools[*] ANY = @0", tool) } });
+        InOrder(
+            new Query { Where = { BsonExpression.Create("$.tools[*] ANY = @0", tool) } },
+            entry => entry.Tools.Contains(tool, StringComparer.Ordinal)
+        );
 
     /// <summary>The entries of a day.</summary>
     /// <param name="day">The shop's day.</param>
     /// <returns>In order.</returns>
     internal ImmutableArray<StoredEntry> OfDay(DateOnly day) =>
-        InOrder(new Query { Where = { BsonExpression.Create("$.day = @0", JournalFormat.DayText(day)) } });
+        InOrder(
+            new Query { Where = { BsonExpression.Create("$.day = @0", JournalFormat.DayText(day)) } },
+            entry => entry.Day == day
+        );
 
     /// <summary>The newest entries.</summary>
     /// <param name="count">How many at most, 1 or more.</param>
@@ -173,7 +179,19 @@ internal sealed class LedgerDocuments : IDisposable
         }
     }
 
-    private ImmutableArray<StoredEntry> InOrder(Query query) => [.. Read(query).OrderBy(entry => entry.Seq)];
+    // A rotten index can lead to a document that is sound and another's, or to one twice.
+    private ImmutableArray<StoredEntry> InOrder(Query query, Func<StoredEntry, bool> belongs)
+    {
+        ImmutableArray<StoredEntry> found = [.. Read(query).OrderBy(entry => entry.Seq)];
+        for (int i = 0; i < found.Length; i++)
+        {
+            if (!belongs(found[i]) || (i > 0 && found[i].Seq == found[i - 1].Seq))
+            {
+                throw new InvalidDataException("An index leads to the wrong document.");
+            }
+        }
+        return found;
+    }
 
     private IEnumerable<StoredEntry> Read(Query query)
     {
