@@ -113,7 +113,7 @@ internal sealed class PlainForecast
             double D = PKind[k];
             for (int h = 0; h < groups.Length; h++)
             {
-                D *= h == g ? 1 : Enumerable.Range(0, U).Sum(mu => A[k][mu] * F[h][mu]);
+                D *= h == g ? 1 : A[k].Zip(F[h], (a, f) => a * f).Sum();
             }
 
             for (int mu = 0; mu < U; mu++)
@@ -152,7 +152,7 @@ internal sealed class PlainForecast
                     before = reading.Heats;
                 }
 
-                if (segment == history.Segments[^1])
+                if (ReferenceEquals(segment, history.Segments[^1]))
                 {
                     double d = G(segment, N, b, history.HeatsNow, limit) - G(segment, N, b, before, limit);
                     (m, P) = (m + d, P + (phi * d));
