@@ -328,7 +328,7 @@ internal sealed class CsvRow(
             return value;
         }
 
-        Fault(column, $"\"{Shown(raw)}\" is none of {string.Join(", ", words.All)}");
+        Fault(column, $"\"{Shown(raw)}\" is not known here; one of {string.Join(", ", words.All)}");
         return null;
     }
 
@@ -376,7 +376,7 @@ internal sealed class CsvRow(
             return form;
         }
 
-        Fault(column, $"\"{Shown(raw)}\" is none of {string.Join(", ", ToolForms.All)}");
+        Fault(column, $"\"{Shown(raw)}\" is not known here; one of {string.Join(", ", ToolForms.All)}");
         return null;
     }
 

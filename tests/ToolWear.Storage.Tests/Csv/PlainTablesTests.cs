@@ -1,3 +1,4 @@
+using ToolWear.Core.Sections;
 using ToolWear.Storage.Csv;
 using Xunit;
 
@@ -81,6 +82,23 @@ public sealed class PlainTablesTests
             "t.csv:2: " + fault,
             Assert.Single(PlainTables.Lifetimes(Table("tool,heats,failed,from_heats\n" + row + "\n")).Faults).ToString()
         );
+
+    [Fact]
+    public void Stations_run_from_the_mark_outwards()
+    {
+        const string Header = "from_mark_mm,section,a_mm,b_mm,radius_mm,large_radius_mm\n";
+        Assert.Equal(
+            [
+                new(2, ShopInHand.Mm(0), ShopInHand.Section(SectionKind.Round, 9, 9, 0)),
+                new(3, ShopInHand.Mm(70.5m), ShopInHand.Section(SectionKind.Teardrop, 36.8m, 17.6m, 3.2m)),
+            ],
+            PlainTables.Stations(Table(Header + "0,round,9,,,\n70.5,teardrop,36.8,,3.2,8.8\n")).Rows
+        );
+        Assert.Equal(
+            "t.csv:3: from_mark_mm: 5 mm follows 5 mm; stations run from the shank mark outwards",
+            Assert.Single(PlainTables.Stations(Table(Header + "5,round,9,,,\n5,round,9,,,\n")).Faults).ToString()
+        );
+    }
 
     [Fact]
     public void A_table_is_written_with_numbers_in_full_and_text_that_is_no_formula()
