@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.CommandLine;
 using System.Globalization;
 using System.Text;
@@ -194,10 +195,10 @@ internal sealed class Call
         return bench;
     }
 
-    /// <summary>Records an entry and brings out its number once it is durable.</summary>
-    public void Record(Bench bench, LedgerEntry entry)
+    /// <summary>Records entries, all or none, and brings out the number of the last once they are durable.</summary>
+    public void Record(Bench bench, params ImmutableArray<LedgerEntry> entries)
     {
-        Recorded recorded = bench.Record(entry);
+        Recorded recorded = bench.RecordAll(entries, Site.Today);
         PrintLine(Words.EntryRecorded(recorded.Number ?? throw RefusedException.WrongData(recorded.Refusal!)));
         Flush();
     }

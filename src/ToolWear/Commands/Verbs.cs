@@ -59,6 +59,7 @@ public static class Verbs
             root.Add(verb);
         }
 
+        VerbCommand.ExtendHelp(root);
         root.SetAction(_ =>
         {
             site.Error.WriteLine(Words.NoScreensYet);
