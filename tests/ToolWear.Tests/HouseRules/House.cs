@@ -37,7 +37,7 @@ internal static class House
 
     /// <summary>Whether a type is declared by a project.</summary>
     public static bool IsOf(IType type, Assembly assembly) =>
-        type.Assembly.Name.Split(',')[0] == assembly.GetName().Name;
+        type.Assembly?.Name.Split(',')[0] == assembly.GetName().Name;
 
     /// <summary>Whether a type lies in a namespace or below it.</summary>
     public static bool IsIn(IType type, string space) =>
