@@ -172,7 +172,7 @@ internal sealed class Call
 
     public static string ReadNote(string name, string text) =>
         text.Length is > 0 and <= 2000 && !text.Any(c => char.IsControl(c) || char.IsSurrogate(c) && !IsPaired(text))
-            ? text.Normalize(NormalizationForm.FormC)
+            ? NormalFormC.Of(text)
             : throw RefusedException.WrongUsage($"{name}: 1 to 2000 characters on one line");
 
     /// <summary>A path as a full one.</summary>

@@ -70,7 +70,7 @@ public sealed class ToolTests
     [Fact]
     public void What_no_gauge_mark_can_have_is_refused_by_name()
     {
-        const string zero = "gauge mark width: a size is above zero";
+        const string zero = "gauge mark width: a size is above zero and at most 10 m";
         Assert.Null(Width.Refusal());
         Assert.Null((Width with { FromMark = Length.Zero }).Refusal());
         Assert.Equal(zero, (Width with { Start = Length.Zero }).Refusal());
@@ -125,7 +125,7 @@ public sealed class ToolTests
             (tool with { GuessHeats = double.NaN }).Refusal()
         );
         Assert.Equal(
-            "gauge mark width: a size is above zero",
+            "gauge mark width: a size is above zero and at most 10 m",
             (tool with { GaugeMarks = [Width with { Start = Length.Zero }] }).Refusal()
         );
         Assert.Equal("a tool has a mark of 1 to 40 characters", (tool with { Mark = default }).Refusal());

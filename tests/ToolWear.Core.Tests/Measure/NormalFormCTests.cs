@@ -1,9 +1,9 @@
 using System.Globalization;
 using CsCheck;
-using ToolWear.Storage.Csv;
+using ToolWear.Core.Measure;
 using Xunit;
 
-namespace ToolWear.Storage.Tests.Csv;
+namespace ToolWear.Core.Tests.Measure;
 
 public sealed class NormalFormCTests
 {
