@@ -1,5 +1,4 @@
 using System.Reflection;
-using System.Runtime.CompilerServices;
 using ToolWear.Core.Ledger;
 using ToolWear.Testing.Generators;
 using Xunit;
@@ -65,6 +64,5 @@ public sealed class NameTests
 
     private static bool IsWritten(Type type) =>
         !type.Name.Contains('<', StringComparison.Ordinal)
-        && type.GetCustomAttribute<CompilerGeneratedAttribute>() is null
         && type.Namespace?.StartsWith("ToolWear", StringComparison.Ordinal) != false;
 }
