@@ -33,6 +33,6 @@ internal static class BackupVerb
             new KnownKinds(EntryFormat.Known),
             path
         );
-        call.PrintLine($"{copy.Seq} entries copied to {path} and read back");
+        call.PrintLine($"{copy.Seq} entries copied to {call.Get(File)} and read back");
     }
 }

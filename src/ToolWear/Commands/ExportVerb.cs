@@ -45,6 +45,6 @@ internal static class ExportVerb
             File.Delete(Path.Combine(folder, stale));
         }
 
-        call.PrintLine($"{files.Count} files written to {folder}");
+        call.PrintLine($"{files.Count} files written to {call.Get(Folder)}");
     }
 }

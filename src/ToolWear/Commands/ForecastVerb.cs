@@ -24,7 +24,7 @@ internal static class ForecastVerb
         call.Print(
             ForecastTable.Of(forecasts.InService.SelectMany(tool => tool.Gauges), call.Units(bench.Shop)),
             Words.ShopHeading(bench.Shop, call.Units(bench.Shop)),
-            $"\n{Words.NotFollowedMark} {Words.NotFollowed}\n{Words.ForecastBasis}\n{Words.ForecastCaution}\n"
+            $"\n{Words.LeftExplained}\n{Words.NotFollowedMark} {Words.NotFollowed}\n{Words.ForecastBasis}\n{Words.ForecastCaution}\n"
         );
     }
 }

@@ -33,7 +33,7 @@ internal static class RackVerb
         call.Print(
             RackTable.Of(forecasts, call.Units(bench.Shop)),
             Words.ShopHeading(bench.Shop, call.Units(bench.Shop)),
-            $"\n{reasons}\n{Words.NotFollowedMark} {Words.NotFollowed}\n{Words.ForecastBasis}\n{Words.ForecastCaution}\n{Words.EyeCaution}\n"
+            $"\n{reasons}\n{Words.LeftExplained}\n{Words.NotFollowedMark} {Words.NotFollowed}\n{Words.ForecastBasis}\n{Words.ForecastCaution}\n{Words.EyeCaution}\n"
         );
     }
 }

@@ -89,14 +89,5 @@ public sealed class ImportExportTests
 
     private static int Occurrences(string text, string part) => text.Split(part).Length - 1;
 
-    private static string SeedData()
-    {
-        string? folder = AppContext.BaseDirectory;
-        while (folder is not null && !File.Exists(Path.Combine(folder, "ToolWear.sln")))
-        {
-            folder = Path.GetDirectoryName(folder);
-        }
-
-        return Path.Combine(folder!, "seed-data");
-    }
+    private static string SeedData() => Path.Combine(Repository.Folder, "seed-data");
 }
