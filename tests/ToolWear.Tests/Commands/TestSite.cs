@@ -36,7 +36,12 @@ internal sealed class TestSite : IDisposable
         using StringWriter error = new();
         Site site = new(output, error, Clock, new RealDisk(), () => new string('0', 32), Store, Folder);
         int exit = Verbs.Run(site, arguments);
-        return new(exit, output.ToString(), error.ToString());
+        // the library names the program by its process, which is the test's here
+        return new(
+            exit,
+            output.ToString().Replace("ToolWear.Tests", "toolwear", StringComparison.Ordinal),
+            error.ToString()
+        );
     }
 
     /// <summary>Runs a command line that must succeed.</summary>
