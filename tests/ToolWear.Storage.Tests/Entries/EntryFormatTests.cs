@@ -31,7 +31,7 @@ public sealed class EntryFormatTests
     {
         foreach (Type type in EntryGens.Wide.ByKind.Keys)
         {
-            LedgerEntry entry = Fixed.Samples(EntryGens.Wide.ByKind[type], 1, 7)[0];
+            LedgerEntry entry = Fixed.Samples(EntryGens.Wide.ByKind[type], 1, 7).First();
             Assert.Equal(type, EntryFormat.Read(EntryFormat.Write(entry)).GetType());
         }
 
