@@ -35,7 +35,7 @@ internal static class StoreOpening
                 each(line);
             }
             JournalLine? unended = reader.End == JournalEnd.Unended ? reader.TakeUnended() : null;
-            DocumentMark? mark = opening.GetAwaiter().GetResult();
+            DocumentMark? mark = documents.Opened(opening);
             MustKnowNoMore(path, reader, mark);
             findings = Settle(path, file, reader, mark);
             if (unended is not null)
