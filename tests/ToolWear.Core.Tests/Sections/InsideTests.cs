@@ -12,7 +12,7 @@ public sealed class InsideTests
         Clearance clearance = Inside.Of(Make.Teardrop(36.8, 17.6, 3.2), Make.Rectangle(34, 15, 3));
 
         Assert.Equal(-3.1, clearance.ClearanceMm, 0.06);
-        Assert.Equal(Place.Nose, clearance.LeastAt);
+        Assert.Equal(NearestAt.Nose, clearance.LeastAt);
         Assert.False(clearance.Holds);
         Assert.StartsWith("bursts the nose by 3.", clearance.ToWords(), StringComparison.Ordinal);
     }
@@ -29,7 +29,7 @@ public sealed class InsideTests
         Clearance clearance = Inside.Of(Make.Rectangle(50, 17, 0), Make.Rectangle(40, 16, 0));
 
         Assert.Equal(0.5, clearance.ClearanceMm, 1e-9);
-        Assert.Equal(Place.Cheek, clearance.LeastAt);
+        Assert.Equal(NearestAt.Cheek, clearance.LeastAt);
         Assert.Equal("inside by 0.5, least at the cheek", clearance.ToWords());
     }
 
@@ -40,7 +40,7 @@ public sealed class InsideTests
 
         Assert.Equal(1, clearance.ClearanceMm, 1e-9);
         Assert.Equal(-10, clearance.ShiftMm, 1e-6);
-        Assert.Equal(Place.Back, clearance.LeastAt);
+        Assert.Equal(NearestAt.Back, clearance.LeastAt);
     }
 
     [Fact]
