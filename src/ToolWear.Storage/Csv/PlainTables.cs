@@ -1,4 +1,7 @@
 using System.Collections.Immutable;
+using ToolWear.Core.Measure;
+using ToolWear.Core.Sections;
+using ToolWear.Storage.Csv.Files;
 
 namespace ToolWear.Storage.Csv;
 
@@ -18,6 +21,10 @@ public static class PlainTables
 
     private static readonly ImmutableArray<CsvColumn> LifetimeColumns = CsvColumn.List(
         "tool! heats! failed! from_heats"
+    );
+
+    private static readonly ImmutableArray<CsvColumn> StationColumns = CsvColumn.List(
+        "from_mark_mm! section! a_mm! b_mm radius_mm large_radius_mm"
     );
 
     /// <summary>Reads wear readings: kind, group, tool, segment, start_mm, heats, wear_mm.</summary>
@@ -54,6 +61,23 @@ public static class PlainTables
     /// <param name="file">The file.</param>
     /// <returns>The rows in order; none where there are faults.</returns>
     public static TableRead<LifetimeRow> Lifetimes(CsvFile file) => Read(file, LifetimeColumns, Lifetime);
+
+    /// <summary>Reads the stations of a body: from_mark_mm, section, a_mm, b_mm, radius_mm, large_radius_mm.</summary>
+    /// <param name="file">The file.</param>
+    /// <returns>The stations in the order of the file; none where there are faults.</returns>
+    public static TableRead<Station> Stations(CsvFile file)
+    {
+        TableRead<Station?> read = Read(file, StationColumns, BodyStation);
+        return new([.. read.Rows.OfType<Station>()], read.Faults, read.MoreFaults);
+    }
+
+    private static Station? BodyStation(CsvRow row)
+    {
+        Length fromMark = row.NeedDistance("from_mark_mm");
+        return SectionCells.Read(row) is { } section && !row.IsFaulty
+            ? new Station(BodyPart.Body, fromMark, section)
+            : null;
+    }
 
     private static WearReadingRow Reading(CsvRow row)
     {
