@@ -3,7 +3,6 @@ using System.CommandLine;
 using ToolWear.Core.Wear;
 using ToolWear.Core.Wear.Trials;
 using ToolWear.Results;
-using ToolWear.Storage.Csv;
 
 namespace ToolWear.Commands;
 

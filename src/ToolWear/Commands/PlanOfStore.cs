@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using ToolWear.Core.Measure;
 using ToolWear.Core.Planning;
 using ToolWear.Core.Tools;
 using ToolWear.Core.Wear;

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using System.CommandLine;
 using System.Globalization;
-using ToolWear.Core.Measure;
 using ToolWear.Core.Planning;
 using ToolWear.Core.Sections;
 using ToolWear.Results;

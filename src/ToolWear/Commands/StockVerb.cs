@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.CommandLine;
 using ToolWear.Core.Sections;
 using ToolWear.Core.Shops;
@@ -82,14 +83,14 @@ internal static class StockVerb
             : throw RefusedException.WrongData(refusal);
     }
 
-    private static IReadOnlyList<Station> OfFile(Call call)
+    private static ImmutableArray<Station> OfFile(Call call)
     {
         TableRead<Station> read = PlainTables.Stations(Files.Read(Call.FullPath("FILE", call.Get(File))));
         ImportVerb.Refuse(call, read.Faults, read.MoreFaults);
         return read.Rows;
     }
 
-    private static IReadOnlyList<Station> OfTool(Call call, string mark)
+    private static ImmutableArray<Station> OfTool(Call call, string mark)
     {
         using Bench bench = call.ToRead();
         ToolInShop tool = Call.Find(bench.Shop, Call.ReadMark(mark));
