@@ -49,6 +49,23 @@ public sealed class ShopSetting
     public static ShopSetting HourRate { get; } =
         new("hour_rate", "0", "what an hour costs, in the shop's own money", Range(0, 1_000_000));
 
+    /// <summary>Heads a day of a pattern that was never forged. Common practice, no source: an evening's work of one smith.</summary>
+    public static ShopSetting HeadsADay { get; } =
+        new("heads_a_day", "6", "heads that a day gives, for a pattern with no closed session yet", Range(0.1m, 1000));
+
+    /// <summary>The days on which the hammer runs.</summary>
+    public static ShopSetting HammerDays { get; } =
+        new(
+            "hammer_days",
+            "mon tue wed thu fri",
+            "the days of the week on which orders are forged, such as tue fri",
+            HammerDaysFault
+        );
+
+    /// <summary>How long a bar comes, mm. Common practice, no source.</summary>
+    public static ShopSetting BarLength { get; } =
+        new("bar_length_mm", "3000", "how long a bar comes that has to be bought, in mm", Range(50, 20_000));
+
     /// <summary>Whether this is the demo.</summary>
     public static ShopSetting Demo { get; } =
         new("demo", "no", "yes for the invented shop that shows the program", OneOf("yes", "no"));
@@ -68,6 +85,9 @@ public sealed class ShopSetting
         Blows,
         Hands,
         HourRate,
+        HeadsADay,
+        HammerDays,
+        BarLength,
         Demo,
         BackupFolder,
         .. Enum.GetValues<Place>().SelectMany(place => Enum.GetValues<Work>().Select(work => MakeFactor(place, work))),
@@ -108,6 +128,17 @@ public sealed class ShopSetting
     /// <param name="value">The value as text, not empty.</param>
     /// <returns>What would be right, or null where nothing is wrong.</returns>
     public string? Fault(string value) => fault(value);
+
+    /// <summary>The words of the days of the week, Sunday first as <see cref="DayOfWeek"/> counts.</summary>
+    internal static ImmutableArray<string> DayWords { get; } = ["sun", "mon", "tue", "wed", "thu", "fri", "sat"];
+
+    private static string? HammerDaysFault(string value)
+    {
+        string[] days = value.Split(' ');
+        return days.All(day => DayWords.Contains(day, StringComparer.Ordinal))
+            ? null
+            : $"days with a space between, of {string.Join(", ", DayWords)}";
+    }
 
     private static ShopSetting Known(string name) =>
         Find(name) ?? throw new InvalidOperationException($"No setting {name}.");

@@ -30,6 +30,15 @@ public sealed class ShopSettings
     /// <summary>The certainty that the smith asks for, above 0 and below 1.</summary>
     public double Sure => (double)Number(ShopSetting.Sure);
 
+    /// <summary>What an hour costs in the shop's own money, zero or more.</summary>
+    public decimal HourRate => Number(ShopSetting.HourRate);
+
+    /// <summary>Heads a day of a pattern that was never forged, above zero.</summary>
+    public double HeadsADay => (double)Number(ShopSetting.HeadsADay);
+
+    /// <summary>How long a bar comes that has to be bought.</summary>
+    public Length BarLength => Length.FromMm(Number(ShopSetting.BarLength));
+
     /// <summary>The lubricant that is used where a session says nothing; null where none was named.</summary>
     public string? Lubricant => Get(ShopSetting.Lubricant) is { Length: > 0 } usual ? usual : null;
 
@@ -52,6 +61,12 @@ public sealed class ShopSettings
     /// <param name="place">The drift's place.</param>
     /// <returns>Degrees Celsius, 20 to 1200.</returns>
     public double DriftCelsius(Place place) => (double)Number(ShopSetting.DriftCelsius(place));
+
+    /// <summary>Whether orders are forged on a day of the week.</summary>
+    /// <param name="day">The day of the week.</param>
+    /// <returns>True where the hammer runs then.</returns>
+    public bool IsHammerDay(DayOfWeek day) =>
+        Get(ShopSetting.HammerDays).Split(' ').Contains(ShopSetting.DayWords[(int)day], StringComparer.Ordinal);
 
     /// <summary>The value of a setting: what the shop said, else the usual.</summary>
     /// <param name="setting">A setting.</param>

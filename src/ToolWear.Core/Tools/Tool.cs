@@ -34,7 +34,7 @@ public sealed record Tool(
     string? Peg,
     string? Note,
     ImmutableArray<GaugeMark> GaugeMarks,
-    ImmutableArray<ToolStation> Stations
+    ImmutableArray<Station> Stations
 )
 {
     /// <summary>The work that counts one for one.</summary>

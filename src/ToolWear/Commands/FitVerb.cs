@@ -31,13 +31,19 @@ internal static class FitVerb
             Run
         );
 
+    /// <summary>Reads the histories that two options name.</summary>
+    public static ImmutableArray<WearHistory> Histories(Call call, Option<string?> ofReadings, Option<string?> ofTools)
+    {
+        TableRead<WearReadingRow> readings = PlainTables.Readings(Read(call, ofReadings));
+        ImportVerb.Refuse(call, readings.Faults, readings.MoreFaults);
+        TableRead<WearToolRow> tools = PlainTables.Tools(Read(call, ofTools));
+        ImportVerb.Refuse(call, tools.Faults, tools.MoreFaults);
+        return FittedHistories.Of(readings.Rows, tools.Rows);
+    }
+
     private static void Run(Call call)
     {
-        TableRead<WearReadingRow> readings = PlainTables.Readings(Read(call, Readings));
-        ImportVerb.Refuse(call, readings.Faults, readings.MoreFaults);
-        TableRead<WearToolRow> tools = PlainTables.Tools(Read(call, Tools));
-        ImportVerb.Refuse(call, tools.Faults, tools.MoreFaults);
-        ImmutableArray<WearHistory> histories = FittedHistories.Of(readings.Rows, tools.Rows);
+        ImmutableArray<WearHistory> histories = Histories(call, Readings, Tools);
         call.Print(
             ForecastTable.Of(Forecasted.InOrder(histories), LengthUnit.Mm),
             after: $"\n{Words.NotFollowedMark} {Words.NotFollowed}\n{Words.ForecastCaution}\n"

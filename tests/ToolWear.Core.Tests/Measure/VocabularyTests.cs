@@ -18,7 +18,7 @@ public sealed class VocabularyTests
         RoundTrip(ToolStates.Words);
         RoundTrip(ToolStart.AsWords);
         RoundTrip(ToolStart.HowWords);
-        RoundTrip(ToolStation.PartWords);
+        RoundTrip(BodyParts.Words);
         RoundTrip(GaugeMark.WearsWords);
         RoundTrip(GaugeMark.MeasuresWords);
         RoundTrip(ToolReworked.WhatWords);
@@ -57,7 +57,7 @@ public sealed class VocabularyTests
             string.Join(' ', ToolScrapped.CauseWords.All)
         );
         Assert.Equal("length width nose-radius edge flat overall other", string.Join(' ', GaugeMark.MeasuresWords.All));
-        Assert.Equal("nose taper full-size shank struck-end body", string.Join(' ', ToolStation.PartWords.All));
+        Assert.Equal("nose taper full-size shank struck-end body", string.Join(' ', BodyParts.Words.All));
         Assert.Equal("air, dip when black, compressed air, other", string.Join(", ", Care.CoolingWords.All));
         Assert.Equal("both faces, one face, through", string.Join(", ", EyeDescribed.DrivenWords.All));
         Assert.Equal("new, in use", string.Join(", ", ToolStart.AsWords.All));

@@ -1,5 +1,6 @@
 using CsCheck;
 using ToolWear.Core.Measure;
+using ToolWear.Core.Sections;
 using ToolWear.Core.Tests.Shops;
 using ToolWear.Core.Tools;
 using ToolWear.Testing.Generators;
@@ -134,7 +135,7 @@ public sealed class ToolTests
     [Fact]
     public void Stations_run_outwards_from_the_shank_mark()
     {
-        ToolStation[] stations = [.. Fixed.Samples(ToolGens.Stations.Where(many => many.Length > 1), 1).Single()];
+        Station[] stations = [.. Fixed.Samples(ToolGens.Stations.Where(many => many.Length > 1), 1).Single()];
         Tool tool = Story.Drift("R1") with { Stations = [.. stations] };
         Assert.Null(tool.Refusal());
         const string outwards = "stations run from the shank mark outwards, each from_mark larger than the one before";

@@ -1,0 +1,141 @@
+using System.Collections.Immutable;
+using System.Runtime.InteropServices;
+using ToolWear.Core.Ledger;
+using ToolWear.Core.Shops;
+
+namespace ToolWear.Core.Planning;
+
+/// <summary>Heads of an order forged on a day.</summary>
+/// <param name="Order">The order.</param>
+/// <param name="Heads">How many heads, above zero.</param>
+[StructLayout(LayoutKind.Auto)]
+public readonly record struct HeadsOfOrder(OrderDescribed Order, int Heads);
+
+/// <summary>A day at the hammer.</summary>
+/// <param name="On">The day.</param>
+/// <param name="Heads">What is forged, in the order of due dates.</param>
+public sealed record SessionDay(DateOnly On, ImmutableArray<HeadsOfOrder> Heads);
+
+/// <summary>How many heads of a pattern a day gives.</summary>
+/// <param name="Pattern">The pattern's name.</param>
+/// <param name="HeadsADay">Heads a day, above zero.</param>
+/// <param name="Sessions">How many closed sessions taught it; 0 where the shop's setting counts.</param>
+public sealed record PatternCapacity(string Pattern, double HeadsADay, int Sessions);
+
+/// <summary>An order that cannot be done in time.</summary>
+/// <param name="Order">The order.</param>
+/// <param name="HeadsLate">Heads that come after its day.</param>
+/// <param name="DoneOn">The day of the last head.</param>
+public sealed record LateOrder(OrderDescribed Order, int HeadsLate, DateOnly DoneOn);
+
+/// <summary>The days at the hammer that the open orders take.</summary>
+/// <param name="Days">The days, first to last.</param>
+/// <param name="Late">What cannot be done in time.</param>
+/// <param name="Capacities">Heads a day by pattern, with where the figure comes from.</param>
+public sealed record SessionCalendar(
+    ImmutableArray<SessionDay> Days,
+    ImmutableArray<LateOrder> Late,
+    ImmutableArray<PatternCapacity> Capacities
+)
+{
+    private const int MostDays = 20_000;
+
+    /// <summary>Fills the days with the open orders, the first due first.</summary>
+    /// <param name="shop">The shop.</param>
+    /// <param name="from">The first day that may be worked.</param>
+    /// <returns>The calendar.</returns>
+    public static SessionCalendar Of(Shop shop, DateOnly from)
+    {
+        OrderDescribed[] open =
+        [
+            .. shop
+                .Orders.Values.Where(order => order.State == OrderState.Open)
+                .OrderBy(order => order.DueOn)
+                .ThenBy(order => order.Order, StringComparer.Ordinal),
+        ];
+        ImmutableArray<PatternCapacity> capacities =
+        [
+            .. open.Select(order => order.Pattern)
+                .Distinct(StringComparer.Ordinal)
+                .Select(name => Capacity(shop, name)),
+        ];
+        Dictionary<string, double> aDay = capacities.ToDictionary(
+            each => each.Pattern,
+            each => each.HeadsADay,
+            StringComparer.Ordinal
+        );
+        LinkedList<(OrderDescribed Order, int Left)> queue = new(open.Select(order => (order, order.Heads)));
+        ImmutableArray<SessionDay>.Builder days = ImmutableArray.CreateBuilder<SessionDay>();
+        for (DateOnly day = from; queue.Count > 0 && day.DayNumber - from.DayNumber < MostDays; day = day.AddDays(1))
+        {
+            if (shop.Settings.IsHammerDay(day.DayOfWeek))
+            {
+                days.Add(new SessionDay(day, Fill(queue, aDay)));
+            }
+        }
+
+        return new SessionCalendar(
+            days.ToImmutable(),
+            [.. open.Select(order => LateOf(days, order)).OfType<LateOrder>()],
+            capacities
+        );
+    }
+
+    // a day is one; a head takes its share of it, and what is left goes to the next order
+    private static ImmutableArray<HeadsOfOrder> Fill(
+        LinkedList<(OrderDescribed Order, int Left)> queue,
+        Dictionary<string, double> aDay
+    )
+    {
+        const double rounding = 1e-9;
+        ImmutableArray<HeadsOfOrder>.Builder done = ImmutableArray.CreateBuilder<HeadsOfOrder>();
+        double left = 1;
+        while (queue.First is { Value: var next })
+        {
+            double capacity = aDay[next.Order.Pattern];
+            // a head that takes longer than a day still gets forged, on a day of its own
+            int fits = Math.Max(done.Count == 0 ? 1 : 0, (int)Math.Floor((left * capacity) + rounding));
+            int heads = Math.Min(fits, next.Left);
+            if (heads == 0)
+            {
+                break;
+            }
+
+            done.Add(new HeadsOfOrder(next.Order, heads));
+            left -= heads / capacity;
+            queue.RemoveFirst();
+            if (heads < next.Left)
+            {
+                queue.AddFirst((next.Order, next.Left - heads));
+                break;
+            }
+        }
+
+        return done.ToImmutable();
+    }
+
+    private static PatternCapacity Capacity(Shop shop, string pattern)
+    {
+        int[] heads =
+        [
+            .. shop
+                .Sessions.Values.Where(each => !each.IsOpen && each.Heads > 0 && each.Opened.Pattern == pattern)
+                .Select(each => each.Heads!.Value),
+        ];
+        return heads.Length > 0
+            ? new PatternCapacity(pattern, heads.Average(), heads.Length)
+            : new PatternCapacity(pattern, shop.Settings.HeadsADay, 0);
+    }
+
+    private static LateOrder? LateOf(IEnumerable<SessionDay> days, OrderDescribed order)
+    {
+        (DateOnly On, int Heads)[] forged =
+        [
+            .. days.SelectMany(day =>
+                day.Heads.Where(each => each.Order == order).Select(each => (day.On, each.Heads))
+            ),
+        ];
+        int late = forged.Where(each => each.On > order.DueOn).Sum(each => each.Heads);
+        return late > 0 ? new LateOrder(order, late, forged[^1].On) : null;
+    }
+}

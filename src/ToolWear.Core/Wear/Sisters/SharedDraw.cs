@@ -1,0 +1,89 @@
+using System.Collections.Immutable;
+
+namespace ToolWear.Core.Wear.Sisters;
+
+/// <summary>One draw of what the tools of a kind share.</summary>
+/// <param name="Node">Its node.</param>
+/// <param name="Tau">Its tau.</param>
+/// <param name="Mu">The mean of each group, by its number.</param>
+internal sealed record SharedDraw(int Node, int Tau, ImmutableArray<int> Mu)
+{
+    // what a stream of a tool never is
+    private const long KindStream = -1;
+
+    /// <summary>Draws from what the readings of the kind leave open.</summary>
+    /// <remarks>
+    /// (node, tau) by its evidence, in even steps so that each has its share; then the kind's mean k in proportion to
+    /// p(k) prod U_g(k); then each group's mean in proportion to A[k,mu] F_g(mu).
+    /// </remarks>
+    internal static ImmutableArray<SharedDraw> Of(KindPool pool, int draws, int seed)
+    {
+        double[] upTo = new double[pool.Nodes.Length];
+        double sum = 0;
+        for (int i = 0; i < upTo.Length; i++)
+        {
+            sum += Math.Exp(pool.Nodes[i].LogEvidence - pool.Best);
+            upTo[i] = sum;
+        }
+
+        double offset = Chance.Uniform(seed, 0, KindStream, 0);
+        ImmutableArray<SharedDraw>.Builder made = ImmutableArray.CreateBuilder<SharedDraw>(draws);
+        int at = 0;
+        for (int i = 0; i < draws; i++)
+        {
+            double share = (i + offset) / draws * sum;
+            while (at < upTo.Length - 1 && upTo[at] < share)
+            {
+                at++;
+            }
+
+            made.Add(Of(pool, pool.Nodes[at], i, seed));
+        }
+
+        return made.MoveToImmutable();
+    }
+
+    /// <summary>The place that a share of the whole weight falls on.</summary>
+    internal static int Pick(ReadOnlySpan<double> weight, double share)
+    {
+        double whole = 0;
+        foreach (double w in weight)
+        {
+            whole += w;
+        }
+
+        double left = share * whole;
+        int last = 0;
+        for (int i = 0; i < weight.Length; i++)
+        {
+            if (weight[i] > 0)
+            {
+                last = i;
+                left -= weight[i];
+                if (left < 0)
+                {
+                    return i;
+                }
+            }
+        }
+
+        return last;
+    }
+
+    private static SharedDraw Of(KindPool pool, PooledNode sums, int draw, int seed)
+    {
+        Span<double> D = stackalloc double[Grid.Mus];
+        _ = sums.WithoutGroups(-1, -1, D);
+        int k = Pick(D, Chance.Uniform(seed, draw, KindStream, 1));
+        Span<double> weight = stackalloc double[Grid.Mus];
+        ImmutableArray<int>.Builder mu = ImmutableArray.CreateBuilder<int>(pool.Groups);
+        for (int g = 0; g < pool.Groups; g++)
+        {
+            sums.FOf(g).CopyTo(weight);
+            Vectors.Multiply(weight, Kernels.A(k));
+            mu.Add(Pick(weight, Chance.Uniform(seed, draw, KindStream, 2 + g)));
+        }
+
+        return new SharedDraw(sums.Node, sums.Tau, mu.MoveToImmutable());
+    }
+}

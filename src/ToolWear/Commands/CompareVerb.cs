@@ -1,0 +1,96 @@
+using System.Collections.Immutable;
+using System.CommandLine;
+using ToolWear.Core.Ledger;
+using ToolWear.Core.Shops;
+using ToolWear.Core.Wear;
+using ToolWear.Core.Wear.Histories;
+using ToolWear.Core.Wear.Trials;
+using ToolWear.Results;
+
+namespace ToolWear.Commands;
+
+/// <summary>compare: two steels, lubricants or ways of cooling by how long the shop's tools last.</summary>
+internal static class CompareVerb
+{
+    // a tool speaks for a lubricant that it saw in so large a share of its heats
+    private const double MostlyShare = 0.8;
+
+    private static readonly Argument<string> A = new("A") { Description = "a steel, a lubricant or a way of cooling" };
+    private static readonly Argument<string> B = new("B") { Description = "another" };
+    private static readonly Option<string?> By = Common.Text("--by", "WHAT", "steel, lubricant or cooling");
+
+    public static Command Make(Site site) =>
+        Common.Verb(
+            site,
+            "compare",
+            "Compares two steels, lubricants or ways of cooling by how long the shop's tools last, a row for each kind\n"
+                + "of tool that was used with both. A tool counts for what it saw in four fifths of its heats.",
+            "compare 4140 mild --by steel",
+            [A, B, By],
+            Run
+        );
+
+    private static void Run(Call call)
+    {
+        (string a, string b) = (call.Get(A), call.Get(B));
+        if (a == b)
+        {
+            throw RefusedException.WrongUsage("A and B: two different ones are wanted");
+        }
+
+        string by = call.Get(By) ?? throw RefusedException.WrongUsage("--by is wanted: steel, lubricant or cooling");
+        using Bench bench = call.ToRead();
+        Shop shop = bench.Shop;
+        Func<ToolInShop, string?> seen = by switch
+        {
+            "steel" => tool => tool.Tool.Steel ?? "unknown steel",
+            "lubricant" => tool => Mostly(shop, tool, care => care.Lubricant ?? shop.Settings.Lubricant),
+            "cooling" => tool => Mostly(shop, tool, care => Cooling(shop, care)),
+            _ => throw RefusedException.WrongUsage($"--by {by}: steel, lubricant or cooling"),
+        };
+        ImmutableArray<WearHistory> histories =
+        [
+            .. shop.Tools.Values.SelectMany(tool =>
+                ShopHistories.Of(shop, tool).Select(each => each.Wear with { Group = seen(tool) ?? "" })
+            ),
+        ];
+        (string Kind, GroupComparison)[] kinds =
+        [
+            .. histories
+                .GroupBy(history => history.Kind, StringComparer.Ordinal)
+                .Where(kind => kind.Any(each => each.Group == a) && kind.Any(each => each.Group == b))
+                .OrderBy(kind => kind.Key, StringComparer.Ordinal)
+                .Select(kind => (kind.Key, GroupComparison.Of([.. kind], a, b))),
+        ];
+        if (kinds.Length == 0)
+        {
+            IEnumerable<string> known = histories
+                .Select(each => each.Group)
+                .Where(group => group.Length > 0)
+                .Distinct(StringComparer.Ordinal)
+                .Order(StringComparer.Ordinal);
+            throw RefusedException.WrongData(
+                $"no kind of tool was used with both \"{a}\" and \"{b}\"; there are {string.Join(", ", known.Take(40))}"
+            );
+        }
+
+        call.Print(Compared.Table(a, b, kinds), after: $"\n{Words.TrialBasis}\n");
+    }
+
+    private static string? Cooling(Shop shop, Care care) =>
+        (care.Cooling ?? shop.Settings.Cooling) is { } cooling ? Care.CoolingWords.Word(cooling) : null;
+
+    private static string? Mostly(Shop shop, ToolInShop tool, Func<Care, string?> what)
+    {
+        (string? What, double Heats)[] worked =
+        [
+            .. tool
+                .Events.Select(each => each.What)
+                .OfType<HeatsWorked>()
+                .GroupBy(heats => what(shop.Sessions[heats.Session].Opened.Care), StringComparer.Ordinal)
+                .Select(group => (group.Key, group.Sum(heats => shop.Weighted(tool.Tool, heats)))),
+        ];
+        double all = worked.Sum(each => each.Heats);
+        return worked.FirstOrDefault(each => all > 0 && each.Heats >= MostlyShare * all).What;
+    }
+}

@@ -1,0 +1,128 @@
+using System.Globalization;
+using ToolWear.Core.Measure;
+using ToolWear.Core.Planning;
+using ToolWear.Core.Shops;
+using ToolWear.Core.Tools;
+using ToolWear.Core.Wear.Lifetimes;
+
+namespace ToolWear;
+
+/// <content>What is said of plans, costs and sections.</content>
+public static partial class Words
+{
+    /// <summary>What stands where a tool is to be made into another. Common practice, no source.</summary>
+    public const string MakeIntoCaution =
+        "By shape alone: not after a crack or an over-heat, nor in unknown steel without trial.";
+
+    /// <summary>The bar is smaller than the tool somewhere.</summary>
+    public const string MustBeUpset = "The bar is smaller than the tool's largest section: it has to be upset.";
+
+    /// <summary>What a comparison rests on.</summary>
+    public const string TrialBasis =
+        "Life of A to B: how many times as long A lasts, nine times in ten between the two figures. Nothing is said\n"
+        + "unless two tools of each were read.";
+
+    /// <summary>What a plan rests on.</summary>
+    public const string PlanBasis =
+        "Certainty: the chance that the tools in service and so many new ones last out all the heats.";
+
+    /// <summary>What a plan leaves out.</summary>
+    public const string CracksNotPlanned =
+        "Wear alone is planned for: a crack or a break on any heat, or a lost tool, is not.";
+
+    /// <summary>No batch is needed.</summary>
+    public const string NothingToForge = "Nothing to forge: the tools in service last out the open orders.";
+
+    /// <summary>What costs rest on.</summary>
+    public const string CostBasis =
+        "Costs are those noted when tools were added, at the shop's hourly rate; what was not noted is the usual of its\n"
+        + "place, and a part that nobody ever noted is left out. Ranges are nine times in ten.";
+
+    /// <summary>An order that is late.</summary>
+    /// <param name="late">The order.</param>
+    /// <returns>A sentence.</returns>
+    public static string Late(LateOrder late) =>
+        $"Order {late.Order.Order} cannot be done in time: {late.HeadsLate} of {late.Order.Heads} heads come after {late.Order.DueOn:yyyy-MM-dd}, the last on {late.DoneOn:yyyy-MM-dd}.";
+
+    /// <summary>Where a capacity comes from.</summary>
+    /// <param name="capacity">Heads a day of a pattern.</param>
+    /// <returns>A sentence.</returns>
+    public static string Capacity(PatternCapacity capacity) =>
+        $"{capacity.Pattern}: {Heats(capacity.HeadsADay)} heads a day, "
+        + (
+            capacity.Sessions > 0
+                ? $"the mean of {capacity.Sessions} sessions."
+                : "assumed (set heads_a_day), no session of it was closed yet."
+        );
+
+    /// <summary>Why a batch is needed.</summary>
+    /// <param name="batch">The batch.</param>
+    /// <returns>A sentence.</returns>
+    public static string BatchReason(ForgeBatch batch) =>
+        $"{batch.ForgeBy:yyyy-MM-dd} {batch.Number} {batch.Tools}: {batch.Why}{(batch.IsLate ? "; that day is past already" : "")}."
+        + string.Concat(batch.Stock.Notes.Select(note => $" Stock: {note}."));
+
+    /// <summary>The parts of a cost that nobody ever noted.</summary>
+    /// <param name="cost">The cost.</param>
+    /// <returns>Their names.</returns>
+    public static IEnumerable<string> Unknown(PlaceCost cost) =>
+        new[]
+        {
+            cost.Steel is null ? "steel" : "",
+            cost.ForgeHours is null ? "forge hours" : "",
+            cost.GrindHours is null ? "grind hours" : "",
+            cost.Treatment is null ? "treatment" : "",
+        }.Where(part => part.Length > 0);
+
+    /// <summary>Why there is no figure.</summary>
+    /// <param name="missing">What is missing.</param>
+    /// <returns>A sentence.</returns>
+    public static string Missing(NotEnoughData missing) =>
+        $"Not enough data: {missing.Why} ({missing.Has} of {missing.Needs}).";
+
+    /// <summary>The curve of sudden failures by its failures alone.</summary>
+    /// <param name="fit">The curve.</param>
+    /// <returns>A sentence.</returns>
+    public static string FailureCurve(WeibullFit fit) =>
+        $"By the failures alone: half have failed by {About(fit.HeatsAtFailed(0.5))} heats, one in ten by {About(fit.HeatsAtFailed(0.1))}"
+        + (
+            fit.Failures < WeibullFit.EnoughFailures
+                ? $"; it rests on {fit.Failures} failures, fewer than {WeibullFit.EnoughFailures}, and is too sure of itself."
+                : "."
+        );
+
+    /// <summary>The curve of sudden failures that begins from what is common.</summary>
+    /// <param name="curve">The curve.</param>
+    /// <returns>A sentence.</returns>
+    public static string FailureCurve(WeibullWithPrior curve) =>
+        $"From what is common and these records: half have failed by {About(curve.MedianLife)} heats, one in ten by {About(curve.B10)}.";
+
+    /// <summary>A chance for people.</summary>
+    /// <param name="chance">0 to 1.</param>
+    /// <returns>For example "96 %", "over 99.9 %".</returns>
+    public static string Percent(double chance) =>
+        chance > 0.999 ? "over 99.9 %"
+        : chance is > 0 and < 0.001 ? "under 0.1 %"
+        : (chance * 100).ToString("0.#", CultureInfo.InvariantCulture) + " %";
+
+    /// <summary>No eye has that name.</summary>
+    /// <param name="name">The name.</param>
+    /// <param name="shop">The shop.</param>
+    /// <returns>The sentence, with the eyes that there are.</returns>
+    public static string NoEye(string name, Shop shop) =>
+        $"there is no eye {name}: "
+        + (shop.Eyes.IsEmpty ? "none has been entered yet" : $"there are {string.Join(", ", shop.Eyes.Keys)}");
+
+    /// <summary>A place of a series in words.</summary>
+    /// <param name="eye">The eye, null for tools that serve every eye.</param>
+    /// <param name="place">The place.</param>
+    /// <param name="form">The form.</param>
+    /// <returns>For example "H rough drift" or "fuller".</returns>
+    public static string SeriesName(string? eye, Place place, string form) =>
+        string.Join(
+            ' ',
+            new[] { eye, place == Place.None ? null : Places.Words.Word(place), form }.Where(word =>
+                !string.IsNullOrEmpty(word)
+            )
+        );
+}
