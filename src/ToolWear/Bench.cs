@@ -3,6 +3,7 @@ using System.Text.Json;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Shops;
 using ToolWear.Storage;
+using ToolWear.Storage.Disks;
 using ToolWear.Storage.Entries;
 using ToolWear.Storage.Journal;
 
@@ -46,6 +47,12 @@ public sealed class Bench : IDisposable
     /// <exception cref="StoreException">It cannot be opened; the message says why and what to do.</exception>
     public static Bench ToWrite(Site site, string path)
     {
+        if (path == site.UsualStore && Path.GetDirectoryName(path) is { Length: > 0 } folder)
+        {
+            // the usual place is the program's own to make; a folder that was named is not
+            site.Disk.MakeFolder(folder);
+        }
+
         List<Entered> ledger = [];
         Store opened = Store.Open(new StorePaths(path), site.Disk, Settings(site), line => Take(ledger, line));
         try
@@ -66,8 +73,14 @@ public sealed class Bench : IDisposable
     /// <exception cref="StoreException">It cannot be read; the message says why and what to do.</exception>
     public static Bench ToRead(Site site, string path)
     {
+        StorePaths paths = new(path);
+        if (site.Disk.KindOf(paths.Journal) == PathKind.Nothing && site.Disk.KindOf(path) == PathKind.Nothing)
+        {
+            throw new StoreRefusedException(Words.NoShopYet(path));
+        }
+
         List<Entered> ledger = [];
-        Store.Read(new StorePaths(path), site.Disk, new KnownKinds(EntryFormat.Known), line => Take(ledger, line));
+        Store.Read(paths, site.Disk, new KnownKinds(EntryFormat.Known), line => Take(ledger, line));
         return new(site, null, Fold(path, ledger));
     }
 

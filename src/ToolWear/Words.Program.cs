@@ -14,6 +14,12 @@ public static partial class Words
         $"toolwear: this is a fault of the program, not yours: {bug.GetType().Name}: {bug.Message.ReplaceLineEndings(" ")}. "
         + "What was recorded is safe.";
 
+    /// <summary>There is no store to read.</summary>
+    /// <param name="path">Where it was looked for.</param>
+    /// <returns>One line.</returns>
+    public static string NoShopYet(string path) =>
+        $"there is no shop in {path} yet: \"toolwear import FILE\" or \"toolwear add-tool\" begins one, --store FILE names another";
+
     /// <summary>Where help is.</summary>
     /// <param name="verb">The verb with a space behind it, or nothing.</param>
     /// <returns>One line.</returns>

@@ -20,7 +20,7 @@ internal static class TestShop
     internal static readonly StorePaths OnCrashingDisk = new(CrashingDisk.Folder + "/shop.db");
 
     internal static StoreSettings Settings() =>
-        new(Kinds, ToolsOf, new SteadyClock(), () => Id, TimeSpan.FromSeconds(8));
+        new(Kinds, ToolsOf, new SteadyClock(), () => Id, TimeSpan.FromSeconds(4));
 
     internal static string Heats(string tool, int heats) =>
         $$"""{"kind":"heats","v":1,"tool":"{{tool}}","heats":{{heats}}}""";
