@@ -8,9 +8,11 @@ namespace ToolWear.Storage;
 /// <param name="ToolsOf">The marks of the tools an entry (its JSON) concerns, in a fixed order; pure.</param>
 /// <param name="Clock">The time.</param>
 /// <param name="NewShopId">A new random id, 32 lower hex digits; asked once in the life of a shop.</param>
+/// <param name="Patience">How long work on the documents may go on without a sign of life; null for twenty seconds.</param>
 public sealed record StoreSettings(
     KnownKinds Kinds,
     Func<string, ImmutableArray<string>> ToolsOf,
     TimeProvider Clock,
-    Func<string> NewShopId
+    Func<string> NewShopId,
+    TimeSpan? Patience = null
 );

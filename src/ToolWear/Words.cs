@@ -108,6 +108,12 @@ public static partial class Words
     /// <summary>What the forecast that drives verdicts is called.</summary>
     public const string OutlookName = "With its sisters";
 
+    /// <summary>What the columns of heats left mean.</summary>
+    public const string LeftExplained = "Left: about so many heats; nine times in ten it lies between from and to.";
+
+    /// <summary>What stands for heats left where a tool is at or past its limit.</summary>
+    public const string Past = "past";
+
     /// <summary>What marks a range that may be too narrow.</summary>
     public const string NotFollowedMark = "*";
 

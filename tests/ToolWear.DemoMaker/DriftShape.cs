@@ -33,18 +33,18 @@ internal sealed record DriftShape(
     public decimal OverallMm => BehindMarkMm + DriveMarkMm + FullMm + NoseRunMm;
 
     /// <summary>The body from the shank mark to the nose.</summary>
-    public ImmutableArray<ToolStation> Stations
+    public ImmutableArray<Station> Stations
     {
         get
         {
             Section shank = Cut(SectionKind.Round, ShankMm, ShankMm, 0);
             return
             [
-                new(ToolPart.Shank, Mm(0), shank),
-                new(ToolPart.Shank, Mm(DriveMarkMm - 10), shank),
-                new(ToolPart.FullSize, Mm(DriveMarkMm), AtMark),
-                new(ToolPart.Taper, Mm(DriveMarkMm + FullMm), FullSizeEnd),
-                new(ToolPart.Nose, Mm(DriveMarkMm + FullMm + NoseRunMm), Nose),
+                new(BodyPart.Shank, Mm(0), shank),
+                new(BodyPart.Shank, Mm(DriveMarkMm - 10), shank),
+                new(BodyPart.FullSize, Mm(DriveMarkMm), AtMark),
+                new(BodyPart.Taper, Mm(DriveMarkMm + FullMm), FullSizeEnd),
+                new(BodyPart.Nose, Mm(DriveMarkMm + FullMm + NoseRunMm), Nose),
             ];
         }
     }

@@ -111,16 +111,16 @@ internal static class StruckTools
         );
 
     /// <summary>The body of a slitter or slot punch, shank mark to edge.</summary>
-    private static ImmutableArray<ToolStation> Blade(decimal width, decimal thick)
+    private static ImmutableArray<Station> Blade(decimal width, decimal thick)
     {
         Section shank = Cut(SectionKind.Round, 22, 22, 0);
         decimal edgeRadius = decimal.Min(3, thick / 2);
         return
         [
-            new(ToolPart.Shank, Mm(0), shank),
-            new(ToolPart.Shank, Mm(80), shank),
-            new(ToolPart.Taper, Mm(110), Cut(SectionKind.Rectangle, width, thick + 6, 3)),
-            new(ToolPart.Nose, Mm(180), Cut(SectionKind.Rectangle, width, thick, edgeRadius)),
+            new(BodyPart.Shank, Mm(0), shank),
+            new(BodyPart.Shank, Mm(80), shank),
+            new(BodyPart.Taper, Mm(110), Cut(SectionKind.Rectangle, width, thick + 6, 3)),
+            new(BodyPart.Nose, Mm(180), Cut(SectionKind.Rectangle, width, thick, edgeRadius)),
         ];
     }
 

@@ -19,7 +19,8 @@ internal static class TestShop
 
     internal static readonly StorePaths OnCrashingDisk = new(CrashingDisk.Folder + "/shop.db");
 
-    internal static StoreSettings Settings() => new(Kinds, ToolsOf, new SteadyClock(), () => Id);
+    internal static StoreSettings Settings() =>
+        new(Kinds, ToolsOf, new SteadyClock(), () => Id, TimeSpan.FromSeconds(8));
 
     internal static string Heats(string tool, int heats) =>
         $$"""{"kind":"heats","v":1,"tool":"{{tool}}","heats":{{heats}}}""";

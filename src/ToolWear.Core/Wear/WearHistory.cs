@@ -31,9 +31,6 @@ public sealed record WearHistory(
     ImmutableArray<WearSegment> Segments
 )
 {
-    /// <summary>The life in heats that is counted on where nobody has said how long such a tool lasts.</summary>
-    public const double AssumedGuessHeats = 60;
-
     // sums of weighted heats made in another order may differ in the last digits
     private const double Rounding = 1e-9;
 

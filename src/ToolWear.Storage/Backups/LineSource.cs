@@ -6,12 +6,18 @@ using ToolWear.Storage.Journal;
 namespace ToolWear.Storage.Backups;
 
 /// <summary>Where a damaged line can be had from: the documents, and the newest backups of the same shop.</summary>
+[SuppressMessage(
+    "Usage",
+    "CA2213:Disposable fields should be disposed",
+    Justification = "it is disposed of on the thread that made it"
+)]
 internal sealed class LineSource : IDisposable
 {
     private const int BackupsAsked = 3;
 
     private readonly List<(IDiskFile File, JournalReader Reader)> _backups = [];
     private readonly List<JournalLine?> _at = [];
+    private readonly PatientThread _atDocuments = new();
     private readonly LedgerDocuments? _documents;
     private IEnumerator<StoredEntry?>? _stored;
     private bool _hasStored;
@@ -23,7 +29,7 @@ internal sealed class LineSource : IDisposable
     internal LineSource(IDisk disk, StorePaths paths, KnownKinds kinds)
     {
         LedgerDocuments? documents = null;
-        _ = Guarded(() =>
+        _ = _atDocuments.TryRun(() =>
         {
             if (DocumentFiles.Look(disk, paths.Documents) == DocumentFiles.Content.Documents)
             {
@@ -62,11 +68,12 @@ internal sealed class LineSource : IDisposable
     /// <inheritdoc />
     public void Dispose()
     {
-        _ = Guarded(() => _stored?.Dispose());
+        _ = _atDocuments.TryRun(() => _stored?.Dispose());
         if (_documents is not null)
         {
-            _ = Guarded(_documents.Dispose);
+            _ = _atDocuments.TryRun(_documents.Dispose);
         }
+        _atDocuments.Dispose();
         foreach ((IDiskFile file, _) in _backups)
         {
             file.Dispose();
@@ -80,7 +87,7 @@ internal sealed class LineSource : IDisposable
         {
             return null;
         }
-        if (!Guarded(() => TakeLine(documents, seq, entries)))
+        if (!_atDocuments.TryRun(() => TakeLine(documents, seq, entries)))
         {
             _stored = null;
             return null;

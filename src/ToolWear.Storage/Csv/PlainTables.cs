@@ -27,6 +27,30 @@ public static class PlainTables
         "from_mark_mm! section! a_mm! b_mm radius_mm large_radius_mm"
     );
 
+    /// <summary>Reads the stations of a body: from_mark_mm, section, a_mm, b_mm, radius_mm, large_radius_mm.</summary>
+    /// <param name="file">The file.</param>
+    /// <returns>The rows, each further from the mark than the one before; none where there are faults.</returns>
+    public static TableRead<StationRow> Stations(CsvFile file)
+    {
+        Length? last = null;
+        return Read(
+            file,
+            StationColumns,
+            row =>
+            {
+                Length fromMark = row.NeedDistance("from_mark_mm");
+                Section? section = SectionCells.Read(row);
+                if (!row.IsFaulty && fromMark <= last)
+                {
+                    row.Fault("from_mark_mm", $"{fromMark} follows {last}; stations run from the shank mark outwards");
+                }
+
+                last = fromMark;
+                return new StationRow(row.Line, fromMark, section!);
+            }
+        );
+    }
+
     /// <summary>Reads wear readings: kind, group, tool, segment, start_mm, heats, wear_mm.</summary>
     /// <param name="file">The file.</param>
     /// <returns>The rows in order; none where there are faults.</returns>
@@ -61,23 +85,6 @@ public static class PlainTables
     /// <param name="file">The file.</param>
     /// <returns>The rows in order; none where there are faults.</returns>
     public static TableRead<LifetimeRow> Lifetimes(CsvFile file) => Read(file, LifetimeColumns, Lifetime);
-
-    /// <summary>Reads the stations of a body: from_mark_mm, section, a_mm, b_mm, radius_mm, large_radius_mm.</summary>
-    /// <param name="file">The file.</param>
-    /// <returns>The stations in the order of the file; none where there are faults.</returns>
-    public static TableRead<Station> Stations(CsvFile file)
-    {
-        TableRead<Station?> read = Read(file, StationColumns, BodyStation);
-        return new([.. read.Rows.OfType<Station>()], read.Faults, read.MoreFaults);
-    }
-
-    private static Station? BodyStation(CsvRow row)
-    {
-        Length fromMark = row.NeedDistance("from_mark_mm");
-        return SectionCells.Read(row) is { } section && !row.IsFaulty
-            ? new Station(BodyPart.Body, fromMark, section)
-            : null;
-    }
 
     private static WearReadingRow Reading(CsvRow row)
     {

@@ -1,3 +1,4 @@
+using ToolWear.Core.Sections;
 using ToolWear.Core.Tools;
 
 namespace ToolWear.Storage.Csv;
@@ -8,7 +9,7 @@ namespace ToolWear.Storage.Csv;
 internal sealed class ToolRead(CsvRow row, Tool tool)
 {
     private readonly List<GaugeMark> gaugeMarks = [.. tool.GaugeMarks];
-    private readonly List<ToolStation> stations = [];
+    private readonly List<Station> stations = [];
 
     /// <summary>Its row.</summary>
     public CsvRow Row => row;
@@ -44,7 +45,7 @@ internal sealed class ToolRead(CsvRow row, Tool tool)
     /// <summary>Adds a station.</summary>
     /// <param name="from">The row.</param>
     /// <param name="station">The station, null where it could not be read.</param>
-    public void Add(CsvRow from, ToolStation? station)
+    public void Add(CsvRow from, Station? station)
     {
         if (station is not null && stations.Count > 0 && station.FromMark <= stations[^1].FromMark)
         {

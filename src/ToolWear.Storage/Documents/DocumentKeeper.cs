@@ -21,6 +21,11 @@ internal sealed class DocumentKeeper : IDisposable
     private readonly ConcurrentQueue<StoreFinding> _findings = new();
     private readonly ConcurrentQueue<(JournalLine Line, JournalPoint Point)> _waiting = new();
     private readonly Thread _owner;
+    private readonly Patience _patience;
+
+    // for whoever asks: the end of the journal, and whether the owner thread was left behind, going round in circles
+    private volatile JournalPoint? _latest;
+    private volatile bool _isLost;
 
     // for the owner thread alone
     private LedgerDocuments? _documents;
@@ -36,8 +41,17 @@ internal sealed class DocumentKeeper : IDisposable
     {
         _disk = disk;
         _paths = paths;
-        _settings = settings;
-        _replay = new DocumentReplay(disk, paths, settings);
+        _patience = new Patience(settings.Patience ?? Documents.Patience.Usual);
+        // each entry that passes is a sign of life
+        _settings = settings with
+        {
+            ToolsOf = body =>
+            {
+                _patience.Beat();
+                return settings.ToolsOf(body);
+            },
+        };
+        _replay = new DocumentReplay(disk, paths, _settings);
         _owner = new Thread(Work) { IsBackground = true, Name = "documents" };
         _owner.Start();
     }
@@ -46,25 +60,41 @@ internal sealed class DocumentKeeper : IDisposable
     internal IEnumerable<StoreFinding> Findings => _findings;
 
     /// <summary>Opens the documents.</summary>
-    /// <returns>How far they have come, or null where they are missing, not ours or not to be trusted.</returns>
+    /// <returns>The task that opens them, for <see cref="Opened"/>.</returns>
     internal Task<DocumentMark?> Open() => Ask(OpenFiles);
+
+    /// <summary>Waits until the documents are open.</summary>
+    /// <param name="opening">What <see cref="Open"/> gave.</param>
+    /// <returns>How far they have come, or null where they are missing, not ours or not to be trusted.</returns>
+    internal DocumentMark? Opened(Task<DocumentMark?> opening) =>
+        IsDone(opening) ? opening.GetAwaiter().GetResult() : null;
 
     /// <summary>Brings the documents up to the journal, from where they are or from nothing.</summary>
     /// <param name="point">The end of the journal.</param>
-    internal void Follow(JournalPoint point) =>
-        _work.Add(() =>
+    internal void Follow(JournalPoint point)
+    {
+        _latest = point;
+        if (!_isLost)
         {
-            _point = point;
-            CatchUp(point);
-        });
+            _work.Add(() =>
+            {
+                _point = point;
+                CatchUp(point);
+            });
+        }
+    }
 
     /// <summary>Adds a line that is durable.</summary>
     /// <param name="line">The line.</param>
     /// <param name="point">The end of the journal behind it.</param>
     internal void Add(JournalLine line, JournalPoint point)
     {
-        _waiting.Enqueue((line, point));
-        _work.Add(AddWaiting);
+        _latest = point;
+        if (!_isLost)
+        {
+            _waiting.Enqueue((line, point));
+            _work.Add(AddWaiting);
+        }
     }
 
     /// <summary>Asks the documents, behind everything added before.</summary>
@@ -74,11 +104,32 @@ internal sealed class DocumentKeeper : IDisposable
     internal ImmutableArray<StoredEntry> Find(
         Func<LedgerDocuments, ImmutableArray<StoredEntry>> ask,
         Func<IEnumerable<StoredEntry>, IEnumerable<StoredEntry>> fromJournal
-    ) => Ask(() => Answer(ask) ?? Answer(ask) ?? [.. fromJournal(Journal())]).GetAwaiter().GetResult();
+    )
+    {
+        if (!_isLost)
+        {
+            Task<ImmutableArray<StoredEntry>> answer = Ask(() =>
+                Answer(ask) ?? Answer(ask) ?? [.. fromJournal(Journal(_point))]
+            );
+            if (IsDone(answer))
+            {
+                return answer.GetAwaiter().GetResult();
+            }
+        }
+        return [.. fromJournal(Journal(_latest))];
+    }
 
     /// <summary>Compares every document with the journal, and builds all anew where one differs.</summary>
     /// <returns>Whether they were as they should be.</returns>
-    internal bool Verify() => Ask(VerifyAll).GetAwaiter().GetResult();
+    internal bool Verify()
+    {
+        if (_isLost)
+        {
+            return false;
+        }
+        Task<bool> verifying = Ask(VerifyAll);
+        return IsDone(verifying) && verifying.GetAwaiter().GetResult();
+    }
 
     /// <summary>Waits until everything added is done, and closes the documents.</summary>
     public void Dispose()
@@ -86,9 +137,40 @@ internal sealed class DocumentKeeper : IDisposable
         if (!_work.IsAddingCompleted)
         {
             _work.CompleteAdding();
-            _owner.Join();
-            _work.Dispose();
+            if (_isLost)
+            {
+                return;
+            }
+            if (_patience.WaitFor(_owner))
+            {
+                _work.Dispose();
+                return;
+            }
+            LeaveBehind();
         }
+    }
+
+    private bool IsDone(Task task)
+    {
+        bool isDone = _patience.WaitFor(task);
+        if (!isDone)
+        {
+            LeaveBehind();
+        }
+        return isDone;
+    }
+
+    // The thread cannot be stopped and ends with the process. The files go aside, so that the next opening builds them
+    // anew instead of walking into the same circle.
+    private void LeaveBehind()
+    {
+        _isLost = true;
+        Say(
+            FindingKind.DocumentsUnavailable,
+            $"The documents in {_paths.Documents} are damaged so that reading them does not end; they were put aside, "
+                + "the journal answers instead, and the next opening builds them anew."
+        );
+        _ = Guarded(() => DocumentFiles.MoveAside(_disk, _paths, _settings.Clock));
     }
 
     private Task<T> Ask<T>(Func<T> question)
@@ -118,16 +200,27 @@ internal sealed class DocumentKeeper : IDisposable
     {
         foreach (Action piece in _work.GetConsumingEnumerable())
         {
+            if (_isLost)
+            {
+                break;
+            }
             try
             {
+                _patience.Beat();
                 piece();
             }
             catch (Exception e)
             {
                 GiveUp(e.Message);
             }
+            finally
+            {
+                _patience.Rest();
+            }
         }
+        _patience.Beat();
         Close();
+        _patience.Rest();
     }
 
     private DocumentMark? OpenFiles()
@@ -205,7 +298,7 @@ internal sealed class DocumentKeeper : IDisposable
             return false;
         }
         bool equal = false;
-        if (Guarded(() => equal = DocumentVerification.Matches(documents, Journal(), point)) && equal)
+        if (Guarded(() => equal = DocumentVerification.Matches(documents, Journal(_point), point)) && equal)
         {
             return true;
         }
@@ -215,6 +308,11 @@ internal sealed class DocumentKeeper : IDisposable
 
     private void Rebuild(JournalPoint point)
     {
+        if (_isLost)
+        {
+            // another may hold the files by now
+            return;
+        }
         Close();
         bool isNew = point.Seq == 0 && DocumentFiles.Look(_disk, _paths.Documents) == DocumentFiles.Content.Nothing;
         bool rebuilt = Guarded(() =>
@@ -237,7 +335,7 @@ internal sealed class DocumentKeeper : IDisposable
         _why = null;
     }
 
-    private IEnumerable<StoredEntry> Journal() => _point is { } point ? _replay.Entries(point) : [];
+    private IEnumerable<StoredEntry> Journal(JournalPoint? point) => point is not null ? _replay.Entries(point) : [];
 
     private void GiveUp(string why)
     {

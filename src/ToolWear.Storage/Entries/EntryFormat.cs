@@ -14,29 +14,35 @@ namespace ToolWear.Storage.Entries;
 /// </remarks>
 public static class EntryFormat
 {
+    // what is not marked as unknowable must stand in the text: no default ever takes its place
+    private static readonly JsonSerializerOptions Options = new(EntryJson.Default.Options)
+    {
+        TypeInfoResolver = EntryJson.Default.WithAddedModifier(RequireWhatIsNotNullable),
+    };
+
     private static readonly ImmutableArray<Row> Rows =
     [
-        Row.For("tool-added", EntryJson.Default.ToolAdded),
-        Row.For("tool-remarked", EntryJson.Default.ToolRemarked),
-        Row.For("tool-started-here", EntryJson.Default.ToolStartedHere),
-        Row.For("tool-set-aside", EntryJson.Default.ToolSetAside),
-        Row.For("tool-brought-back", EntryJson.Default.ToolBroughtBack),
-        Row.For("tool-scrapped", EntryJson.Default.ToolScrapped),
-        Row.For("session-opened", EntryJson.Default.SessionOpened),
-        Row.For("session-closed", EntryJson.Default.SessionClosed),
-        Row.For("heats-worked", EntryJson.Default.HeatsWorked),
-        Row.For("tool-measured", EntryJson.Default.ToolMeasured),
-        Row.For("tool-reworked", EntryJson.Default.ToolReworked),
-        Row.For("tool-looked-over", EntryJson.Default.ToolLookedOver),
-        Row.For("eye-measured", EntryJson.Default.EyeMeasured),
-        Row.For("eye-described", EntryJson.Default.EyeDescribed),
-        Row.For("handle-described", EntryJson.Default.HandleDescribed),
-        Row.For("series-described", EntryJson.Default.SeriesDescribed),
-        Row.For("pattern-described", EntryJson.Default.PatternDescribed),
-        Row.For("bar-described", EntryJson.Default.BarDescribed),
-        Row.For("order-described", EntryJson.Default.OrderDescribed),
-        Row.For("setting-changed", EntryJson.Default.SettingChanged),
-        Row.For("entry-crossed-out", EntryJson.Default.EntryCrossedOut),
+        Row.For<ToolAdded>("tool-added"),
+        Row.For<ToolRemarked>("tool-remarked"),
+        Row.For<ToolStartedHere>("tool-started-here"),
+        Row.For<ToolSetAside>("tool-set-aside"),
+        Row.For<ToolBroughtBack>("tool-brought-back"),
+        Row.For<ToolScrapped>("tool-scrapped"),
+        Row.For<SessionOpened>("session-opened"),
+        Row.For<SessionClosed>("session-closed"),
+        Row.For<HeatsWorked>("heats-worked"),
+        Row.For<ToolMeasured>("tool-measured"),
+        Row.For<ToolReworked>("tool-reworked"),
+        Row.For<ToolLookedOver>("tool-looked-over"),
+        Row.For<EyeMeasured>("eye-measured"),
+        Row.For<EyeDescribed>("eye-described"),
+        Row.For<HandleDescribed>("handle-described"),
+        Row.For<SeriesDescribed>("series-described"),
+        Row.For<PatternDescribed>("pattern-described"),
+        Row.For<BarDescribed>("bar-described"),
+        Row.For<OrderDescribed>("order-described"),
+        Row.For<SettingChanged>("setting-changed"),
+        Row.For<EntryCrossedOut>("entry-crossed-out"),
     ];
 
     private static readonly FrozenDictionary<Type, Row> ByType = Rows.ToFrozenDictionary(row => row.Type);
@@ -66,20 +72,36 @@ public static class EntryFormat
     {
         Utf8JsonReader reader = new(Encoding.UTF8.GetBytes(body));
         Expect(reader.Read() && reader.TokenType == JsonTokenType.StartObject);
-        Expect(reader.Read() && reader.ValueTextEquals("kind"u8) && reader.Read());
+        Expect(IsNext(ref reader, "kind"u8));
         string kind = reader.GetString() ?? "";
         if (!ByKind.TryGetValue(kind, out Row? row))
         {
             throw new JsonException($"An entry of unknown kind \"{kind}\".");
         }
 
-        Expect(reader.Read() && reader.ValueTextEquals("v"u8) && reader.Read());
+        Expect(IsNext(ref reader, "v"u8));
         int version = reader.GetInt32();
         Expect(version >= 1 && version <= row.Version);
-        Expect(reader.Read() && reader.ValueTextEquals("entry"u8) && reader.Read());
+        Expect(IsNext(ref reader, "entry"u8));
         LedgerEntry entry = row.Read(ref reader);
         Expect(reader.Read() && reader.TokenType == JsonTokenType.EndObject && !reader.Read());
         return entry;
+    }
+
+    private static bool IsNext(ref Utf8JsonReader reader, ReadOnlySpan<byte> name) =>
+        reader.Read()
+        && reader.TokenType == JsonTokenType.PropertyName
+        && reader.ValueTextEquals(name)
+        && reader.Read();
+
+    private static void RequireWhatIsNotNullable(JsonTypeInfo type)
+    {
+        // what a record is made of; the rest is worked out from it
+        foreach (JsonPropertyInfo property in type.Properties.Where(each => each.AssociatedParameter is not null))
+        {
+            bool isNullable = Nullable.GetUnderlyingType(property.PropertyType) is not null || property.IsGetNullable;
+            property.IsRequired = !isNullable;
+        }
     }
 
     private static void Expect(bool isAsWritten)
@@ -98,8 +120,8 @@ public static class EntryFormat
 
         public Type Type => type;
 
-        public static Row For<T>(string kind, JsonTypeInfo<T> json, int version = 1)
-            where T : LedgerEntry => new Typed<T>(kind, version, json);
+        public static Row For<T>(string kind, int version = 1)
+            where T : LedgerEntry => new Typed<T>(kind, version, (JsonTypeInfo<T>)Options.GetTypeInfo(typeof(T)));
 
         public abstract string Write(LedgerEntry entry);
 

@@ -21,7 +21,7 @@ namespace ToolWear.Storage.Entries;
         typeof(WearsJson),
         typeof(MeasuresJson),
         typeof(SectionKindJson),
-        typeof(ToolPartJson),
+        typeof(BodyPartJson),
         typeof(StartedAsJson),
         typeof(HeatsBeforeHowJson),
         typeof(ScrapCauseJson),

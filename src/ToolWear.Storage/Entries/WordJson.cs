@@ -32,7 +32,7 @@ internal sealed class MeasuresJson() : WordJson<Measures>(GaugeMark.MeasuresWord
 
 internal sealed class SectionKindJson() : WordJson<SectionKind>(SectionKinds.Words);
 
-internal sealed class ToolPartJson() : WordJson<ToolPart>(ToolStation.PartWords);
+internal sealed class BodyPartJson() : WordJson<BodyPart>(BodyParts.Words);
 
 internal sealed class StartedAsJson() : WordJson<StartedAs>(ToolStart.AsWords);
 

@@ -14,7 +14,7 @@ internal static class DemoVerb
         Common.Verb(
             site,
             "demo",
-            "Builds a fresh demo, an invented shop whose last session lies a few days back. --store FILE keeps it.",
+            "Builds a fresh demo: an invented shop whose last session lies a few days back.",
             "demo --no-screens --store demo.db",
             [NoScreens],
             Run

@@ -2,6 +2,7 @@ using System.CommandLine;
 using ToolWear.Core.Eyes;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Measure;
+using ToolWear.Core.Sections;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
 using ToolWear.Core.Wear;
@@ -103,7 +104,7 @@ internal static class DriveDepthVerb
             ?? throw RefusedException.WrongData(
                 $"{tool.Mark}: where its width is measured from the shank mark is not entered"
             );
-        Length? full = tool.Stations.LastOrDefault(station => station.Part == ToolPart.FullSize)?.FromMark;
+        Length? full = tool.Stations.LastOrDefault(station => station.Part == BodyPart.FullSize)?.FromMark;
         return TaperedDrift.TryMake(
             series?.TaperLength ?? 0,
             series?.TaperWidth ?? 0,

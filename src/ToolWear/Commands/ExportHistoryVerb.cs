@@ -16,7 +16,7 @@ internal static class ExportHistoryVerb
         Common.Verb(
             site,
             "export-history",
-            "Writes the wear history, one row a reading, scrapped tools too, as a CSV file in mm (--as json: as JSON).",
+            "Writes the wear history, a row a reading, scrapped tools too, as CSV in mm.",
             "export-history wear.csv",
             [File],
             Run
@@ -29,6 +29,6 @@ internal static class ExportHistoryVerb
         Table history = HistoryTable.Of(bench.Shop, ShopForecasts.Of(bench.Shop).All.Values, call.Units(bench.Shop));
         string text = call.Format() == "json" ? history.ToJson() : history.ToCsv();
         WholeFile.Write(call.Site.Disk, path, Encoding.UTF8.GetBytes(text));
-        call.PrintLine($"{history.Rows.Length} readings written to {path}");
+        call.PrintLine($"{history.Rows.Length} readings written to {call.Get(File)}");
     }
 }

@@ -11,7 +11,7 @@ internal static class ForecastVerb
         Common.Verb(
             site,
             "forecast",
-            "Shows for every gauge mark of every tool in service how far it is worn and how many heats are left.",
+            "Shows how far each gauge mark of the tools in service is worn, and heats left.",
             "forecast --as csv",
             [],
             Run
@@ -24,7 +24,7 @@ internal static class ForecastVerb
         call.Print(
             ForecastTable.Of(forecasts.InService.SelectMany(tool => tool.Gauges), call.Units(bench.Shop)),
             Words.ShopHeading(bench.Shop, call.Units(bench.Shop)),
-            $"\n{Words.NotFollowedMark} {Words.NotFollowed}\n{Words.ForecastBasis}\n{Words.ForecastCaution}\n"
+            $"\n{Words.LeftExplained}\n{Words.NotFollowedMark} {Words.NotFollowed}\n{Words.ForecastBasis}\n{Words.ForecastCaution}\n"
         );
     }
 }

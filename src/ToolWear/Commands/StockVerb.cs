@@ -85,9 +85,9 @@ internal static class StockVerb
 
     private static ImmutableArray<Station> OfFile(Call call)
     {
-        TableRead<Station> read = PlainTables.Stations(Files.Read(Call.FullPath("FILE", call.Get(File))));
+        TableRead<StationRow> read = PlainTables.Stations(Files.Read(Call.FullPath("FILE", call.Get(File))));
         ImportVerb.Refuse(call, read.Faults, read.MoreFaults);
-        return read.Rows;
+        return [.. read.Rows.Select(row => new Station(BodyPart.Body, row.FromMark, row.Section))];
     }
 
     private static ImmutableArray<Station> OfTool(Call call, string mark)
@@ -96,6 +96,6 @@ internal static class StockVerb
         ToolInShop tool = Call.Find(bench.Shop, Call.ReadMark(mark));
         return tool.Tool.Stations.IsEmpty
             ? throw RefusedException.WrongData($"{tool.Mark}: the stations of its body are not entered")
-            : [.. tool.Tool.Stations.Select(each => new Station(BodyPart.Body, each.FromMark, each.Section))];
+            : tool.Tool.Stations;
     }
 }

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.CommandLine.Invocation;
 using System.CommandLine.Parsing;
 
 namespace ToolWear.Commands;
@@ -20,7 +21,8 @@ public static class Verbs
             // no response files: @FILE is a text like any other
             ParserConfiguration configuration = new() { ResponseFileTokenReplacer = null };
             ParseResult parsed = Root(site).Parse(arguments, configuration);
-            return parsed.Errors.Count > 0 ? WrongUsage(site, parsed) : parsed.Invoke(Streams(site));
+            // who asks for help gets it, whatever else is missing
+            return parsed.Action is ParseErrorAction ? WrongUsage(site, parsed) : parsed.Invoke(Streams(site));
         }
 #pragma warning disable CA1031 // whatever went wrong inside, the user gets one line and never a stack trace
         catch (Exception e)
@@ -59,6 +61,7 @@ public static class Verbs
             root.Add(verb);
         }
 
+        VerbCommand.ExtendHelp(root);
         root.SetAction(_ =>
         {
             site.Error.WriteLine(Words.NoScreensYet);

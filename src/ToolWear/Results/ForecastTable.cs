@@ -72,6 +72,9 @@ public static class ForecastTable
     {
         Forecast? forecast = outlook as Forecast;
         LineThroughStart? line = alone.Line;
+        // files hold what would be left were it not past its limit; people are told that it is
+        HeatsLeft? left = forecast?.HeatsLeftIfNotPast;
+        string Left(double heats) => forecast is { AtOrPastLimit: true } ? Words.Past : Words.About(heats);
         string Wear(double mm) => SizeShown.Wear(mm, units);
         string Rate(double mm) => SizeShown.Rate(mm, units);
         return
@@ -85,11 +88,11 @@ public static class ForecastTable
             Cell.Of(forecast?.WearNowMm, Wear),
             Cell.Of(wear.LimitMm, Wear),
             Cell.Of((forecast?.RateMmPerHeat as Estimate)?.Value, Rate),
-            Cell.Of(forecast?.HeatsLeft.Q50, Words.About),
-            Cell.Of(forecast?.HeatsLeft.Q10, Words.About),
-            Cell.Of(forecast?.HeatsLeft.Q90, Words.About),
-            Cell.Of(forecast?.HeatsLeft.Q05, Words.About),
-            Cell.Of(forecast?.HeatsLeft.Q95, Words.About),
+            Cell.Of(left?.Q50, Left),
+            Cell.Of(left?.Q10, Left),
+            Cell.Of(left?.Q90, Left),
+            Cell.Of(left?.Q05, Left),
+            Cell.Of(left?.Q95, Left),
             Cell.Of(forecast is null || isFollowed ? "" : Words.NotFollowedMark, shownIfEmpty: ""),
             Cell.Of((forecast?.LifeHeats as Estimate)?.Value, Words.About),
             Cell.Of(forecast?.ChancePastLimitNow, Percent),

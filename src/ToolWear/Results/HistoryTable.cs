@@ -81,11 +81,9 @@ public static class HistoryTable
         ];
     }
 
-    /// <summary>The wear that the forecast's curve gives at a reading of the last stretch, mm.</summary>
+    /// <summary>The wear that the forecast's curve gives at a reading, mm.</summary>
     private static double? Fitted(GaugeForecast gauge, GaugeReading reading) =>
-        gauge.History.Readings[^1].Segment == reading.Segment
-            ? gauge.Forecast?.Bands([reading.Heats]).FirstOrDefault().FittedMm
-            : null;
+        gauge.Forecast?.Bands(reading.Segment - 1, [reading.Heats]).FirstOrDefault().FittedMm;
 
     private static Care? CareOf(Shop shop, ToolInShop tool, GaugeReading reading)
     {

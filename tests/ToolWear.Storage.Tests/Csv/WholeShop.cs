@@ -128,14 +128,14 @@ internal static class WholeShop
                     Note = AwkwardNote,
                     Stations =
                     [
-                        new(ToolPart.Nose, Length.Zero, ShopInHand.Section(SectionKind.Round, 9, 9, 0)),
+                        new(BodyPart.Nose, Length.Zero, ShopInHand.Section(SectionKind.Round, 9, 9, 0)),
                         new(
-                            ToolPart.FullSize,
+                            BodyPart.FullSize,
                             ShopInHand.Mm(40),
                             ShopInHand.Section(SectionKind.Teardrop, 34.5m, 14.000001m, 2.6m)
                         ),
-                        new(ToolPart.Shank, ShopInHand.Mm(80), ShopInHand.Section(SectionKind.Rectangle, 20, 20, 0)),
-                        new(ToolPart.StruckEnd, ShopInHand.Mm(120), ShopInHand.Section(SectionKind.Oval, 22, 18, 0)),
+                        new(BodyPart.Shank, ShopInHand.Mm(80), ShopInHand.Section(SectionKind.Rectangle, 20, 20, 0)),
+                        new(BodyPart.StruckEnd, ShopInHand.Mm(120), ShopInHand.Section(SectionKind.Oval, 22, 18, 0)),
                     ],
                 }
             )

@@ -63,9 +63,9 @@ public sealed class ToolGens(Pool pool)
         );
 
     /// <summary>Stations from the shank mark outwards.</summary>
-    public static Gen<ImmutableArray<ToolStation>> Stations { get; } =
+    public static Gen<ImmutableArray<Station>> Stations { get; } =
         Gen.Select(
-                Gen.Enum<ToolPart>(),
+                Gen.Enum<BodyPart>(),
                 Gen.Int[1, 30],
                 Section,
                 (part, step, section) => (Part: part, Step: step, Section: section)
@@ -75,11 +75,7 @@ public sealed class ToolGens(Pool pool)
             {
                 int from = 0;
                 return parts
-                    .Select(each => new ToolStation(
-                        each.Part,
-                        Length.FromMm((decimal)(from += each.Step)),
-                        each.Section
-                    ))
+                    .Select(each => new Station(each.Part, Length.FromMm((decimal)(from += each.Step)), each.Section))
                     .ToImmutableArray();
             });
 

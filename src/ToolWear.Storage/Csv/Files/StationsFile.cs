@@ -1,6 +1,5 @@
 using ToolWear.Core.Measure;
 using ToolWear.Core.Sections;
-using ToolWear.Core.Tools;
 
 namespace ToolWear.Storage.Csv.Files;
 
@@ -15,7 +14,7 @@ internal sealed class StationsFile()
                 (CsvCell[])
                     [
                         CsvCell.Text(tool.Mark.Text),
-                        CsvCell.Word(ToolStation.PartWords, (ToolPart?)station.Part),
+                        CsvCell.Word(BodyParts.Words, (BodyPart?)station.Part),
                         CsvCell.Mm(station.FromMark),
                         .. SectionCells.Of(station.Section),
                     ]
@@ -26,9 +25,9 @@ internal sealed class StationsFile()
     public override void Read(CsvRow row, ShopRead shop)
     {
         ToolRead? tool = shop.Tool(row, "tool", row.NeedMark("tool"));
-        ToolPart part = row.NeedWord("part", ToolStation.PartWords);
+        BodyPart part = row.NeedWord("part", BodyParts.Words);
         Length fromMark = row.NeedDistance("from_mark_mm");
         Section? section = SectionCells.Read(row);
-        tool?.Add(row, section is null || row.IsFaulty ? null : new ToolStation(part, fromMark, section));
+        tool?.Add(row, section is null || row.IsFaulty ? null : new Station(part, fromMark, section));
     }
 }
