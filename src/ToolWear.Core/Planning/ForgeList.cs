@@ -64,8 +64,7 @@ public sealed record ForgeList(
                 .ThenBy(batch => batch.Batch.ReadyBy)
                 .Select(batch => Full(lives, batch, rack)),
         ];
-        ImmutableArray<(string Sentence, ImmutableArray<string> Batches)> shared = rack.Shared();
-        return new ForgeList(sure, from, calendar, places, [.. batches], [.. shared.Select(each => each.Sentence)]);
+        return new ForgeList(sure, from, calendar, places, [.. batches], rack.Shared());
     }
 
     private static Estimated Needs(PlaceLives lives, double heats, double sure) =>
@@ -148,9 +147,9 @@ public sealed record ForgeList(
     private static BatchStock Stock(Shop shop, Dated dated, Series? series, StockRack rack)
     {
         ToolPlace place = dated.Demand.Tools;
-        ToolInShop? like = shop
-            .Tools.Values.Where(tool => ToolPlace.Of(tool.Tool) == place)
-            .LastOrDefault(tool => tool.Tool.Stations.Length > 1);
+        ToolInShop? own = WithBody(shop, tool => ToolPlace.Of(tool) == place, series);
+        ToolInShop? like =
+            own ?? WithBody(shop, tool => tool.Place == place.Place && tool.Form.Name == place.Form, series);
         if (like is null)
         {
             return BatchStock.Unknown("the stations of no tool of this sort are entered, so its stock is not known");
@@ -165,8 +164,26 @@ public sealed record ForgeList(
         [
             .. like.Tool.Stations.Select(each => new Station(BodyPart.Body, each.FromMark, each.Section)),
         ];
-        return Body.TryMake(stations, out Body? body, out string? refusal)
-            ? rack.Cut(body, steel, dated.Batch.Number, $"{place} by {dated.ForgeBy:yyyy-MM-dd}")
-            : BatchStock.Unknown(refusal);
+        if (!Body.TryMake(stations, out Body? body, out string? refusal))
+        {
+            return BatchStock.Unknown(refusal);
+        }
+
+        BatchStock stock = rack.Cut(body, steel, dated.Batch.Number, $"{place} by {dated.ForgeBy:yyyy-MM-dd}");
+        return own is null
+            ? stock with
+            {
+                Notes = stock.Notes.Add($"reckoned like {like.Mark}, made for another eye"),
+            }
+            : stock;
     }
+
+    // the last made; of those for other eyes the one whose section is nearest
+    private static ToolInShop? WithBody(Shop shop, Func<Tool, bool> belongs, Series? series) =>
+        shop
+            .Tools.Values.Where(tool => tool.Tool.Stations.Length > 1 && belongs(tool.Tool))
+            .Reverse()
+            .MinBy(tool => Math.Abs(Size(shop.SeriesOf(tool.Tool)) - Size(series)));
+
+    private static double Size(Series? series) => (series?.Length?.Mm ?? 0) * (series?.Width?.Mm ?? 0);
 }

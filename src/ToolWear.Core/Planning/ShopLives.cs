@@ -81,12 +81,13 @@ public sealed class ShopLives
     /// <summary>The histories of a tool still to be made: the gauge marks of the last one made there, else of its usual kind.</summary>
     private ImmutableArray<WearHistory> Planned(ToolPlace place)
     {
-        Series? series = place.Eye is { } eye
-            ? Shop.Series.GetValueOrDefault(new SeriesKey(eye, place.Place, place.Form))
-            : null;
-        ToolForecast? like = forecasts
-            .All.Values.Where(tool => ToolPlace.Of(tool.Tool.Tool) == place)
-            .LastOrDefault(tool => tool.Gauges.Any(gauge => gauge.History.Wear.LimitMm is not null));
+        // an eye with no series yet is like the others of its place, one with no tool yet like their tools
+        Series? series =
+            (place.Eye is { } eye ? Shop.Series.GetValueOrDefault(new SeriesKey(eye, place.Place, place.Form)) : null)
+            ?? Shop.Series.Values.LastOrDefault(each => each.Place == place.Place && each.Form.Name == place.Form);
+        ToolForecast? like =
+            LastMade(tool => ToolPlace.Of(tool) == place)
+            ?? LastMade(tool => tool.Place == place.Place && tool.Form.Name == place.Form);
         string steel = series?.Steel ?? like?.Tool.Tool.Steel ?? "unknown steel";
         double? guess = series?.GuessHeats ?? like?.Tool.Tool.GuessHeats;
         IEnumerable<(string Gauge, double Limit, double Resolution)> gauges = like is null
@@ -117,6 +118,11 @@ public sealed class ShopLives
             }),
         ];
     }
+
+    private ToolForecast? LastMade(Func<Tool, bool> belongs) =>
+        forecasts
+            .All.Values.Where(tool => belongs(tool.Tool.Tool))
+            .LastOrDefault(tool => tool.Gauges.Any(gauge => gauge.History.Wear.LimitMm is not null));
 
     // wear is reckoned in shares of the limit, so any limit does where none is known
     private static double LimitOfNew(GaugeHistory history) => history.Wear.LimitMm ?? 1;

@@ -54,6 +54,8 @@ internal sealed class StockRack
             {
                 break;
             }
+
+            bar.IsTooShort = true;
         }
 
         BarsToBuy? buy = left > 0 ? Buy(body, steel, left, candidates.FirstOrDefault()) : null;
@@ -61,15 +63,13 @@ internal sealed class StockRack
         return new BatchStock(Steel.MassKg(PieceMm(body, barArea) * barArea), [.. cuts], buy, [.. notes]);
     }
 
-    /// <summary>A sentence for each bar that two batches or more want.</summary>
-    internal ImmutableArray<(string Sentence, ImmutableArray<string> Batches)> Shared() =>
+    /// <summary>A sentence for each bar that two batches or more want, without a full stop.</summary>
+    internal ImmutableArray<string> Shared() =>
         [
             .. bars.Where(bar => bar.WantedBy.Count > 1)
                 .Select(bar =>
-                    (
-                        $"{bar.WantedBy.Count} batches want bar {bar.Name}: {string.Join(", ", bar.WantedBy)}",
-                        bar.WantedBy.ToImmutableArray()
-                    )
+                    $"{bar.WantedBy.Count} batches want bar {bar.Name} ({string.Join(", ", bar.WantedBy)}): "
+                    + (bar.IsTooShort ? "it is too short for all" : "it is long enough for all")
                 ),
         ];
 
@@ -108,6 +108,8 @@ internal sealed class StockRack
         internal double AreaMm2 { get; }
 
         internal double LeftMm { get; set; }
+
+        internal bool IsTooShort { get; set; }
 
         internal List<string> WantedBy { get; } = [];
 

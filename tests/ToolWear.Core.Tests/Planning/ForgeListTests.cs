@@ -1,0 +1,170 @@
+using ToolWear.Core.Ledger;
+using ToolWear.Core.Measure;
+using ToolWear.Core.Planning;
+using ToolWear.Core.Tests.Shops;
+using ToolWear.Core.Tools;
+using ToolWear.Core.Wear;
+using Xunit;
+
+namespace ToolWear.Core.Tests.Planning;
+
+public sealed class ForgeListTests
+{
+    [Fact]
+    public void The_batches_make_up_what_the_whole_order_book_needs()
+    {
+        Story story = Shop(readyDays: 0, treated: false);
+        ForgeList list = List(story, 0.9);
+        Replacements needs = Lives.Needs(Assert.Single(list.Places).Needs);
+        Assert.True(needs.Needed > 1, $"{needs.Needed}");
+        Assert.Equal(needs.Needed, list.Batches.Sum(batch => batch.Number));
+        Assert.True(list.Batches.All(batch => batch.Sure >= 0.9 && batch.SureWithOneFewer < 0.9));
+        Assert.True(list.Batches.All(batch => batch.ForgeBy == batch.ReadyBy && !batch.IsLate));
+        Assert.Contains("R1", list.Batches[0].Why, StringComparison.Ordinal);
+        Assert.Contains("fair", list.Batches[0].Why, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Treated_tools_are_forged_together_and_so_many_days_before()
+    {
+        ForgeList loose = List(Shop(readyDays: 0, treated: false), 0.9);
+        ForgeList list = List(Shop(readyDays: 7, treated: true), 0.9);
+        ForgeBatch first = list.Batches[0];
+        Assert.True(list.Batches.Length < loose.Batches.Length);
+        Assert.Equal(loose.Batches[0].ReadyBy, first.ReadyBy);
+        Assert.Equal(first.ReadyBy.AddDays(-7), first.ForgeBy);
+        Assert.Equal(first.ForgeBy < list.From, first.IsLate);
+    }
+
+    [Fact]
+    public void A_greater_certainty_never_needs_fewer_and_fewer_heads_never_more()
+    {
+        Story story = Shop(readyDays: 0, treated: false);
+        int[] needed =
+        [
+            .. new[] { 0.5, 0.8, 0.9, 0.99 }.Select(sure => List(story, sure).Batches.Sum(batch => batch.Number)),
+        ];
+        Assert.Equal(needed.Order(), needed);
+        Assert.True(needed[0] < needed[^1]);
+        Assert.True(List(story, 0.9, Story.Day(8)).Batches.Sum(batch => batch.Number) < needed[2]);
+    }
+
+    [Fact]
+    public void A_cracked_tool_is_not_counted_on()
+    {
+        Story story = Shop(readyDays: 0, treated: false);
+        int before = List(story, 0.9).Batches.Sum(batch => batch.Number);
+        story.Enter(Story.LookedOver("R1", story.Today, Finding.Cracked));
+        ForgeList list = List(story, 0.9);
+        Assert.True(list.Batches.Sum(batch => batch.Number) > before);
+        Assert.NotNull(Assert.Single(list.Places[0].InService).WhyNot);
+        Assert.Contains("R1 is not counted on", list.Batches[0].Why, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_uncertainty_of_the_kind_does_not_average_out()
+    {
+        // a book that takes several tools: independent lives would be far surer of their sum
+        Story story = Shop(readyDays: 0, treated: false);
+        ShopLives lives = new(ShopForecasts.Of(story.Shop, TestContext.Current.CancellationToken));
+        PlaceLives drawn = lives.At(new ToolPlace("hatchet", Place.Rough, "drift"));
+        Estimate life = drawn.NewLife;
+        double demand = 8 * life.Value;
+        SisterForecast one = Assert.IsType<SisterForecast>(
+            SisterForecasts.Of([new WearHistory("k", "g", "", "", 0.8, 0.05, 60, true, 0, [])]).Tools[0]
+        );
+        Replacements apart = Lives.Needs(Replacements.Of([], one.ChancePastLimit, demand, 0.9));
+        Replacements together = Lives.Needs(drawn.Needs(demand, 0.9));
+        Assert.True(together.Needed > apart.Needed, $"{together.Needed} {apart.Needed}");
+    }
+
+    [Fact]
+    public void An_odd_eye_is_quoted_with_what_is_left_on_the_shelf()
+    {
+        Story story = Shop(readyDays: 0, treated: false);
+        Assert.True(
+            ToolWear.Core.Sections.Section.TryMake(
+                ToolWear.Core.Sections.SectionKind.Oval,
+                Length.FromMm(28m),
+                Length.FromMm(19m),
+                Length.Zero,
+                out ToolWear.Core.Sections.Section? eye,
+                out string? refusal
+            ),
+            refusal
+        );
+        Assert.True(
+            ToolWear.Core.Eyes.SeriesProposal.TryFor(
+                eye,
+                ToolWear.Core.Eyes.KnockOut.Finish,
+                0.03,
+                0.03,
+                ToolWear.Core.Eyes.SeriesSteps.Usual,
+                out ToolWear.Core.Eyes.SeriesProposal? series,
+                out refusal
+            ),
+            refusal
+        );
+        OddEyeQuote quote = OddEyeQuote.Of(
+            new ShopLives(ShopForecasts.Of(story.Shop, TestContext.Current.CancellationToken)),
+            series,
+            4,
+            0.9
+        );
+        QuotedTool rough = quote.Tools.Single(tool => tool.Tools.Place == Place.Rough);
+        Assert.Equal(4 * 3, rough.HeatsForAll);
+        Assert.Equal(12 * rough.Number, rough.SetCost);
+        Assert.Equal(12 * 12 / rough.Life.Value, rough.WearCost!.Value, 9);
+
+        // nobody noted what a finish drift costs here
+        Assert.Null(quote.SetCost);
+        Assert.Null(quote.LeftOnTheShelf);
+    }
+
+    private static ForgeList List(Story story, double sure, DateOnly? until = null) =>
+        ForgeList.Of(
+            new ShopLives(ShopForecasts.Of(story.Shop, TestContext.Current.CancellationToken)),
+            story.Today,
+            sure,
+            until
+        );
+
+    // one rough drift, half worn; 60 heads at 3 heats, 6 a day
+    private static Story Shop(int readyDays, bool treated)
+    {
+        Story story = new();
+        story.Enter(
+            new PatternDescribed(
+                "hatchet",
+                [new PatternStage("cheeks", "hatchet", Story.Form("drift"), Place.Rough, Work.Cheeks, 3, null)]
+            )
+        );
+        story.Enter(
+            new SeriesDescribed(
+                new Series(
+                    "hatchet",
+                    Place.Rough,
+                    Story.Form("drift"),
+                    ToolWear.Core.Sections.SectionKind.Teardrop,
+                    Length.FromMm(34m),
+                    Length.FromMm(16m),
+                    null,
+                    null,
+                    null,
+                    60,
+                    "4140",
+                    treated,
+                    readyDays,
+                    null
+                )
+            )
+        );
+        story.Enter(new ToolAdded(Story.Drift("R1") with { Cost = new ToolCost(12, 0, 0, 0), Steel = "4140" }));
+        story.Open("s1");
+        story.Enter(Story.Worked("s1", "R1", 24));
+        story.Close("s1");
+        story.Enter(Story.Measured("R1", story.Today, "s1", 15.6));
+        story.Enter(new OrderDescribed("fair", "hatchet", 60, new DateOnly(2026, 6, 30), OrderState.Open));
+        return story;
+    }
+}

@@ -1,0 +1,105 @@
+using ToolWear.Core.Ledger;
+using ToolWear.Core.Measure;
+using ToolWear.Core.Planning;
+using ToolWear.Core.Sections;
+using ToolWear.Core.Tests.Shops;
+using Xunit;
+
+namespace ToolWear.Core.Tests.Planning;
+
+public sealed class StockRackTests
+{
+    // a round of 20 over 100 mm, 7 % loss: 107 mm of a 20 bar; 107 x 400/900 = 47.56 of a 30 bar
+    private const double Of20 = 107;
+    private const double Of30 = 107.0 * 400 / 900;
+
+    [Fact]
+    public void The_smallest_bar_that_serves_is_cut_and_what_is_left_said()
+    {
+        StockRack rack = Rack(
+            ("small", "4140", 19, 900),
+            ("right", "4140", 20, 250),
+            ("large", "4140", 30, 900),
+            ("other", "H13", 20, 900)
+        );
+        BatchStock stock = rack.Cut(Pin(), "4140", 3, "batch");
+
+        Assert.Equal("right large", string.Join(' ', stock.Cuts.Select(cut => cut.Bar)));
+        Assert.Equal([2, 1], stock.Cuts.Select(cut => cut.Pieces));
+        Assert.Equal(Of20, stock.Cuts[0].PieceMm, 9);
+        Assert.Equal(250 - (2 * Of20), stock.Cuts[0].LeftMm, 9);
+        Assert.Equal(Of30, stock.Cuts[1].PieceMm, 9);
+        Assert.Null(stock.Buy);
+        Assert.Empty(stock.Notes);
+        Assert.Empty(rack.Shared());
+    }
+
+    [Fact]
+    public void What_the_rack_lacks_is_bought_in_whole_bars_of_the_same_size()
+    {
+        StockRack rack = Rack(("right", "4140", 20, 150));
+        BatchStock stock = rack.Cut(Pin(), "4140", 30, "batch");
+
+        // 28 pieces of 107 go into a bar of 3000; 29 are wanted beside the one from the rack
+        Assert.Equal(1, Assert.Single(stock.Cuts).Pieces);
+        Assert.Equal(("4140 round 20", 2, 29), (stock.Buy!.What, stock.Buy.Bars, stock.Buy.Pieces));
+    }
+
+    [Fact]
+    public void A_steel_that_was_never_in_the_rack_is_bought_as_a_round_that_serves()
+    {
+        BatchStock stock = Rack().Cut(Pin(), "W1", 1, "batch");
+        Assert.Equal(("W1 round 20", 1), (stock.Buy!.What, stock.Buy.Bars));
+    }
+
+    [Fact]
+    public void A_bar_that_is_too_small_has_to_be_upset_and_it_is_said()
+    {
+        BatchStock stock = Rack(("small", "4140", 10, 900)).Cut(Pin(), "4140", 1, "batch");
+        Assert.Equal(4 * Of20, Assert.Single(stock.Cuts).PieceMm, 9);
+        Assert.Contains("upset", Assert.Single(stock.Notes), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(300, "long enough")]
+    [InlineData(150, "too short")]
+    public void Two_batches_that_want_one_bar_are_named(double lengthMm, string verdict)
+    {
+        StockRack rack = Rack(("right", "4140", 20, lengthMm));
+        rack.Cut(Pin(), "4140", 1, "first");
+        rack.Cut(Pin(), "4140", 1, "second");
+        string sentence = Assert.Single(rack.Shared());
+        Assert.Contains("right (first, second)", sentence, StringComparison.Ordinal);
+        Assert.Contains(verdict, sentence, StringComparison.Ordinal);
+    }
+
+    private static StockRack Rack(params (string Name, string Steel, double Mm, double LengthMm)[] bars)
+    {
+        Story story = new();
+        foreach ((string name, string steel, double mm, double lengthMm) in bars)
+        {
+            story.Enter(
+                new BarDescribed(
+                    name,
+                    steel,
+                    SectionKind.Round,
+                    Length.FromMm(mm),
+                    null,
+                    Length.FromMm(lengthMm),
+                    null,
+                    null
+                )
+            );
+        }
+
+        return new StockRack(story.Shop);
+    }
+
+    private static Body Pin()
+    {
+        Assert.True(RoundSection.TryMake(Length.FromMm(20m), out RoundSection? round, out string? refusal), refusal);
+        Station[] stations = [new(BodyPart.Body, Length.Zero, round), new(BodyPart.Body, Length.FromMm(100m), round)];
+        Assert.True(Body.TryMake(stations, out Body? body, out refusal), refusal);
+        return body;
+    }
+}
