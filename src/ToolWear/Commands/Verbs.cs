@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
+using ToolWear.Screens;
 
 namespace ToolWear.Commands;
 
@@ -59,11 +60,9 @@ public static class Verbs
             root.Add(verb);
         }
 
-        root.SetAction(_ =>
-        {
-            site.Error.WriteLine(Words.NoScreensYet);
-            return RefusedException.UsageExit;
-        });
+        root.SetAction(parsed =>
+            Call.RunToCode(site, parsed, call => Evening.Run(site, call.StorePath, call.DayIfNamed))
+        );
         return root;
     }
 
