@@ -35,8 +35,9 @@ internal static class StoreOpening
                 each(line);
             }
             JournalLine? unended = reader.End == JournalEnd.Unended ? reader.TakeUnended() : null;
-            MustKnowNoMore(path, reader, opening.GetAwaiter().GetResult());
-            findings = Settle(path, file, reader);
+            DocumentMark? mark = opening.GetAwaiter().GetResult();
+            MustKnowNoMore(path, reader, mark);
+            findings = Settle(path, file, reader, mark);
             if (unended is not null)
             {
                 each(unended);
@@ -66,7 +67,12 @@ internal static class StoreOpening
         }
     }
 
-    private static ImmutableArray<StoreFinding> Settle(string path, IDiskFile file, JournalReader reader)
+    private static ImmutableArray<StoreFinding> Settle(
+        string path,
+        IDiskFile file,
+        JournalReader reader,
+        DocumentMark? mark
+    )
     {
         long surplus = file.Length - reader.WholeLength;
         ImmutableArray<StoreFinding> findings = [];
@@ -89,9 +95,12 @@ internal static class StoreOpening
                 ),
             ];
         }
-        // Also where nothing was out of order: a process that was killed may have left a line that the system shows and
-        // the disk has not got. It must not be built upon before it is durable.
-        file.Sync();
+        // A process that was killed may have left a line that the system shows and the disk has not got. It must not be
+        // built upon before it is durable. Where the documents know the last line it is: they follow acknowledgements.
+        if (!findings.IsEmpty || mark != new DocumentMark(reader.Shop, reader.LastSeq, reader.Crc))
+        {
+            file.Sync();
+        }
         return findings;
     }
 }

@@ -25,6 +25,9 @@ public sealed record ToolMeasured(
 ) : LedgerEntry
 {
     /// <inheritdoc />
+    public override ImmutableArray<string?> Texts => [By, Note];
+
+    /// <inheritdoc />
     public override ImmutableArray<ToolMark> Tools => [Tool];
 }
 
@@ -69,6 +72,9 @@ public sealed record ToolReworked(
     string? Note
 ) : LedgerEntry
 {
+    /// <inheritdoc />
+    public override ImmutableArray<string?> Texts => [Note];
+
     /// <summary>The words of <see cref="Rework"/>.</summary>
     public static Vocabulary<Rework> WhatWords { get; } =
         new(
@@ -138,6 +144,9 @@ public enum Finding
 /// <param name="Note">A note, null where none.</param>
 public sealed record ToolLookedOver(ToolMark Tool, DateOnly On, Finding Finding, string? By, string? Note) : LedgerEntry
 {
+    /// <inheritdoc />
+    public override ImmutableArray<string?> Texts => [By, Note];
+
     /// <summary>The words of <see cref="Ledger.Finding"/>.</summary>
     public static Vocabulary<Finding> FindingWords { get; } =
         new(
@@ -208,6 +217,9 @@ public sealed record EyeMeasured(
     HandleFits? HandleFits
 ) : LedgerEntry
 {
+    /// <inheritdoc />
+    public override ImmutableArray<string?> Texts => [Eye];
+
     /// <summary>The words of <see cref="EyeWhere"/>.</summary>
     public static Vocabulary<EyeWhere> WhereWords { get; } =
         new("where", (EyeWhere.Top, "top"), (EyeWhere.Waist, "waist"), (EyeWhere.Bottom, "bottom"));

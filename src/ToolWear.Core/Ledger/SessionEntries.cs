@@ -48,7 +48,11 @@ public sealed record Care(string? Lubricant, Cooling? Cooling, int? Blows)
 /// <param name="Hand">Who worked, null where nobody said.</param>
 /// <param name="Note">A note, null where none.</param>
 public sealed record SessionOpened(string Session, DateOnly On, string? Pattern, Care Care, string? Hand, string? Note)
-    : LedgerEntry;
+    : LedgerEntry
+{
+    /// <inheritdoc />
+    public override ImmutableArray<string?> Texts => [Pattern, Care.Lubricant, Hand, Note];
+}
 
 /// <summary>A session ended.</summary>
 /// <param name="Session">Its name.</param>

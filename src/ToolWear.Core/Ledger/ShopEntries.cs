@@ -62,6 +62,9 @@ public sealed record EyeDescribed(
     string? Handle
 ) : LedgerEntry
 {
+    /// <inheritdoc />
+    public override ImmutableArray<string?> Texts => [Handle];
+
     /// <summary>The words of <see cref="Ledger.Fit"/>.</summary>
     public static Vocabulary<Fit> FitWords { get; } =
         new("fit", (Ledger.Fit.Wedged, "wedged"), (Ledger.Fit.SlipOn, "slip-on"));
@@ -90,11 +93,19 @@ public sealed record HandleDescribed(
     double? Taper,
     Length? SeatTolerance,
     string? Note
-) : LedgerEntry;
+) : LedgerEntry
+{
+    /// <inheritdoc />
+    public override ImmutableArray<string?> Texts => [Note];
+}
 
 /// <summary>A place in the series for an eye was entered or changed.</summary>
 /// <param name="Series">What tools of that place are made like.</param>
-public sealed record SeriesDescribed(Series Series) : LedgerEntry;
+public sealed record SeriesDescribed(Series Series) : LedgerEntry
+{
+    /// <inheritdoc />
+    public override ImmutableArray<string?> Texts => [Series.Steel, Series.Note];
+}
 
 /// <summary>A stage of a pattern.</summary>
 /// <param name="Name">Its name: "rough".</param>
@@ -137,7 +148,11 @@ public sealed record BarDescribed(
     Length? Length,
     string? Lot,
     decimal? PriceAKg
-) : LedgerEntry;
+) : LedgerEntry
+{
+    /// <inheritdoc />
+    public override ImmutableArray<string?> Texts => [Steel, Lot];
+}
 
 /// <summary>Where an order stands.</summary>
 public enum OrderState
@@ -174,4 +189,8 @@ public sealed record SettingChanged(string Setting, string Value) : LedgerEntry;
 /// <summary>An entry was crossed out: it stays visible in the ledger and counts no more.</summary>
 /// <param name="Entry">The number of the entry that is crossed out.</param>
 /// <param name="Why">Why.</param>
-public sealed record EntryCrossedOut(long Entry, string Why) : LedgerEntry;
+public sealed record EntryCrossedOut(long Entry, string Why) : LedgerEntry
+{
+    /// <inheritdoc />
+    public override ImmutableArray<string?> Texts => [Why];
+}

@@ -9,6 +9,9 @@ namespace ToolWear.Core.Ledger;
 public sealed record ToolAdded(Tool Tool) : LedgerEntry
 {
     /// <inheritdoc />
+    public override ImmutableArray<string?> Texts => [Tool.Eye, Tool.Steel, Tool.Lot, Tool.Peg, Tool.Note];
+
+    /// <inheritdoc />
     public override ImmutableArray<ToolMark> Tools => [Tool.Mark];
 }
 
@@ -27,6 +30,9 @@ public sealed record ToolRemarked(ToolMark From, ToolMark To) : LedgerEntry
 public sealed record ToolStartedHere(ToolMark Tool, string? Why) : LedgerEntry
 {
     /// <inheritdoc />
+    public override ImmutableArray<string?> Texts => [Why];
+
+    /// <inheritdoc />
     public override ImmutableArray<ToolMark> Tools => [Tool];
 }
 
@@ -37,6 +43,9 @@ public sealed record ToolStartedHere(ToolMark Tool, string? Why) : LedgerEntry
 public sealed record ToolSetAside(ToolMark Tool, DateOnly On, string? Why) : LedgerEntry
 {
     /// <inheritdoc />
+    public override ImmutableArray<string?> Texts => [Why];
+
+    /// <inheritdoc />
     public override ImmutableArray<ToolMark> Tools => [Tool];
 }
 
@@ -46,6 +55,9 @@ public sealed record ToolSetAside(ToolMark Tool, DateOnly On, string? Why) : Led
 /// <param name="Why">Why, null where nobody said.</param>
 public sealed record ToolBroughtBack(ToolMark Tool, DateOnly On, string? Why) : LedgerEntry
 {
+    /// <inheritdoc />
+    public override ImmutableArray<string?> Texts => [Why];
+
     /// <inheritdoc />
     public override ImmutableArray<ToolMark> Tools => [Tool];
 }
@@ -90,6 +102,9 @@ public enum ScrapCause
 public sealed record ToolScrapped(ToolMark Tool, DateOnly On, ScrapCause Cause, ToolMark? Into, string? Note)
     : LedgerEntry
 {
+    /// <inheritdoc />
+    public override ImmutableArray<string?> Texts => [Note];
+
     /// <summary>The words of <see cref="ScrapCause"/>.</summary>
     public static Vocabulary<ScrapCause> CauseWords { get; } =
         new(

@@ -11,7 +11,7 @@ public static class SizeShown
     /// <param name="size">The size.</param>
     /// <param name="unit">The shop's unit.</param>
     /// <returns>For example "14.20" or "0.559".</returns>
-    public static string Caliper(Length size, LengthUnit unit) => Decimals(size.Mm, unit, 2, 3);
+    public static string Caliper(Length size, LengthUnit unit) => Exact(size, unit, 2, 3);
 
     /// <summary>Wear, 0.01 mm or 0.001 in fine, with its sign where negative.</summary>
     /// <param name="mm">The wear in mm.</param>
@@ -30,7 +30,7 @@ public static class SizeShown
     /// <param name="unit">The shop's unit.</param>
     /// <returns>For example "36.5" or "1 7/16".</returns>
     public static string Eye(Length size, LengthUnit unit) =>
-        unit == LengthUnit.Mm ? Decimals(size.Mm, unit, 1, 1) : Fraction(size);
+        unit == LengthUnit.Mm ? Exact(size, unit, 1, 1) : Fraction(size);
 
     /// <summary>The mark of the unit.</summary>
     /// <param name="unit">A unit.</param>
@@ -42,11 +42,19 @@ public static class SizeShown
         double value = unit == LengthUnit.Mm ? mm : mm * Length.NanometresInMm / Length.NanometresInInch;
         int places = unit == LengthUnit.Mm ? placesMm : placesInch;
         double rounded = Math.Round(value, places, MidpointRounding.AwayFromZero);
-        return (rounded == 0 ? 0.0 : rounded).ToString(
-            "F" + places.ToString(CultureInfo.InvariantCulture),
-            CultureInfo.InvariantCulture
-        );
+        return (rounded == 0 ? 0.0 : rounded).ToString(Format(places), CultureInfo.InvariantCulture);
     }
+
+    /// <summary>A length is exact, and so is its half step: 1.005 mm is 1.01, which a double would make 1.00.</summary>
+    private static string Exact(Length size, LengthUnit unit, int placesMm, int placesInch)
+    {
+        long one = unit == LengthUnit.Mm ? Length.NanometresInMm : Length.NanometresInInch;
+        int places = unit == LengthUnit.Mm ? placesMm : placesInch;
+        decimal rounded = decimal.Round((decimal)size.Nanometres / one, places, MidpointRounding.AwayFromZero);
+        return (rounded == 0 ? 0m : rounded).ToString(Format(places), CultureInfo.InvariantCulture);
+    }
+
+    private static string Format(int places) => "F" + places.ToString(CultureInfo.InvariantCulture);
 
     private static string Fraction(Length size)
     {

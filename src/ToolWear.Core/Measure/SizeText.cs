@@ -18,6 +18,8 @@ public static partial class SizeText
     /// <summary>The longest size that is taken, 10 m: a bar, never a slip of the thumb.</summary>
     public static readonly Length Longest = Length.FromMm(10_000m);
 
+    private const int MostCharacters = 40;
+
     private const string Right = "write it like 36.5, 36,5 mm, 1.44\", 1 7/16 or 1-7/16";
 
     /// <summary>Reads a size.</summary>
@@ -30,8 +32,8 @@ public static partial class SizeText
     {
         size = default;
         refusal = "";
-        string shown = text.Length > 40 ? string.Concat(text.AsSpan(0, 40), "...") : text;
-        Match match = text.Length > 40 ? Match.Empty : Pattern().Match(text);
+        string shown = Short(text);
+        Match match = text.Length > MostCharacters ? Match.Empty : Pattern().Match(text);
         if (!match.Success)
         {
             refusal = $"size \"{shown}\" cannot be read: {Right}";
@@ -70,8 +72,7 @@ public static partial class SizeText
             || text.Length > 20
         )
         {
-            refusal =
-                $"\"{(text.Length > 40 ? text[..40] : text)}\" is no size in mm: a bare number with a point, such as 36.5";
+            refusal = $"\"{Short(text)}\" is no size in mm: a bare number with a point, such as 36.5";
             return false;
         }
 
@@ -81,6 +82,14 @@ public static partial class SizeText
                 : Exact(mm * Length.NanometresInMm, out length) ?? OutOfRange(length);
         refusal = fault is null ? "" : $"{text}: {fault}";
         return fault is null;
+    }
+
+    /// <summary>A text for a sentence: its first 40 characters, never half of one.</summary>
+    private static string Short(string text)
+    {
+        int length = text.Length <= MostCharacters ? text.Length : MostCharacters;
+        bool isSplit = length < text.Length && char.IsSurrogatePair(text, length - 1);
+        return length == text.Length ? text : text[..(isSplit ? length - 1 : length)] + "...";
     }
 
     private static string? OutOfRange(Length length) =>
@@ -121,7 +130,12 @@ public static partial class SizeText
             return "a fraction of an inch is in halves, quarters, 8ths, 16ths, 32nds or 64ths";
         }
 
-        if (top == 0 || top >= bottom)
+        if (top == 0)
+        {
+            return whole == 0 ? "a size is above zero" : $"leave the fraction 0/{bottom} away: {whole} in";
+        }
+
+        if (top >= bottom)
         {
             return $"the fraction {top}/{bottom} is not below one: write the whole inches in front, such as 1 7/16";
         }

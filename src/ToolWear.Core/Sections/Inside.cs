@@ -6,14 +6,18 @@ public static class Inside
     // two directions whose room differs by less than this share the least of it
     private const double TieMm = 1e-6;
 
+    private const double CutMm = 1e-11;
+
+    // a dozen are usual; where rounding keeps two lines from meeting, the last crossing is good to far below 1e-9 mm
+    private const int MostCuts = 100;
+
     // the cosine of a right angle, as far as a double knows one
     private const double SquareOn = 1e-12;
 
     /// <summary>How much room an outer section leaves all round an inner one.</summary>
     /// <remarks>
-    /// The greatest over u of f(u), f(u) = the least over t of h_outer(t) - h_inner(t) - u cos t. f is concave, for it
-    /// is the least of straight lines in u, and -cos t at the least is its slope: u is found by halving on that sign.
-    /// At u = 0 the ends bound it: |u| is at most h_outer(0) - h_inner(0) - f(0). Good to 1e-9 mm.
+    /// The greatest over u of f(u), f(u) = the least over t of h_outer(t) - h_inner(t) - u cos t: f is concave, for it
+    /// is the least of straight lines in u. Good to 1e-9 mm.
     /// </remarks>
     /// <param name="outer">The section that should hold the other.</param>
     /// <param name="inner">The section that should lie inside.</param>
@@ -21,30 +25,7 @@ public static class Inside
     public static Clearance Of(Section outer, Section inner)
     {
         Room room = new(outer, inner);
-        double least = Least(room.Valleys(0)).RoomMm;
-        double high = Math.Max(0, outer.SupportMm(0) - inner.SupportMm(0) - least);
-        double low = -high;
-        double u = 0;
-        while (high - low > 1e-11)
-        {
-            u = (low + high) / 2;
-            double slope = -Math.Cos(Least(room.Valleys(u)).T);
-            if (Math.Abs(slope) < SquareOn)
-            {
-                // the cheek decides, and no shift along x changes that
-                break;
-            }
-
-            if (slope > 0)
-            {
-                low = u;
-            }
-            else
-            {
-                high = u;
-            }
-        }
-
+        double u = BestShift(room);
         IReadOnlyList<Valley> valleys = room.Valleys(u);
         double clearance = Least(valleys).RoomMm;
         NearestAt place = valleys
@@ -53,6 +34,31 @@ public static class Inside
             .OrderBy(Rank)
             .First();
         return new Clearance(clearance, u, place, HasLikeEnds(outer) && HasLikeEnds(inner));
+    }
+
+    // Cutting planes (J. E. Kelley, 1960): each direction t is a line g(t) = D(t) - u cos t above f. Of the lines that
+    // rise and those that fall the nearest pair crosses at u; the least direction there is the next line, until it
+    // comes no lower than the crossing. The ends, t = pi and t = 0, are the first pair.
+    private static double BestShift(Room room)
+    {
+        double rising = Math.PI;
+        double falling = 0;
+        double u = 0;
+        for (int cut = 0; cut < MostCuts; cut++)
+        {
+            u = (room.RoomMm(falling, 0) - room.RoomMm(rising, 0)) / (Math.Cos(falling) - Math.Cos(rising));
+            Valley least = Least(room.Valleys(u));
+            double slope = -Math.Cos(least.T);
+            if (least.RoomMm >= room.RoomMm(rising, u) - CutMm || Math.Abs(slope) < SquareOn)
+            {
+                // nothing cuts lower, or the cheek decides and no shift along x changes that
+                break;
+            }
+
+            (rising, falling) = slope > 0 ? (least.T, falling) : (rising, least.T);
+        }
+
+        return u;
     }
 
     private static Valley Least(IReadOnlyList<Valley> valleys) => valleys.MinBy(valley => valley.RoomMm);

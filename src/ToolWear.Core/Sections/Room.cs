@@ -113,7 +113,11 @@ internal sealed class Room
         }
     }
 
-    private double RoomMm(double t, double u) => outer.SupportMm(t) - inner.SupportMm(t) - (u * Math.Cos(t));
+    /// <summary>The room g in one direction.</summary>
+    /// <param name="t">The direction in radians from +x.</param>
+    /// <param name="u">The shift of the inner section along x.</param>
+    /// <returns>The room in mm, below zero where the inner section stands out.</returns>
+    public double RoomMm(double t, double u) => outer.SupportMm(t) - inner.SupportMm(t) - (u * Math.Cos(t));
 
     // golden section: within 1e-8 rad of its least g is flat to far below 1e-9 mm
     private Valley Bottom(double from, double to, double u)

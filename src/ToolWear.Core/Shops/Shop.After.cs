@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using ToolWear.Core.Ledger;
+using ToolWear.Core.Measure;
 using ToolWear.Core.Tools;
 
 namespace ToolWear.Core.Shops;
@@ -27,7 +28,9 @@ public sealed partial record Shop
         return step.After is { } after ? after with { Ledger = Ledger.Add(entered) } : step;
     }
 
-    private Step Apply(Entered entered) =>
+    private Step Apply(Entered entered) => FreeText.Fault(entered.What.Texts) is { } fault ? fault : Arm(entered);
+
+    private Step Arm(Entered entered) =>
         entered.What switch
         {
             ToolAdded e => Add(entered, e),

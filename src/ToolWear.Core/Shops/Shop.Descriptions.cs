@@ -115,9 +115,9 @@ public sealed partial record Shop
     {
         foreach (Length? size in sizes)
         {
-            if (size <= Length.Zero)
+            if (size <= Length.Zero || size > SizeText.Longest)
             {
-                return "a size is above zero";
+                return "a size is above zero and at most 10 m";
             }
         }
 

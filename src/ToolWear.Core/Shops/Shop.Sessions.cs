@@ -168,8 +168,8 @@ public sealed partial record Shop
             return Unknown(tool);
         }
 
-        return e.Length <= Length.Zero || e.Width <= Length.Zero
-            ? "a size is above zero"
+        return OverZero(e.Length, e.Width) is { } fault
+            ? fault
             : this with
             {
                 EyesMeasured = EyesMeasured.Add(entered),

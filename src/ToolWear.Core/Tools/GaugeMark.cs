@@ -99,9 +99,9 @@ public sealed record GaugeMark(
         }
 
         Length?[] sizes = [Start, Least, Greatest, Resolution];
-        if (sizes.Any(size => size <= Length.Zero) || FromMark < Length.Zero)
+        if (sizes.Any(size => size <= Length.Zero || size > SizeText.Longest) || FromMark < Length.Zero)
         {
-            return $"gauge mark {Name}: a size is above zero";
+            return $"gauge mark {Name}: a size is above zero and at most 10 m";
         }
 
         if (Least >= Greatest)

@@ -60,7 +60,8 @@ public sealed record Tool(
     /// <summary>Why this tool cannot be, apart from what else is in the shop.</summary>
     /// <returns>A sentence, or null where it can.</returns>
     public string? Refusal() =>
-        GaugeMarks.Select(gauge => gauge.Refusal()).FirstOrDefault(refusal => refusal is not null)
+        (Mark == default ? $"a tool has a mark of 1 to {ToolMark.MostCharacters} characters" : null)
+        ?? GaugeMarks.Select(gauge => gauge.Refusal()).FirstOrDefault(refusal => refusal is not null)
         ?? GaugeMarks
             .GroupBy(gauge => gauge.Name, StringComparer.Ordinal)
             .Where(same => same.Skip(1).Any())
@@ -72,7 +73,8 @@ public sealed record Tool(
         ?? StationsRefusal();
 
     private string? StationsRefusal() =>
-        Stations.Zip(Stations.Skip(1)).Any(pair => pair.First.FromMark >= pair.Second.FromMark)
+        Stations.Any(station => station.FromMark < Measure.Length.Zero) ? "a station's from_mark is zero or more"
+        : Stations.Zip(Stations.Skip(1)).Any(pair => pair.First.FromMark >= pair.Second.FromMark)
             ? "stations run from the shank mark outwards, each from_mark larger than the one before"
-            : null;
+        : null;
 }

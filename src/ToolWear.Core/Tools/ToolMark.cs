@@ -1,4 +1,5 @@
 using System.Text;
+using ToolWear.Core.Measure;
 
 namespace ToolWear.Core.Tools;
 
@@ -22,7 +23,7 @@ public readonly record struct ToolMark
     public static bool TryParse(string text, out ToolMark mark, out string refusal)
     {
         refusal = Fault("mark", text) ?? "";
-        mark = refusal.Length == 0 ? new(text.Normalize(NormalizationForm.FormC)) : default;
+        mark = refusal.Length == 0 ? new(NormalFormC.Of(text)) : default;
         return refusal.Length == 0;
     }
 
@@ -37,7 +38,7 @@ public readonly record struct ToolMark
             return $"{noun}: control and invisible characters cannot stand in it";
         }
 
-        int length = text.Normalize(NormalizationForm.FormC).Length;
+        int length = NormalFormC.Of(text).Length;
         return length == 0 || text.Trim().Length != text.Length
                 ? $"{noun} \"{text}\": 1 to {MostCharacters} characters with no space at either end"
             : length > MostCharacters ? $"{noun} of {length} characters: at most {MostCharacters}"

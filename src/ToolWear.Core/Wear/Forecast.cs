@@ -23,9 +23,12 @@ public abstract record Forecast : Estimated
     /// <summary>F0, the chance that the tool is past its limit now, 0 to 1.</summary>
     public abstract double ChancePastLimitNow { get; }
 
-    /// <summary>Heats left, given that the tool is not yet past its limit; all of them 0 where it is
-    /// <see cref="AtOrPastLimit"/>.</summary>
-    public abstract HeatsLeft HeatsLeft { get; }
+    /// <summary>Heats left given that the tool is not past its limit, even where that is not likely; files hold these.</summary>
+    public abstract HeatsLeft HeatsLeftIfNotPast { get; }
+
+    /// <summary>Heats left as they are said: all of them 0 where the tool is <see cref="AtOrPastLimit"/>, else those
+    /// given that it is not past its limit.</summary>
+    public HeatsLeft HeatsLeft => AtOrPastLimit ? HeatsLeft.None : HeatsLeftIfNotPast;
 
     /// <summary>Heats that this tool lasts from new to its limit: an <see cref="Estimate"/>, or
     /// <see cref="NotEnoughData"/> where its readings do not rise.</summary>

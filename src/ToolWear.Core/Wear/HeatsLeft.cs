@@ -18,6 +18,11 @@ public sealed record HeatsLeft(double? Q05, double? Q10, double? Q50, double? Q9
     // K has cdf (F(k) - F0)/(1 - F0): the wear only grows, so "first past after k" is "past at k"
     internal static HeatsLeft Of(Func<double, double> F, double F0, double scale)
     {
+        if (F0 >= 1)
+        {
+            return None;
+        }
+
         double At(double p) => F0 + (p * (1 - F0));
         double? q05 = Quantile(F, At(0.05), 0, scale);
         double? q10 = Quantile(F, At(0.10), q05, scale);

@@ -23,7 +23,7 @@ public sealed record LineForecast : Forecast
         LimitMm = limitMm;
         HeatsNow = heatsNow;
         ChancePastLimitNow = F(0);
-        HeatsLeft = AtOrPastLimit ? HeatsLeft.None : HeatsLeft.Of(F, ChancePastLimitNow, Math.Max(1, heatsNow) / 16);
+        HeatsLeftIfNotPast = HeatsLeft.Of(F, ChancePastLimitNow, Math.Max(1, heatsNow) / 16);
     }
 
     /// <inheritdoc />
@@ -39,7 +39,7 @@ public sealed record LineForecast : Forecast
     public override double ChancePastLimitNow { get; }
 
     /// <inheritdoc />
-    public override HeatsLeft HeatsLeft { get; }
+    public override HeatsLeft HeatsLeftIfNotPast { get; }
 
     /// <inheritdoc />
     public override Estimated RateMmPerHeat => ThisToolAlone.Rate(line, leastVariance);

@@ -3,14 +3,15 @@ using System.Runtime.CompilerServices;
 
 namespace ToolWear.Core.Wear;
 
-// J. F. Hart et al. (1968), Computer Approximations, algorithm 5666, with the continued fraction for the tail:
-//   z = |x| < 7.07:  Phi(-z) = exp(-z^2/2) (p6 z^6 + ... + p0) / (q7 z^7 + ... + q0)
-//   else             Phi(-z) = exp(-z^2/2) / sqrt(2 pi) / (z + 1/(z + 2/(z + 3/(z + 4/(z + .65)))))
-/// <summary>Phi, the chance that a standard normal number lies below x; about 15 digits, 11 of them
-/// beyond seven standard deviations, where the chance itself is below 1e-12.</summary>
+// J. F. Hart et al. (1968), Computer Approximations, algorithm 5666, and Laplace's continued fraction for the tail:
+//   z = |x| < 5:     Phi(-z) = exp(-z^2/2) (p6 z^6 + ... + p0) / (q7 z^7 + ... + q0)
+//   else             Phi(-z) = exp(-z^2/2) / sqrt(2 pi) / (z + 1/(z + 2/(z + 3/(z + ...))))
+/// <summary>Phi, the chance that a standard normal number lies below x; to 1e-15, and to ten digits however far
+/// out.</summary>
 internal static class NormalCurve
 {
-    private const double TailBegins = 7.071067811865475;
+    private const double TailBegins = 5;
+    private const int TailTerms = 12;
     private const double RootOfTwoPi = 2.5066282746310002;
 
     internal static double Phi(double x) => Phi(new Vector<double>(x))[0];
@@ -51,11 +52,12 @@ internal static class NormalCurve
 
     private static Vector<double> Tail(Vector<double> z)
     {
-        Vector<double> fraction = z + new Vector<double>(0.65);
-        fraction = z + (new Vector<double>(4) / fraction);
-        fraction = z + (new Vector<double>(3) / fraction);
-        fraction = z + (new Vector<double>(2) / fraction);
-        fraction = z + (Vector<double>.One / fraction);
+        Vector<double> fraction = z;
+        for (int k = TailTerms; k >= 1; k--)
+        {
+            fraction = z + (new Vector<double>(k) / fraction);
+        }
+
         return Vector<double>.One / (fraction * RootOfTwoPi);
     }
 }

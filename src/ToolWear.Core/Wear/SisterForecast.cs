@@ -22,7 +22,7 @@ public sealed record SisterForecast : Forecast
         RateMmPerHeat = new Estimate(tool.Limit / middle, tool.Limit / high, tool.Limit / low);
         WearNowMm = tool.Limit * mixture.Mean(0);
         ChancePastLimitNow = F(0);
-        HeatsLeftIfNotPast = ChancePastLimitNow < 1 ? HeatsLeft.Of(F, ChancePastLimitNow, middle / 16) : HeatsLeft.None;
+        HeatsLeftIfNotPast = HeatsLeft.Of(F, ChancePastLimitNow, middle / 16);
     }
 
     /// <inheritdoc />
@@ -38,10 +38,7 @@ public sealed record SisterForecast : Forecast
     public override double ChancePastLimitNow { get; }
 
     /// <inheritdoc />
-    public override HeatsLeft HeatsLeft => AtOrPastLimit ? HeatsLeft.None : HeatsLeftIfNotPast;
-
-    /// <summary>Heats left given that the tool is not past its limit, even where that is not likely.</summary>
-    public HeatsLeft HeatsLeftIfNotPast { get; }
+    public override HeatsLeft HeatsLeftIfNotPast { get; }
 
     /// <inheritdoc />
     public override Estimated LifeHeats { get; }
@@ -68,10 +65,25 @@ public sealed record SisterForecast : Forecast
         return new Limits(ReadingAt(k, (1 - share) / 2), ReadingAt(k, (1 + share) / 2));
     }
 
-    /// <summary>The fitted wear and the band that holds the tool's true wear eight times in ten, for a chart.</summary>
-    /// <param name="heats">Weighted heats since the start of the last segment, each zero or more, in rising order.</param>
-    /// <returns>One band for each.</returns>
-    public ImmutableArray<WearBand> Bands(IReadOnlyList<double> heats) => WearPath.Of(mixture, heats);
+    /// <summary>The fitted wear since the last rework and the band that holds the tool's true wear eight times in ten,
+    /// for a chart.</summary>
+    /// <param name="heats">Weighted heats since the start of the last segment, each zero or more, in any order.</param>
+    /// <returns>One band for each, in the same order.</returns>
+    public ImmutableArray<WearBand> Bands(IReadOnlyList<double> heats) =>
+        WearPath.Of(mixture, mixture.Tool.Segments[^1], heats);
+
+    /// <summary>The same in an earlier segment.</summary>
+    /// <param name="segment">Its place in the history, from 0; its start is known.</param>
+    /// <param name="heats">Weighted heats since its start, each zero or more, in any order.</param>
+    /// <returns>One band for each, in the same order.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">There is no such segment with a known start.</exception>
+    public ImmutableArray<WearBand> Bands(int segment, IReadOnlyList<double> heats) =>
+        WearPath.Of(
+            mixture,
+            mixture.Tool.Segments.FirstOrDefault(recorded => recorded.Place == segment)
+                ?? throw new ArgumentOutOfRangeException(nameof(segment), segment, "has no known start"),
+            heats
+        );
 
     /// <summary>How many more heats until the wear to be expected has come to a size.</summary>
     /// <param name="wearMm">Wear in mm.</param>

@@ -25,7 +25,7 @@ public readonly record struct CsvCell
             return default;
         }
 
-        string written = Writable(text).Normalize(NormalizationForm.FormC);
+        string written = NormalFormC.Of(Writable(text));
         return new(written[0] is '=' or '+' or '-' or '@' or '\t' or '\r' or '\'' ? "'" + written : written);
     }
 

@@ -1,5 +1,4 @@
 using System.Globalization;
-using System.Text;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Tools;
 
@@ -57,17 +56,20 @@ internal sealed class CsvRow(
     /// <summary>What a cell says, whether or not it may: to know what a faulty row speaks of.</summary>
     /// <param name="column">The column.</param>
     /// <returns>The text, empty for nothing.</returns>
-    public string Peek(string column) => Unescaped(Raw(column));
+    public string Peek(string column) => Raw(column) is { Length: <= MostCharactersInText } raw ? Unescaped(raw) : "";
 
     /// <summary>A text of at most 2000 characters, in normal form C, its ' in front taken off.</summary>
     /// <param name="column">The column.</param>
     /// <returns>The text, null where empty.</returns>
     public string? Text(string column)
     {
-        string text = Unescaped(Raw(column));
+        // what is far too long is not brought to a normal form first
+        string raw = Raw(column);
+        string text = raw.Length > 4 * MostCharactersInText ? raw : Unescaped(raw);
         if (text.Length > MostCharactersInText)
         {
             Fault(column, $"a text of {text.Length} characters; at most {MostCharactersInText}");
+            return null;
         }
 
         return text.Length == 0 ? null : text;
@@ -76,7 +78,7 @@ internal sealed class CsvRow(
     /// <summary>A text that must be there.</summary>
     /// <param name="column">The column.</param>
     /// <returns>The text, empty where it is missing.</returns>
-    public string NeedText(string column) => Text(column) ?? Missing(column, "");
+    public string NeedText(string column) => Text(column) ?? (Has(column) ? "" : Missing(column, ""));
 
     /// <summary>A name of 1 to 40 characters.</summary>
     /// <param name="column">The column.</param>
@@ -99,7 +101,7 @@ internal sealed class CsvRow(
     /// <summary>A name that must be there.</summary>
     /// <param name="column">The column.</param>
     /// <returns>The name, empty where it is missing.</returns>
-    public string NeedName(string column) => Name(column) ?? Missing(column, "");
+    public string NeedName(string column) => Name(column) ?? (Has(column) ? "" : Missing(column, ""));
 
     /// <summary>A tool's mark.</summary>
     /// <param name="column">The column.</param>
@@ -326,7 +328,7 @@ internal sealed class CsvRow(
             return value;
         }
 
-        Fault(column, $"\"{Shown(raw)}\" is none of {string.Join(", ", words.All)}");
+        Fault(column, $"\"{Shown(raw)}\" is not known here; one of {string.Join(", ", words.All)}");
         return null;
     }
 
@@ -374,7 +376,7 @@ internal sealed class CsvRow(
             return form;
         }
 
-        Fault(column, $"\"{Shown(raw)}\" is none of {string.Join(", ", ToolForms.All)}");
+        Fault(column, $"\"{Shown(raw)}\" is not known here; one of {string.Join(", ", ToolForms.All)}");
         return null;
     }
 
@@ -389,8 +391,7 @@ internal sealed class CsvRow(
         && decimal.TryParse(raw, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out decimal number)
         && number == 0;
 
-    private static string Unescaped(string raw) =>
-        (raw.StartsWith('\'') ? raw[1..] : raw).Normalize(NormalizationForm.FormC);
+    private static string Unescaped(string raw) => NormalFormC.Of(raw.StartsWith('\'') ? raw[1..] : raw);
 
     private string Raw(string column) => header.TryGetValue(column, out int i) ? cells[i] : "";
 

@@ -1,4 +1,6 @@
 using System.Collections.Immutable;
+using ToolWear.Core.Measure;
+using ToolWear.Core.Sections;
 
 namespace ToolWear.Storage.Csv;
 
@@ -56,3 +58,9 @@ public sealed record WearToolRow(
 /// <param name="Failed">Whether it failed then.</param>
 /// <param name="FromHeats">Heats it already had when it was first watched, zero or more.</param>
 public sealed record LifetimeRow(long Line, string Tool, double Heats, bool Failed, double FromHeats);
+
+/// <summary>One station of a body.</summary>
+/// <param name="Line">The line it stands on.</param>
+/// <param name="FromMark">The distance from the shank mark, zero or more.</param>
+/// <param name="Section">The section there.</param>
+public sealed record StationRow(long Line, Length FromMark, Section Section);

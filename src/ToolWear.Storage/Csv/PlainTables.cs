@@ -1,4 +1,7 @@
 using System.Collections.Immutable;
+using ToolWear.Core.Measure;
+using ToolWear.Core.Sections;
+using ToolWear.Storage.Csv.Files;
 
 namespace ToolWear.Storage.Csv;
 
@@ -19,6 +22,34 @@ public static class PlainTables
     private static readonly ImmutableArray<CsvColumn> LifetimeColumns = CsvColumn.List(
         "tool! heats! failed! from_heats"
     );
+
+    private static readonly ImmutableArray<CsvColumn> StationColumns = CsvColumn.List(
+        "from_mark_mm! section! a_mm! b_mm radius_mm large_radius_mm"
+    );
+
+    /// <summary>Reads the stations of a body: from_mark_mm, section, a_mm, b_mm, radius_mm, large_radius_mm.</summary>
+    /// <param name="file">The file.</param>
+    /// <returns>The rows, each further from the mark than the one before; none where there are faults.</returns>
+    public static TableRead<StationRow> Stations(CsvFile file)
+    {
+        Length? last = null;
+        return Read(
+            file,
+            StationColumns,
+            row =>
+            {
+                Length fromMark = row.NeedDistance("from_mark_mm");
+                Section? section = SectionCells.Read(row);
+                if (!row.IsFaulty && fromMark <= last)
+                {
+                    row.Fault("from_mark_mm", $"{fromMark} follows {last}; stations run from the shank mark outwards");
+                }
+
+                last = fromMark;
+                return new StationRow(row.Line, fromMark, section!);
+            }
+        );
+    }
 
     /// <summary>Reads wear readings: kind, group, tool, segment, start_mm, heats, wear_mm.</summary>
     /// <param name="file">The file.</param>

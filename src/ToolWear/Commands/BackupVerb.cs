@@ -18,7 +18,7 @@ internal static class BackupVerb
         Common.Verb(
             site,
             "backup",
-            "Writes a verified copy of the shop, complete, crossed-out entries too. It works beside an open screen.",
+            "Writes a verified, complete copy of the shop; it works beside an open window.",
             "backup shop-2026-05-01.backup",
             [File],
             Run

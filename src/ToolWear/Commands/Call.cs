@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.CommandLine;
 using System.Globalization;
 using System.Text;
@@ -187,7 +188,7 @@ internal sealed class Call
 
     public static string ReadNote(string name, string text) =>
         text.Length is > 0 and <= 2000 && !text.Any(c => char.IsControl(c) || char.IsSurrogate(c) && !IsPaired(text))
-            ? text.Normalize(NormalizationForm.FormC)
+            ? NormalFormC.Of(text)
             : throw RefusedException.WrongUsage($"{name}: 1 to 2000 characters on one line");
 
     /// <summary>A path as a full one.</summary>
@@ -210,10 +211,10 @@ internal sealed class Call
         return bench;
     }
 
-    /// <summary>Records an entry and brings out its number once it is durable.</summary>
-    public void Record(Bench bench, LedgerEntry entry)
+    /// <summary>Records entries, all or none, and brings out the number of the last once they are durable.</summary>
+    public void Record(Bench bench, params ImmutableArray<LedgerEntry> entries)
     {
-        Recorded recorded = bench.Record(entry);
+        Recorded recorded = bench.RecordAll(entries, Site.Today);
         PrintLine(Words.EntryRecorded(recorded.Number ?? throw RefusedException.WrongData(recorded.Refusal!)));
         Flush();
     }

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Shops;
+using ToolWear.Core.Wear;
 using ToolWear.Results;
 
 namespace ToolWear.Commands;
@@ -25,7 +26,7 @@ internal static class CardVerb
         using Bench bench = call.ToRead();
         ToolInShop tool = Call.Find(bench.Shop, call.Mark(Tool));
         LengthUnit units = call.Units(bench.Shop);
-        Card card = Card.Of(bench.Shop, tool, units);
+        Card card = Card.Of(ShopForecasts.Of(bench.Shop), tool, units);
         switch (call.Format())
         {
             case "csv":

@@ -13,7 +13,7 @@ internal static class CloseSessionVerb
         Common.Verb(
             site,
             "close-session",
-            "Ends the open session and says which tools want looking over and measuring once they are cold.",
+            "Ends the open session; says which tools want looking over and measuring once cold.",
             "close-session --heads 6",
             [Heads],
             Run

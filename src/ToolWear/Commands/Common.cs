@@ -50,10 +50,11 @@ internal static class Common
         string does,
         string example,
         IEnumerable<Symbol> symbols,
-        Action<Call> run
+        Action<Call> run,
+        string more = ""
     )
     {
-        Command verb = new(name, $"{does}\n\nExample: toolwear {example}");
+        VerbCommand verb = new(name, does, example, more);
         foreach (Symbol symbol in symbols)
         {
             if (symbol is Argument argument)

@@ -14,10 +14,11 @@ internal static class CrossOutVerb
         Common.Verb(
             site,
             "cross-out",
-            "Crosses an entry out: it stays in the ledger and counts no more. Refused while other entries rest on it.",
+            "Crosses an entry out: it stays in the ledger and counts no more.",
             "cross-out 212 \"jaw on scale\"",
             [Entry, Why],
-            Run
+            Run,
+            "It is refused, and they are named, while other entries rest on it."
         );
 
     private static void Run(Call call)

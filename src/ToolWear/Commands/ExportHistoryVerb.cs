@@ -13,7 +13,7 @@ internal static class ExportHistoryVerb
         Common.Verb(
             site,
             "export-history",
-            "Writes the wear history, one row a reading, scrapped tools too, as a CSV file in mm (--as json: as JSON).",
+            "Writes the wear history, a row a reading, scrapped tools too, as CSV in mm.",
             "export-history wear.csv",
             [File],
             Run

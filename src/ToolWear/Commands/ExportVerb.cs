@@ -16,11 +16,11 @@ internal static class ExportVerb
         Common.Verb(
             site,
             "export",
-            "Writes the shop as CSV files, its present meaning, notes too. It writes its own files only; crossed-out\n"
-                + "entries are left out (backup makes the complete copy).",
+            "Writes the shop as CSV files, its present meaning, notes too.",
             "export my-shop",
             [Folder],
-            Run
+            Run,
+            "It writes its own files only. Crossed-out entries are left out: backup makes the complete copy."
         );
 
     private static void Run(Call call)

@@ -11,7 +11,7 @@ internal static class ForecastVerb
         Common.Verb(
             site,
             "forecast",
-            "Shows for every gauge mark of every tool in service how far it is worn and how many heats are left.",
+            "Shows how far each gauge mark of the tools in service is worn, and heats left.",
             "forecast --as csv",
             [],
             Run

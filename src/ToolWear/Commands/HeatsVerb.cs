@@ -38,29 +38,23 @@ internal static class HeatsVerb
         DateOnly on = call.On;
         using Bench bench = call.ToWrite();
         ToolInShop tool = Call.Find(bench.Shop, mark);
-        string session = call.Get(Session) ?? SessionOf(call, bench, on);
-        call.Record(bench, new HeatsWorked(session, mark, named ?? tool.Tool.MainWork, heats, how));
-    }
-
-    private static string SessionOf(Call call, Bench bench, DateOnly on)
-    {
-        if (bench.Shop.OpenSession is { } open && (open.On == on || call.Get(Common.On) is null))
+        string? known = call.Get(Session) ?? SessionOf(call, bench.Shop, on);
+        string session = known ?? SessionNames.Next(bench.Shop, on);
+        HeatsWorked worked = new(session, mark, named ?? tool.Tool.MainWork, heats, how);
+        if (known is not null)
         {
-            return open.Name;
+            call.Record(bench, worked);
+            return;
         }
 
-        if (bench.Shop.SessionsOn(on).LastOrDefault() is { } last)
-        {
-            return last.Name;
-        }
-
-        string name = SessionNames.Next(bench.Shop, on);
-        Recorded opened = bench.Record(new SessionOpened(name, on, null, Care.Usual, null, null));
-        call.Warn(
-            opened.Number is { } number
-                ? $"session {name} opened, entry {number}"
-                : throw RefusedException.WrongData(opened.Refusal!)
-        );
-        return name;
+        // both or none: no session is left behind that nobody opened
+        call.Record(bench, new SessionOpened(session, on, null, Care.Usual, null, null), worked);
+        call.Warn($"session {session} was opened for them");
     }
+
+    /// <summary>The open session, else the last of that day; null where there is none.</summary>
+    private static string? SessionOf(Call call, Shop shop, DateOnly on) =>
+        shop.OpenSession is { } open && (open.On == on || call.Get(Common.On) is null)
+            ? open.Name
+            : shop.SessionsOn(on).LastOrDefault()?.Name;
 }

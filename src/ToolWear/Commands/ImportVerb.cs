@@ -17,11 +17,13 @@ internal static class ImportVerb
         Common.Verb(
             site,
             "import",
-            "Takes a folder of CSV files (see export) into an empty store, all or nothing; or one CSV table of the tools\n"
-                + $"you have, named as you like, with these columns: {Words.ToolsInUseColumns}.",
+            "Takes a folder of CSV files, or one table of the tools you have, into an empty store.",
             "import my-tools.csv",
             [Source],
-            Run
+            Run,
+            "All or nothing: what is wrong is listed by file, line and column. The folder is one that export wrote, or one\n"
+                + "made like it. A table of the tools you have is a CSV file with a header row and these columns, sizes in mm:\n"
+                + $"{Words.ToolsInUseColumns}."
         );
 
     private static void Run(Call call)

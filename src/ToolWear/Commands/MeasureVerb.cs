@@ -28,10 +28,11 @@ internal static class MeasureVerb
         Common.Verb(
             site,
             "measure",
-            $"Records a caliper reading. It counts after the tool's last session. {Words.MeasureCaution}",
+            "Records a caliper reading, which counts after the tool's last session.",
             "measure H5 width 13.55",
             [Tool, Gauge, Size, Session, By, Note],
-            Run
+            Run,
+            Words.MeasureCaution
         );
 
     private static void Run(Call call)

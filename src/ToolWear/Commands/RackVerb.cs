@@ -12,11 +12,12 @@ internal static class RackVerb
         Common.Verb(
             site,
             "rack",
-            "Shows the tool rack: worn of limit, heats left (about, and nine times in ten between), the eye a drift\n"
-                + "would make now, the verdict; > stands before the tool to take next.",
+            "Shows the tool rack: wear, heats left, the eye a drift would make now, the verdict.",
             "rack",
             [],
-            Run
+            Run,
+            "Worn of limit in the shop's unit; heats left about, and nine times in ten between; > stands before the tool to\n"
+                + "take next."
         );
 
     private static void Run(Call call)

@@ -19,11 +19,11 @@ internal static class RestoreVerb
         Common.Verb(
             site,
             "restore",
-            "Puts a backup in the store's place; what is there is kept beside under another name. Says first how many\n"
-                + "entries would go, and does it with --yes.",
+            "Puts a backup in the store's place, with --yes.",
             "restore shop-2026-05-01.backup --yes",
             [File, Yes],
-            Run
+            Run,
+            "Without --yes it only says how many entries would go. What is there now is kept beside under another name."
         );
 
     private static void Run(Call call)

@@ -24,10 +24,12 @@ internal static class ReworkVerb
         Common.Verb(
             site,
             "rework",
-            "Records that a tool was reworked. A gauge mark whose size changed starts anew from the size after.",
+            "Records that a tool was dressed, re-forged, straightened, welded or re-hardened.",
             "rework HS2 dressed --gauge overall --before 188 --after 186.5",
             [Tool, What, Gauge, Before, After, Hours, Cost, Note],
-            Run
+            Run,
+            "Name the gauge mark whose size it changed: its wear is counted anew from the size after.\n"
+                + Words.GrindingCaution
         );
 
     private static void Run(Call call)

@@ -17,12 +17,15 @@ internal static class SetVerb
         Common.Verb(
             site,
             "set",
-            "Changes a setting of the shop. The settings:\n"
-                + string.Join('\n', ShopSetting.All.Select(each => $"  {each.Name}: {each.Meaning}")),
+            "Changes a setting of the shop.",
             "set units in",
             [Setting, Value],
-            Run
+            Run,
+            "Settings:\n" + string.Join('\n', ShopSetting.All.Select(Line))
         );
+
+    private static string Line(ShopSetting setting) =>
+        $"  {setting.Name} ({(setting.Usual.Length == 0 ? "usually empty" : "usually " + setting.Usual)}): {setting.Meaning}";
 
     private static void Run(Call call)
     {

@@ -40,7 +40,7 @@ internal static class StateVerbs
             Common.Verb(
                 site,
                 "start-here",
-                "Lets a tool's wear be counted from its next reading, once the scale is off; earlier readings count no more.",
+                "Counts a tool's wear from its next reading on, once the scale is off.",
                 "start-here H6",
                 [Tool],
                 call => Change(call, new ToolStartedHere(call.Mark(Tool), null))

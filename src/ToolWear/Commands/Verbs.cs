@@ -60,6 +60,7 @@ public static class Verbs
             root.Add(verb);
         }
 
+        VerbCommand.ExtendHelp(root);
         root.SetAction(parsed =>
             Call.RunToCode(site, parsed, call => Evening.Run(site, call.StorePath, call.DayIfNamed))
         );

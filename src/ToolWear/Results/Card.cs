@@ -27,13 +27,13 @@ public sealed record Card(
 )
 {
     /// <summary>Makes the card of a tool.</summary>
-    /// <param name="shop">The shop.</param>
+    /// <param name="all">The shop with its forecasts.</param>
     /// <param name="tool">The tool.</param>
     /// <param name="units">The unit for people.</param>
     /// <returns>The card.</returns>
-    public static Card Of(Shop shop, ToolInShop tool, LengthUnit units)
+    public static Card Of(ShopForecasts all, ToolInShop tool, LengthUnit units)
     {
-        ShopForecasts all = ShopForecasts.Of(shop);
+        Shop shop = all.Shop;
         ToolForecast forecast = all.All[tool.Id];
         return new(
             shop,

@@ -23,6 +23,13 @@ public sealed class ShrinkageTests
         }
     }
 
+    // EN 1993-1-2:2005, 3.4.1.1, equation 3.1c by hand, between the rows of the table
+    [Theory]
+    [InlineData(861, 0.01102)]
+    [InlineData(880, 0.01140)]
+    public void Above_860_steel_lengthens_again(double celsius, double elongation) =>
+        Assert.Equal(elongation, SteelTemperature.Of(celsius).Elongation, 1e-12);
+
     // but for the standard's own step back of 8.4e-6 at 750 C
     [Fact]
     public void Steel_only_lengthens_as_it_gets_hotter() =>

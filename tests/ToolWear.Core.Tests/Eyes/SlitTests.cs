@@ -128,6 +128,7 @@ public sealed class SlitTests
     [InlineData(191.4, 1.5, 130, 40, 131.4)]
     [InlineData(191.5, 1.5, 130, 41, 130)]
     [InlineData(129, 1.5, 130, 0, 129)]
+    [InlineData(120, 1.5, 130, 0, 120)]
     public void Dressings_left_are_whole_ones(double now, double loss, double least, int dressings, double after)
     {
         Assert.True(

@@ -76,6 +76,21 @@ public sealed class BodyTests
         Assert.Equal(obround, Make.Body((0, Make.Teardrop(40, 16, 8)), (60, Make.Rectangle(20, 8, 2))).VolumeMm3, 1e-6);
     }
 
+    // R. Schneider, Convex Bodies, 5.1: the mixed area with a polygon is half the sum of side times reach square to it;
+    // of an oval with half axes m, n and a sharp rectangle a x b that is a n + b m
+    [Fact]
+    public void An_oval_that_runs_into_a_rectangle_has_the_volume_of_its_hull()
+    {
+        const double area = Math.PI * 20 * 9;
+        double byHand = 60 * (area + ((24 * 9) + (14 * 20)) + (24 * 14)) / 3;
+
+        Assert.Equal(
+            byHand,
+            Make.Body((0, Make.Oval(40, 18)), (60, Make.Rectangle(24, 14, 0))).VolumeMm3,
+            1e-6 * byHand
+        );
+    }
+
     [Fact]
     public void Stations_may_be_given_from_either_end_and_may_step()
     {

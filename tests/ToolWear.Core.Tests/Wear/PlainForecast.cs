@@ -107,24 +107,35 @@ internal sealed class PlainForecast
             }
         }
 
-        int g = Array.IndexOf(groups, kind[t].Group);
+        double[] C = CWithout(F, Array.IndexOf(groups, kind[t].Group));
+        for (int mu = 0; mu < U; mu++)
+        {
+            for (int l = 0; l < L; l++)
+            {
+                pi[l] += p * C[mu] * W[tau][mu][l];
+            }
+        }
+    }
+
+    // F[g] already lacks the target
+    private static double[] CWithout(double[][] F, int g)
+    {
+        double[] C = new double[U];
         for (int k = 0; k < U; k++)
         {
             double D = PKind[k];
-            for (int h = 0; h < groups.Length; h++)
+            for (int h = 0; h < F.Length; h++)
             {
-                D *= h == g ? 1 : Enumerable.Range(0, U).Sum(mu => A[k][mu] * F[h][mu]);
+                D *= h == g ? 1 : A[k].Zip(F[h], (a, f) => a * f).Sum();
             }
 
             for (int mu = 0; mu < U; mu++)
             {
-                double C = p * D * A[k][mu] * F[g][mu];
-                for (int l = 0; l < L && C > 0; l++)
-                {
-                    pi[l] += C * W[tau][mu][l];
-                }
+                C[mu] += D * A[k][mu] * F[g][mu];
             }
         }
+
+        return C;
     }
 
     private static (double Log, double M, double P)[] Run(WearHistory history, double sigma, double phi, double b)
@@ -152,7 +163,7 @@ internal sealed class PlainForecast
                     before = reading.Heats;
                 }
 
-                if (segment == history.Segments[^1])
+                if (ReferenceEquals(segment, history.Segments[^1]))
                 {
                     double d = G(segment, N, b, history.HeatsNow, limit) - G(segment, N, b, before, limit);
                     (m, P) = (m + d, P + (phi * d));

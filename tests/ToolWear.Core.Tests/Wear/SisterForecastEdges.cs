@@ -116,6 +116,16 @@ public sealed class SisterForecastEdges
     }
 
     [Fact]
+    public void Eleven_tools_take_less_than_twenty_megabytes()
+    {
+        List<WearHistory> kind = SimulatedKind.Of(3, 11, mostReadings: 8);
+        _ = SisterForecasts.Of(kind);
+        long before = GC.GetAllocatedBytesForCurrentThread();
+        _ = SisterForecasts.Of(kind);
+        Assert.InRange(GC.GetAllocatedBytesForCurrentThread() - before, 0, 20_000_000);
+    }
+
+    [Fact]
     public void A_gross_error_is_flagged_and_not_deleted()
     {
         ImmutableArray<Estimated> tools = SisterForecasts.Of(Histories.Case("s05")).Tools;

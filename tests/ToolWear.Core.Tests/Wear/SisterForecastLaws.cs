@@ -26,7 +26,7 @@ public sealed class SisterForecastLaws
                         Assert.InRange(F[^1], 0, 1);
                     }
                 },
-                iter: 15
+                iter: 8
             );
 
     [Fact]
@@ -51,7 +51,7 @@ public sealed class SisterForecastLaws
                     Assert.True(double.IsFinite(forecast.WearNowMm));
                 }
             },
-            iter: 15
+            iter: 8
         );
 
     [Fact]
@@ -69,7 +69,7 @@ public sealed class SisterForecastLaws
                     Assert.True(high.ChancePastLimitNow <= low.ChancePastLimitNow + 0.01);
                 }
             },
-            iter: 10
+            iter: 5
         );
 
     [Fact]
@@ -83,7 +83,7 @@ public sealed class SisterForecastLaws
                     Near.Either(mm.WearNowMm, inches.WearNowMm * 25.4, 1e-9, 1e-12, "wear");
                 }
             },
-            iter: 10
+            iter: 5
         );
 
     [Fact]
@@ -97,7 +97,7 @@ public sealed class SisterForecastLaws
                     Near.Relative(Life(one), Life(ten) * 10, 1e-8, "life");
                 }
             },
-            iter: 10
+            iter: 5
         );
 
     [Fact]
@@ -113,7 +113,7 @@ public sealed class SisterForecastLaws
                     Same(one, other);
                 }
             },
-            iter: 10
+            iter: 5
         );
 
     [Fact]
@@ -124,7 +124,7 @@ public sealed class SisterForecastLaws
                     All(kind).Select(forecast => forecast.HeatsLeftIfNotPast),
                     All(kind).Select(forecast => forecast.HeatsLeftIfNotPast)
                 ),
-            iter: 5
+            iter: 3
         );
 
     [Fact]

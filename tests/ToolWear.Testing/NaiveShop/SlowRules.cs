@@ -32,12 +32,12 @@ internal sealed class SlowRules(SlowPresent present, Entered entered)
             EyeMeasured e => e.On <= entered.Day
                 && (e.Session is null || present.Session(e.Session) is not null)
                 && (e.Tool is null || present.Find(e.Tool.Value) is not null)
-                && IsOverZero(e.Length, e.Width),
-            EyeDescribed e => IsOverZero(e.Length, e.Width, e.Depth),
-            HandleDescribed e => IsOverZero(e.Length, e.Width, e.SeatTolerance),
-            SeriesDescribed e => IsOverZero(e.Series.Length, e.Series.Width),
+                && AreSizes(e.Length, e.Width),
+            EyeDescribed e => AreSizes(e.Length, e.Width, e.Depth),
+            HandleDescribed e => AreSizes(e.Length, e.Width, e.SeatTolerance),
+            SeriesDescribed e => AreSizes(e.Series.Length, e.Series.Width),
             PatternDescribed or SettingChanged => true,
-            BarDescribed e => IsOverZero(e.A, e.B, e.Length),
+            BarDescribed e => AreSizes(e.A, e.B, e.Length),
             OrderDescribed e => present.All<PatternDescribed>().Any(each => each.Pattern == e.Pattern)
                 && e.Heads is >= 1 and <= 100_000,
             _ => throw new InvalidOperationException($"No rule for {entered.What.GetType().Name}."),
@@ -121,5 +121,5 @@ internal sealed class SlowRules(SlowPresent present, Entered entered)
 
     private static bool IsSize(Length? size) => size is null or { Nanometres: > 0 and <= 10_000_000_000 };
 
-    private static bool IsOverZero(params Length?[] sizes) => Array.TrueForAll(sizes, size => !(size <= Length.Zero));
+    private static bool AreSizes(params Length?[] sizes) => Array.TrueForAll(sizes, IsSize);
 }

@@ -2,8 +2,8 @@ using System.Collections.Immutable;
 
 namespace ToolWear.Core.Wear.Sisters;
 
-/// <summary>One segment in shares of the limit: start x0, readings x_j at heats n_j.</summary>
-internal sealed record RecordedSegment(double x0, double[] n, double[] x);
+/// <summary>One segment in shares of the limit: its place in the history, start x0, readings x_j at heats n_j.</summary>
+internal sealed record RecordedSegment(int Place, double x0, double[] n, double[] x);
 
 /// <summary>A tool's history in shares of its limit, so that the prior is free of units.</summary>
 /// <param name="Limit">The limit in mm.</param>
@@ -43,15 +43,17 @@ internal sealed record ToolRecord(
             history.HeatsNow,
             [
                 .. history
-                    .Segments.Where(segment => segment.StartMm is not null)
-                    .Select(segment => Scaled(segment, limit)),
+                    .Segments.Index()
+                    .Where(at => at.Item.StartMm is not null)
+                    .Select(at => Scaled(at.Index, at.Item, limit)),
             ],
             history.Last.StartMm is not null
         );
     }
 
-    private static RecordedSegment Scaled(WearSegment segment, double limit) =>
+    private static RecordedSegment Scaled(int place, WearSegment segment, double limit) =>
         new(
+            place,
             segment.StartMm!.Value / limit,
             [.. segment.Readings.Select(reading => reading.Heats)],
             [.. segment.Readings.Select(reading => reading.WearMm / limit)]

@@ -8,13 +8,13 @@ namespace ToolWear.Core.Wear.Sisters;
 /// <summary>The wear along a whole segment, before, between and after its readings.</summary>
 internal static class WearPath
 {
-    internal static ImmutableArray<WearBand> Of(Mixture mixture, IReadOnlyList<double> heats)
+    internal static ImmutableArray<WearBand> Of(Mixture mixture, RecordedSegment segment, IReadOnlyList<double> heats)
     {
-        WearTimes times = WearTimes.Of(mixture.Tool, heats);
+        WearTimes times = WearTimes.Of(segment, heats);
         List<(double w, double m, double P)>[] at = [.. heats.Select(_ => new List<(double, double, double)>())];
         foreach (CellRun run in mixture.Runs)
         {
-            WearSmoother smoother = new(mixture.Tool, run, times);
+            WearSmoother smoother = new(mixture.Tool, segment, run, times);
             for (int c = 0; c < run.w.Length; c++)
             {
                 if (run.w[c] > 0)

@@ -8,6 +8,7 @@ internal sealed class WearSmoother
     private const double LeastVariance = 1e-12;
 
     private readonly ToolRecord tool;
+    private readonly RecordedSegment segment;
     private readonly CellRun run;
     private readonly WearTimes times;
     private readonly double[] G;
@@ -16,17 +17,16 @@ internal sealed class WearSmoother
     private readonly double[] m;
     private readonly double[] P;
 
-    internal WearSmoother(ToolRecord tool, CellRun run, WearTimes times)
+    internal WearSmoother(ToolRecord tool, RecordedSegment segment, CellRun run, WearTimes times)
     {
-        (this.tool, this.run, this.times) = (tool, run, times);
+        (this.tool, this.segment, this.run, this.times) = (tool, segment, run, times);
         int size = times.Heats.Length;
         (before, beforeP, m, P) = (new double[size], new double[size], new double[size], new double[size]);
         G = new double[(size + 1) * run.w.Length];
-        double x0 = tool.Segments[^1].x0;
         for (int j = 0; j <= size; j++)
         {
             Span<double> row = G.AsSpan(j * run.w.Length, run.w.Length);
-            Rises.G(run.Curve, x0, j == 0 ? 0 : times.Heats[j - 1], tool.N0, run.From, row);
+            Rises.G(run.Curve, segment.x0, j == 0 ? 0 : times.Heats[j - 1], tool.N0, run.From, row);
         }
     }
 
@@ -48,7 +48,7 @@ internal sealed class WearSmoother
     private void Forward(int cell)
     {
         ReadingFilter filter = default;
-        filter.Start(tool.Segments[^1].x0, run.Sigma, tool.v_r);
+        filter.Start(segment.x0, run.Sigma, tool.v_r);
         double R1 = ReadingFilter.R1(run.Sigma, tool.v_r);
         for (int j = 0; j < times.Heats.Length; j++)
         {

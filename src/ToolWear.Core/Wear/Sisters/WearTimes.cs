@@ -6,9 +6,8 @@ namespace ToolWear.Core.Wear.Sisters;
 /// <param name="Asked">Which of the asked-for heats it is, or -1.</param>
 internal sealed record WearTimes(double[] Heats, double?[] Readings, int[] Asked)
 {
-    internal static WearTimes Of(ToolRecord tool, IReadOnlyList<double> asked)
+    internal static WearTimes Of(RecordedSegment segment, IReadOnlyList<double> asked)
     {
-        RecordedSegment segment = tool.Segments[^1];
         // a reading comes before what is asked at the same heats
         List<(double n, double? x, int asked)> times =
         [

@@ -1,0 +1,32 @@
+using ToolWear.Core.Wear;
+
+namespace ToolWear.Tests.Commands;
+
+/// <summary>The demo shop with its forecasts, built once for all tests that only read it.</summary>
+public sealed class DemoFixture : IDisposable
+{
+    private readonly TestSite site = new();
+
+    public DemoFixture()
+    {
+        site.Done("demo", "--no-screens", "--store", site.Store);
+        RackText = site.Done("rack");
+        ForecastText = site.Done("forecast");
+        using StringWriter nothing = new();
+        using Bench bench = Bench.ToRead(
+            new Site(nothing, nothing, site.Clock, new Storage.Disks.RealDisk(), () => "", site.Store, site.Folder),
+            site.Store
+        );
+        Forecasts = ShopForecasts.Of(bench.Shop);
+    }
+
+    public ShopForecasts Forecasts { get; }
+
+    public string RackText { get; }
+
+    public string ForecastText { get; }
+
+    internal TestSite Site => site;
+
+    public void Dispose() => site.Dispose();
+}
