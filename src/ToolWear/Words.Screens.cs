@@ -40,8 +40,8 @@ public static partial class Words
     /// <returns>A line.</returns>
     internal static string Exported(int readings, string path) => $"{readings} readings written to {path}";
 
-    internal static string RackLegend(int tools) =>
-        $"{tools} tools. > take next. Heats left are an estimate, not a permission. {NotFollowedMark} range may be too narrow.";
+    internal const string RackLegend =
+        "> take next   * range may be too narrow   Heats left: an estimate, no permission";
 
     /// <summary>What a screen is for.</summary>
     /// <param name="screen">Which.</param>

@@ -3,8 +3,8 @@ using Terminal.Gui.Input;
 using Terminal.Gui.ViewBase;
 using Terminal.Gui.Views;
 using ToolWear.Core.Ledger;
-using ToolWear.Core.Wear;
 using ToolWear.Screens.Drawing;
+using ToolWear.Screens.Hammer;
 
 namespace ToolWear.Screens;
 
@@ -70,8 +70,14 @@ public sealed class Host : Runnable
     /// <summary>The tool that the screens speak of, by its number; null for none.</summary>
     public long? ToolInHand { get; set; }
 
-    /// <summary>The forecasts last worked out.</summary>
-    public ShopForecasts? Forecasts => Sitting.Forecasts;
+    /// <summary>What stands at the hammer.</summary>
+    public Board Board { get; set; } = Board.Empty;
+
+    /// <summary>The session that the board was made for, null while it is only being chosen.</summary>
+    public string? BoardOf { get; private set; }
+
+    /// <summary>Heads through each stage that has a key.</summary>
+    public ImmutableArray<int> Heads { get; set; } = [];
 
     /// <summary>The exit code that leaving comes to.</summary>
     public int ExitCode { get; private set; }
@@ -112,6 +118,17 @@ public sealed class Host : Runnable
 
     /// <summary>The screen one comes home to: the rack, or the first start while there is no tool.</summary>
     public ScreenName Home => Sitting.Shop.Tools.IsEmpty ? ScreenName.FirstStart : ScreenName.ToolRack;
+
+    /// <summary>Puts tools at the hammer.</summary>
+    /// <param name="board">The board.</param>
+    /// <param name="session">The session it is for, null while it is only being chosen.</param>
+    public void Take(Board board, string? session)
+    {
+        Board = board;
+        BoardOf = session;
+        int stages = LastTime.Stages(Sitting.Shop, board.Pattern).Length;
+        Heads = [.. Enumerable.Repeat(0, Math.Min(stages, HammerScreen.MostStages))];
+    }
 
     /// <summary>Shows the screen before again, as it was.</summary>
     public void Return()
@@ -205,7 +222,12 @@ public sealed class Host : Runnable
 
     private void TakeBack()
     {
-        ImmutableArray<Entered> entries = Sitting.TakeBack();
+        if (Current.StepBack())
+        {
+            return;
+        }
+
+        ImmutableArray<Entered> entries = Sitting.CanTakeBack ? Sitting.TakeBack() : TakeBackHeat();
         if (entries.IsEmpty)
         {
             return;
@@ -213,6 +235,13 @@ public sealed class Host : Runnable
 
         Sitting.Say(Words.TakenBack(entries, Sitting.Units), Ink.Done);
         Current.TakenBack(entries);
+    }
+
+    // a heat of an evening that ended in a crash can still be taken back
+    private ImmutableArray<Entered> TakeBackHeat()
+    {
+        ImmutableArray<Entered> heat = Current is HammerScreen hammer ? hammer.LastHeat() : [];
+        return !heat.IsEmpty && Sitting.CrossOut(heat) ? heat : [];
     }
 
     // a tally never waits: at the hammer the two cores belong to the keys

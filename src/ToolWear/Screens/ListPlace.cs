@@ -23,6 +23,7 @@ public sealed class ListPlace
     {
         int step = act == Act.Page ? Math.Max(1, room) : 1;
         Choose(Chosen + (which == 0 ? -step : step), count);
+        First = act == Act.Page ? First + (which == 0 ? -step : step) : First;
     }
 
     /// <summary>Brings the chosen row among those shown.</summary>

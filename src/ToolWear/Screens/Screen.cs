@@ -57,6 +57,10 @@ public abstract class Screen : View
     /// <param name="which">Which of the row's keys it was, from 0.</param>
     public abstract void Do(Act act, int which);
 
+    /// <summary>Goes a step back that recorded nothing.</summary>
+    /// <returns>True where the last step was one.</returns>
+    public virtual bool StepBack() => false;
+
     /// <summary>After something recorded was taken back.</summary>
     /// <param name="entries">What was taken back; never empty.</param>
     public virtual void TakenBack(System.Collections.Immutable.ImmutableArray<Core.Ledger.Entered> entries) { }

@@ -11,7 +11,7 @@ namespace ToolWear.Screens;
 /// <summary>One sitting at the screens: the bench, the forecasts, what was said last, what can be taken back.</summary>
 public sealed class Sitting : IDisposable
 {
-    private readonly Stack<(long First, long Last)> recorded = new();
+    private readonly Stack<Done> recorded = new();
     private readonly DateOnly? day;
 
     /// <summary>Begins a sitting.</summary>
@@ -70,7 +70,7 @@ public sealed class Sitting : IDisposable
             return false;
         }
 
-        recorded.Push((first, Shop.Ledger.Count));
+        recorded.Push(new Done(first, Shop.Ledger.Count, null));
         return true;
     }
 
@@ -79,12 +79,23 @@ public sealed class Sitting : IDisposable
     /// <returns>True where they are on the disk.</returns>
     public bool RecordForGood(ImmutableArray<LedgerEntry> entries) => Try(entries);
 
+    /// <summary>Notes something that is not in the ledger, so that the same key takes it back.</summary>
+    /// <param name="undo">Takes it back and says what that was.</param>
+    public void Remember(Func<string> undo) => recorded.Push(new Done(0, 0, undo));
+
     /// <summary>Crosses out what was recorded last in this sitting.</summary>
     /// <returns>The entries taken back, in the order in which they were recorded; none where nothing was.</returns>
     public ImmutableArray<Entered> TakeBack()
     {
-        while (recorded.TryPeek(out (long First, long Last) last))
+        while (recorded.TryPeek(out Done? last))
         {
+            if (last.Undo is { } undo)
+            {
+                recorded.Pop();
+                Say(undo(), Ink.Done);
+                return [];
+            }
+
             ImmutableArray<Entered> entries = Standing(last.First, last.Last);
             if (entries.IsEmpty)
             {
@@ -139,4 +150,7 @@ public sealed class Sitting : IDisposable
             return false;
         }
     }
+
+    /// <summary>Something done: entries of the ledger from first to last, or what takes it back.</summary>
+    private sealed record Done(long First, long Last, Func<string>? Undo);
 }

@@ -19,10 +19,10 @@ public static class ToolRackText
     private const int WornEnd = 29;
     private const int OfEnd = 35;
     private const int LeftEnd = 41;
-    private const int RangeEnd = 52;
-    private const int EyeNow = 53;
-    private const int Verdict = 65;
-    private const int Why = 82;
+    private const int RangeEnd = 51;
+    private const int EyeNow = 52;
+    private const int Verdict = 64;
+    private const int Why = 81;
     private const int Around = 3;
 
     /// <summary>The tools in service in the order of the rack.</summary>
@@ -120,7 +120,7 @@ public static class ToolRackText
             body.Put(0, y, $"{tools[place.Chosen].Mark}: {why}", Ink.Quiet);
         }
 
-        body.Put(0, y + 1, Words.RackLegend(tools.Length), Ink.Quiet);
+        body.Put(0, y + 1, Words.RackLegend, Ink.Quiet);
     }
 
     /// <summary>A tool in one word: its place in the series, else its form.</summary>
