@@ -310,6 +310,8 @@ public static class Keys
             new(ScreenName.FirstStart, Act.GoNewTool, ["a"], "a", "add one tool", Words.DoesNewTool),
             new(ScreenName.FirstStart, Act.Demo, ["d"], "d", "demo", Words.DoesDemo),
             new(ScreenName.FirstStart, Act.Import, ["i"], "i", "import", Words.DoesImport, Need.EmptyStore),
+            new(ScreenName.FirstStart, Act.Enter, ["Enter"], "Enter", "take", Words.DoesAnswer, Need.Typing),
+            new(ScreenName.FirstStart, Act.Back, ["Esc"], "Esc", "cancel", Words.DoesCancel, Need.Typing),
             new(ScreenName.FirstStart, Act.GoShop, ["s"], "s", "shop", Words.DoesShop),
             new(ScreenName.FirstStart, Act.Leave, ["q"], "q", "leave", Words.DoesLeave),
             new(ScreenName.ToolTable, Act.Enter, ["Enter"], "Enter", "next", Words.DoesNextCell),
