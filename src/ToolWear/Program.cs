@@ -3,6 +3,8 @@ using ToolWear;
 using ToolWear.Commands;
 using ToolWear.Storage.Disks;
 
+// no configuration of the library's own may reach the screens
+Environment.SetEnvironmentVariable("TUI_CONFIG", null);
 Console.OutputEncoding = new System.Text.UTF8Encoding(encoderShouldEmitUTF8Identifier: false);
 string data = Environment.GetFolderPath(
     Environment.SpecialFolder.LocalApplicationData,
@@ -16,5 +18,20 @@ Site site = new(
     () => Convert.ToHexStringLower(RandomNumberGenerator.GetBytes(16)),
     Path.Combine(data.Length == 0 ? "." : data, "toolwear", "shop.db"),
     Path.GetTempPath()
-);
+)
+{
+    Tty = new Tty(
+        !Console.IsInputRedirected && !Console.IsOutputRedirected,
+        Environment.GetEnvironmentVariable("TERM") ?? "",
+        Environment.GetEnvironmentVariable("COLORTERM") is "truecolor" or "24bit",
+        !string.IsNullOrEmpty(Environment.GetEnvironmentVariable("NO_COLOR")),
+        bytes =>
+        {
+            using Stream raw = Console.OpenStandardOutput();
+            raw.Write(bytes.Span);
+            raw.Flush();
+        },
+        Environment.Exit
+    ),
+};
 return Verbs.Run(site, args);

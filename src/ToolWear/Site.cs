@@ -20,6 +20,9 @@ public sealed record Site(
     string TemporaryFolder
 )
 {
+    /// <summary>The terminal for the screens; null where there is none, as in most tests.</summary>
+    public Tty? Tty { get; init; }
+
     /// <summary>The shop's day now.</summary>
     public DateOnly Today => DateOnly.FromDateTime(Clock.GetLocalNow().DateTime);
 }

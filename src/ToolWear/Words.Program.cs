@@ -3,10 +3,6 @@ namespace ToolWear;
 /// <content>What the program says about itself.</content>
 public static partial class Words
 {
-    /// <summary>Before the screens are there.</summary>
-    public const string NoScreensYet =
-        "toolwear: name a verb, such as rack, heats, measure or card; \"toolwear --help\" lists them all";
-
     /// <summary>Something went wrong that is no fault of the user's.</summary>
     /// <param name="bug">What went wrong.</param>
     /// <returns>One line.</returns>

@@ -3,10 +3,14 @@ using ToolWear.Core.Shops;
 namespace ToolWear.Core.Wear;
 
 /// <summary>The order of tools on the rack: by eye, then as the work goes, then by mark with its numbers in order.</summary>
-internal sealed class RackOrder : IComparer<ToolInShop>
+public sealed class RackOrder : IComparer<ToolInShop>
 {
+    private RackOrder() { }
+
+    /// <summary>The order.</summary>
     public static RackOrder Instance { get; } = new();
 
+    /// <inheritdoc />
     public int Compare(ToolInShop? x, ToolInShop? y)
     {
         if (x is null || y is null)

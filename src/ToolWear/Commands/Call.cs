@@ -29,18 +29,34 @@ internal sealed class Call
     public string StorePath => FullPath("--store", Get(Common.Store) ?? Site.UsualStore);
 
     /// <summary>The day the command speaks of: today where none was named.</summary>
-    public DateOnly On => Day("--on", Get(Common.On)) ?? Site.Today;
+    public DateOnly On => DayIfNamed ?? Site.Today;
+
+    /// <summary>The day that was named, null where none was.</summary>
+    public DateOnly? DayIfNamed => Day("--on", Get(Common.On));
 
     /// <summary>Runs a verb: results come out only where it succeeds, a refusal is one sentence.</summary>
     /// <returns>The exit code.</returns>
-    public static int Run(Site site, ParseResult parsed, Action<Call> run)
+    public static int Run(Site site, ParseResult parsed, Action<Call> run) =>
+        RunToCode(
+            site,
+            parsed,
+            call =>
+            {
+                run(call);
+                return 0;
+            }
+        );
+
+    /// <summary>Runs what ends with an exit code of its own; results come out, a refusal is one sentence.</summary>
+    /// <returns>The exit code.</returns>
+    public static int RunToCode(Site site, ParseResult parsed, Func<Call, int> run)
     {
         Call call = new(site, parsed);
         try
         {
-            run(call);
+            int code = run(call);
             call.Flush();
-            return 0;
+            return code;
         }
         catch (RefusedException refused)
         {

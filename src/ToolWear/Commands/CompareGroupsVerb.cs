@@ -49,6 +49,6 @@ internal static class CompareGroupsVerb
             );
         }
 
-        call.Print(Compared.Figures(a, b, GroupComparison.Of([.. kinds[0]], a, b)), $"{Words.TrialBasis}\n");
+        call.Print(Compared.Calculated(a, b, GroupComparison.Of([.. kinds[0]], a, b)), $"{Words.TrialBasis}\n");
     }
 }

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.CommandLine;
 using ToolWear.Core.Ledger;
 using ToolWear.Demo;
+using ToolWear.Screens;
 
 namespace ToolWear.Commands;
 
@@ -10,28 +11,41 @@ internal static class DemoVerb
 {
     private static readonly Option<bool> NoScreens = new("--no-screens") { Description = "only build it" };
 
-    public static Command Make(Site site) =>
-        Common.Verb(
+    public static Command Make(Site site)
+    {
+        Command verb = Common.Verb(
             site,
             "demo",
-            "Builds a fresh demo: an invented shop whose last session lies a few days back.",
-            "demo --no-screens --store demo.db",
+            "Opens the screens on a fresh demo, an invented shop whose last session lies a few days back; it is gone at the\n"
+                + "end. --store FILE keeps it; --no-screens only builds it.",
+            "demo",
             [NoScreens],
-            Run
+            _ => { }
         );
+        verb.SetAction(parsed => Call.RunToCode(site, parsed, Run));
+        return verb;
+    }
 
-    private static void Run(Call call)
+    private static int Run(Call call)
     {
-        if (!call.Has(NoScreens))
+        bool isKept = call.Get(Common.Store) is not null;
+        if (isKept)
         {
-            throw RefusedException.WrongUsage(
-                "the screens are not built yet: demo --no-screens --store FILE builds the shop for the other verbs"
-            );
+            Build(call);
+        }
+        else if (call.Has(NoScreens))
+        {
+            throw RefusedException.WrongUsage("demo --no-screens wants --store FILE: the file to keep the demo in");
         }
 
-        string path = call.Get(Common.Store) is null
-            ? throw RefusedException.WrongUsage("demo --no-screens wants --store FILE: the file to keep the demo in")
-            : call.StorePath;
+        return call.Has(NoScreens) ? 0
+            : isKept ? Evening.Run(call.Site, call.StorePath, call.On)
+            : Evening.RunDemo(call.Site, call.On);
+    }
+
+    private static void Build(Call call)
+    {
+        string path = call.StorePath;
         if (File.Exists(path) || File.Exists(path + ".journal"))
         {
             throw RefusedException.WrongData($"{path} is there already: a demo goes into a new file");

@@ -55,7 +55,7 @@ internal static class DriveDepthVerb
         }
 
         call.Print(
-            new Figures([new("shift_mm", "Deeper by, mm", Cell.Of(shift, FigureOptions.Decimals(1)))]),
+            new Calculated([new("shift_mm", "Deeper by, mm", Cell.Of(shift, FigureOptions.Decimals(1)))]),
             $"{Words.EyeCaution}\n"
         );
     }
@@ -82,7 +82,7 @@ internal static class DriveDepthVerb
         LengthUnit units = call.Units(shop);
         string Shown(double mm) => SizeShown.Eye(Length.FromMm(mm), units);
         call.Print(
-            new Figures([
+            new Calculated([
                 new("shift_mm", "Deeper by", Cell.Of(to.DeeperMm, FigureOptions.Decimals(1))),
                 new(
                     "mark_mm",

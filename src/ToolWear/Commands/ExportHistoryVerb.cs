@@ -1,9 +1,6 @@
 using System.CommandLine;
-using System.Text;
 using ToolWear.Core.Wear;
 using ToolWear.Results;
-using ToolWear.Storage.Disks;
-using ToolWear.Tables;
 
 namespace ToolWear.Commands;
 
@@ -26,9 +23,8 @@ internal static class ExportHistoryVerb
     {
         string path = Call.FullPath("FILE", call.Get(File));
         using Bench bench = call.ToRead();
-        Table history = HistoryTable.Of(bench.Shop, ShopForecasts.Of(bench.Shop).All.Values, call.Units(bench.Shop));
-        string text = call.Format() == "json" ? history.ToJson() : history.ToCsv();
-        WholeFile.Write(call.Site.Disk, path, Encoding.UTF8.GetBytes(text));
-        call.PrintLine($"{history.Rows.Length} readings written to {call.Get(File)}");
+        bool asJson = call.Format() == "json";
+        int readings = HistoryFile.Write(call.Site, path, ShopForecasts.Of(bench.Shop), call.Units(bench.Shop), asJson);
+        call.PrintLine(Words.Exported(readings, call.Get(File)));
     }
 }

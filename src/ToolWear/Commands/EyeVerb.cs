@@ -58,7 +58,7 @@ internal static class EyeVerb
         }
 
         call.Print(
-            new Figures([
+            new Calculated([
                 toEye
                     ? new("eye_mm", "Eye, mm", Cell.Of(knockOut.EyeMm(size), FigureOptions.Decimals(1)))
                     : new("drift_mm", "Drift, mm", Cell.Of(knockOut.DriftMm(size), FigureOptions.Decimals(2))),
@@ -79,7 +79,7 @@ internal static class EyeVerb
         LengthUnit units = call.Units(bench.Shop);
         string Shown(double mm) => SizeShown.Eye(Length.FromMm(mm), units);
         call.Print(
-            new Figures([
+            new Calculated([
                 new("eye_length_mm", "Eye length", Cell.Of(eye.LengthMm, Shown)),
                 new("eye_width_mm", "Eye width", Cell.Of(eye.WidthMm, Shown)),
             ]),

@@ -83,7 +83,7 @@ internal static class FigureOptions
     }
 
     /// <summary>Prints figures in the format asked for; what follows them only as text.</summary>
-    public static void Print(this Call call, Figures figures, string after = "") =>
+    public static void Print(this Call call, Calculated figures, string after = "") =>
         call.Print(
             call.Format() switch
             {

@@ -29,10 +29,7 @@ internal static class ImportVerb
     private static void Run(Call call)
     {
         string path = Call.FullPath("DIR", call.Get(Source));
-        CsvImported imported =
-            Directory.Exists(path) ? CsvSet.Import(Files.InFolder(path), call.Site.Today)
-            : File.Exists(path) ? CsvSet.ImportToolsInUse(Files.Read(path), call.Site.Today)
-            : throw RefusedException.WrongData($"there is no folder and no file {path}");
+        CsvImported imported = Read(path, call.Site.Today);
         Refuse(call, imported.Faults, imported.MoreFaults);
         using Bench bench = call.ToWrite();
         if (bench.Shop.Ledger.Count > 0)
@@ -52,6 +49,12 @@ internal static class ImportVerb
             $"{imported.Entries.Length} entries, {bench.Shop.Tools.Count} tools, {bench.Shop.Sessions.Count} sessions imported"
         );
     }
+
+    /// <summary>Reads a folder with the CSV set, or one table of tools in use.</summary>
+    public static CsvImported Read(string path, DateOnly today) =>
+        Directory.Exists(path) ? CsvSet.Import(Files.InFolder(path), today)
+        : File.Exists(path) ? CsvSet.ImportToolsInUse(Files.Read(path), today)
+        : throw RefusedException.WrongData($"there is no folder and no file {path}");
 
     /// <summary>Enters what was imported as one line of the journal.</summary>
     public static void Into(Bench bench, ImmutableArray<LedgerEntry> entries, DateOnly day)

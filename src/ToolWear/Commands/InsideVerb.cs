@@ -42,7 +42,7 @@ internal static class InsideVerb
             _ => "cheek",
         };
         call.Print(
-            new Figures([
+            new Calculated([
                 new("clearance_mm", "Clearance, mm", Cell.Of(clearance.ClearanceMm, FigureOptions.Decimals(2))),
                 new("least_at", "Least at", Cell.Of(leastAt)),
             ]),

@@ -5,6 +5,7 @@ using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
 using ToolWear.Core.Wear;
 using ToolWear.Core.Wear.Histories;
+using ToolWear.Results;
 
 namespace ToolWear.Commands;
 
@@ -41,7 +42,7 @@ internal static class MeasureVerb
         using Bench bench = call.ToWrite();
         TypedSize size = call.Size(bench.Shop, call.Get(Size));
         ToolInShop tool = Call.Find(bench.Shop, mark);
-        string? session = call.Get(Session) ?? SessionBefore(bench.Shop, tool, call.On);
+        string? session = call.Get(Session) ?? ExpectedReading.SessionBefore(bench.Shop, tool, call.On);
         ToolMeasured reading = new(
             mark,
             call.Get(Gauge),
@@ -69,16 +70,6 @@ internal static class MeasureVerb
         }
     }
 
-    /// <summary>The last session the tool worked in by that day, unless it was reworked since: then the day itself counts.</summary>
-    private static string? SessionBefore(Shop shop, ToolInShop tool, DateOnly on)
-    {
-        LedgerEntry? last = shop.HistoryOf(tool)
-            .Where(each => each.Place.Day <= on)
-            .Select(each => each.Entered.What)
-            .LastOrDefault(what => what is HeatsWorked or ToolReworked);
-        return (last as HeatsWorked)?.Session;
-    }
-
     private static void AfterReading(Call call, Shop shop, ToolMark mark, ToolMeasured reading)
     {
         GaugeHistory history = ShopHistories
@@ -99,28 +90,8 @@ internal static class MeasureVerb
         }
     }
 
-    private static string? Improbable(GaugeForecast? before, ToolMeasured reading, LengthUnit units)
-    {
-        if (before is not { Forecast: { } forecast, History.Start: { } start })
-        {
-            return null;
-        }
-
-        // what one reading in fifty lies outside of
-        Limits expected = forecast.NextReading(before.History.Wear.HeatsNow, 0.98);
-        double wearMm = before.History.Gauge.WearTo(start, reading.Size).Mm;
-        if (wearMm >= expected.Low && !(wearMm > expected.High))
-        {
-            return null;
-        }
-
-        return $"{reading.Gauge} was expected {Expected(before.History.Gauge, start, expected, units)}: end ground back? jaw on scale? If it is wrong, cross the entry out.";
-    }
-
-    private static string Expected(GaugeMark gauge, Length start, Limits expected, LengthUnit units)
-    {
-        double sign = gauge.Wears == Wears.Smaller ? -1 : 1;
-        double[] sizes = [start.Mm + (sign * expected.Low), start.Mm + (sign * (expected.High ?? expected.Low))];
-        return $"between {SizeShown.Wear(sizes.Min(), units)} and {SizeShown.Wear(sizes.Max(), units)} {SizeShown.Mark(units)}";
-    }
+    private static string? Improbable(GaugeForecast? before, ToolMeasured reading, LengthUnit units) =>
+        ExpectedReading.Of(before, before?.History.Wear.HeatsNow ?? 0) is { } expected && !expected.Holds(reading.Size)
+            ? $"{reading.Gauge} was expected {expected.InWords(units)}: end ground back? jaw on scale? If it is wrong, cross the entry out."
+            : null;
 }

@@ -65,7 +65,7 @@ internal static class QuoteVerb
             heads,
             sure ?? bench.Shop.Settings.Sure
         );
-        Figures figures = FiguresOf(quote);
+        Calculated figures = FiguresOf(quote);
         Table tools = ToolTable(quote, call.Units(bench.Shop));
         call.Print(
             call.Format() switch
@@ -136,7 +136,7 @@ internal static class QuoteVerb
         string.Concat(series.Nesting.Select(step => step.Sentence + "\n"))
         + (series.Slits.Longest.Warning is { } warning ? warning + "\n" : "");
 
-    private static Figures FiguresOf(OddEyeQuote quote)
+    private static Calculated FiguresOf(OddEyeQuote quote)
     {
         Func<double, string> money = FigureOptions.Decimals(2);
         return new([

@@ -31,7 +31,7 @@ internal static class SectionVerb
     {
         Section section = Read(call, Call.ReadWord(SectionKinds.Words, call.Get(Kind)));
         call.Print(
-            new Figures([
+            new Calculated([
                 new("area_mm2", "Area, mm2", Cell.Of(section.AreaMm2(), FigureOptions.Decimals(2))),
                 new("perimeter_mm", "Perimeter, mm", Cell.Of(section.PerimeterMm(), FigureOptions.Decimals(2))),
             ])

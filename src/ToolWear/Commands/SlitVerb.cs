@@ -60,7 +60,7 @@ internal static class SlitVerb
         }
 
         call.Print(
-            new Figures([new("slit_mm", "Slit, mm", Cell.Of(slit, FigureOptions.Decimals(1)))]),
+            new Calculated([new("slit_mm", "Slit, mm", Cell.Of(slit, FigureOptions.Decimals(1)))]),
             $"{Words.BlindHoleCaution}\n"
         );
     }

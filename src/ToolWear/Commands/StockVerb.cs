@@ -61,7 +61,7 @@ internal static class StockVerb
         }
 
         call.Print(
-            new Figures([
+            new Calculated([
                 new("volume_mm3", "Volume, mm3", Cell.Of(stock.VolumeMm3, FigureOptions.Decimals(0))),
                 new("mass_kg", "Weight, kg", Cell.Of(stock.MassKg, FigureOptions.Decimals(2))),
                 new("length_mm", "Length of bar, mm", Cell.Of(stock.LengthMm, FigureOptions.Decimals(0))),

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.CommandLine.Invocation;
 using System.CommandLine.Parsing;
+using ToolWear.Screens;
 
 namespace ToolWear.Commands;
 
@@ -62,11 +63,9 @@ public static class Verbs
         }
 
         VerbCommand.ExtendHelp(root);
-        root.SetAction(_ =>
-        {
-            site.Error.WriteLine(Words.NoScreensYet);
-            return RefusedException.UsageExit;
-        });
+        root.SetAction(parsed =>
+            Call.RunToCode(site, parsed, call => Evening.Run(site, call.StorePath, call.DayIfNamed))
+        );
         return root;
     }
 

@@ -33,7 +33,10 @@ public static class CardText
         return text.Append($"\n{Words.ForecastBasis}\n{Words.ForecastCaution}\n").ToString();
     }
 
-    private static void Head(StringBuilder text, Card card)
+    /// <summary>Writes what the tool is, its verdict, and when it was looked over.</summary>
+    /// <param name="text">Where to.</param>
+    /// <param name="card">The card.</param>
+    internal static void Head(StringBuilder text, Card card)
     {
         Tool tool = card.Forecast.Tool.Tool;
         string place = tool.Place == Place.None ? "" : Places.Words.Word(tool.Place) + " ";
@@ -69,7 +72,11 @@ public static class CardText
         }
     }
 
-    private static void Gauge(StringBuilder text, GaugeForecast gauge, LengthUnit units)
+    /// <summary>Writes the figures of one gauge mark and both its forecasts.</summary>
+    /// <param name="text">Where to.</param>
+    /// <param name="gauge">The gauge mark.</param>
+    /// <param name="units">The unit for people.</param>
+    internal static void Gauge(StringBuilder text, GaugeForecast gauge, LengthUnit units)
     {
         string unit = SizeShown.Mark(units);
         GaugeMark mark = gauge.History.Gauge;

@@ -14,7 +14,7 @@ public static class Compared
     /// <param name="b">The other.</param>
     /// <param name="comparison">What came of it.</param>
     /// <returns>The figures.</returns>
-    public static Figures Figures(string a, string b, GroupComparison comparison) =>
+    public static Calculated Calculated(string a, string b, GroupComparison comparison) =>
         new([.. Names.Zip(Row(a, b, comparison), (name, cell) => new Figure(name.File, name.Heading, cell))]);
 
     /// <summary>Several comparisons of the same two, one for each kind of tool.</summary>

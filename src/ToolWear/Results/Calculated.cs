@@ -13,7 +13,7 @@ public sealed record Figure(string Name, string Heading, Cell Value);
 
 /// <summary>A few figures that belong together: a line each for people, one row of CSV, one JSON object.</summary>
 /// <param name="All">The figures in their order.</param>
-public sealed record Figures(ImmutableArray<Figure> All)
+public sealed record Calculated(ImmutableArray<Figure> All)
 {
     /// <summary>The figures as lines for people.</summary>
     /// <returns>Lines, each with its line end.</returns>

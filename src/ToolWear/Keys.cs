@@ -1,0 +1,324 @@
+using System.Collections.Immutable;
+
+namespace ToolWear;
+
+/// <summary>The screens.</summary>
+public enum ScreenName
+{
+    /// <summary>The tools in service.</summary>
+    ToolRack,
+
+    /// <summary>The keys of the screen before.</summary>
+    Help,
+
+    /// <summary>Which tools and which pattern tonight.</summary>
+    Choosing,
+
+    /// <summary>The tally.</summary>
+    Hammer,
+
+    /// <summary>The end of a session.</summary>
+    Closing,
+
+    /// <summary>To measure, and the caliper round.</summary>
+    CaliperRound,
+
+    /// <summary>One tool.</summary>
+    WearCard,
+
+    /// <summary>What to forge.</summary>
+    ForgeList,
+
+    /// <summary>Every entry.</summary>
+    LedgerPages,
+
+    /// <summary>The shop's settings.</summary>
+    ShopPage,
+
+    /// <summary>An empty store.</summary>
+    FirstStart,
+
+    /// <summary>The table of the tools I have.</summary>
+    ToolTable,
+
+    /// <summary>One tool, question by question.</summary>
+    NewTool,
+}
+
+/// <summary>What a key does.</summary>
+public enum Act
+{
+    /// <summary>Leaves the program.</summary>
+    Leave,
+
+    /// <summary>Goes back to the screen before.</summary>
+    Back,
+
+    /// <summary>Shows every key.</summary>
+    Help,
+
+    /// <summary>Takes the last thing recorded back.</summary>
+    TakeBack,
+
+    /// <summary>One row up or down.</summary>
+    Move,
+
+    /// <summary>One page up or down.</summary>
+    Page,
+
+    /// <summary>Does what the screen is for: opens, begins, takes, goes on.</summary>
+    Enter,
+
+    /// <summary>Goes to the tally.</summary>
+    GoHammer,
+
+    /// <summary>Goes to what is to be measured.</summary>
+    GoMeasure,
+
+    /// <summary>Goes to the forge list.</summary>
+    GoForge,
+
+    /// <summary>Goes to the ledger.</summary>
+    GoLedger,
+
+    /// <summary>Goes to the shop page.</summary>
+    GoShop,
+
+    /// <summary>Adds a tool, question by question.</summary>
+    GoNewTool,
+
+    /// <summary>Enters the tools that are there, in a table.</summary>
+    GoTable,
+
+    /// <summary>Writes the wear history.</summary>
+    Export,
+
+    /// <summary>Reads a CSV set.</summary>
+    Import,
+
+    /// <summary>Fills the empty store with the invented shop, to look at.</summary>
+    Demo,
+
+    /// <summary>Takes a tool or leaves it.</summary>
+    Toggle,
+
+    /// <summary>Puts a tool into the set that works together.</summary>
+    Together,
+
+    /// <summary>Another pattern.</summary>
+    Pattern,
+
+    /// <summary>A heat.</summary>
+    Heat,
+
+    /// <summary>A head through a stage.</summary>
+    Head,
+
+    /// <summary>Closes the session.</summary>
+    Close,
+
+    /// <summary>A finding.</summary>
+    Find,
+
+    /// <summary>Another hand.</summary>
+    Who,
+
+    /// <summary>Another gauge mark.</summary>
+    Gauge,
+
+    /// <summary>Chart or words.</summary>
+    Words,
+
+    /// <summary>Crosses an entry out.</summary>
+    CrossOut,
+
+    /// <summary>Finds an entry.</summary>
+    Search,
+}
+
+/// <summary>What must be there for a key to work; the screen knows whether it is.</summary>
+public enum Need
+{
+    /// <summary>Nothing.</summary>
+    Nothing,
+
+    /// <summary>A row to speak of.</summary>
+    Row,
+
+    /// <summary>More rows than fit.</summary>
+    MorePages,
+
+    /// <summary>Something recorded in this sitting.</summary>
+    Recorded,
+
+    /// <summary>A tool chosen for tonight.</summary>
+    Chosen,
+
+    /// <summary>A pattern in the shop.</summary>
+    Pattern,
+
+    /// <summary>A stage of the pattern.</summary>
+    Stage,
+
+    /// <summary>Two tools that can work together.</summary>
+    Set,
+
+    /// <summary>A tool in the hand.</summary>
+    InHand,
+
+    /// <summary>Names of hands in the shop.</summary>
+    Hands,
+
+    /// <summary>Tools in the shop.</summary>
+    Tools,
+
+    /// <summary>An empty store.</summary>
+    EmptyStore,
+
+    /// <summary>Two gauge marks or more.</summary>
+    Gauges,
+
+    /// <summary>A line that is being typed.</summary>
+    Typing,
+}
+
+/// <summary>One key: a row of data from which foot, help and what happens come.</summary>
+/// <param name="Where">The screen; null for all.</param>
+/// <param name="Act">What it does.</param>
+/// <param name="Names">The keys; which of them was pressed tells up from down, the first tool from the second.</param>
+/// <param name="Shown">How the foot names the key.</param>
+/// <param name="Words">What the foot says.</param>
+/// <param name="Does">What help says.</param>
+/// <param name="Need">What must be there; else it is refused with a sentence.</param>
+/// <param name="OnlyInHelp">Whether the foot leaves it out, for the body of the screen shows it.</param>
+public sealed record KeyRow(
+    ScreenName? Where,
+    Act Act,
+    ImmutableArray<string> Names,
+    string Shown,
+    string Words,
+    string Does,
+    Need Need = Need.Nothing,
+    bool OnlyInHelp = false
+);
+
+/// <summary>Every key of every screen.</summary>
+public static class Keys
+{
+    private static readonly ImmutableArray<string> UpDown = ["Up", "Down"];
+    private static readonly ImmutableArray<string> Pages = ["PageUp", "PageDown"];
+    private static readonly ImmutableArray<string> Digits = ["1", "2", "3", "4", "5", "6", "7", "8", "9"];
+    private static readonly ImmutableArray<string> Letters = ["a", "b", "c", "d", "e", "f"];
+
+    /// <summary>The keys for findings, in the order of the words of findings.</summary>
+    public static ImmutableArray<string> FindingKeys { get; } =
+    ["s", "m", "c", "k", "b", "e", "o", "g", "p", "h", "u", "l", "t", "x"];
+
+    /// <summary>Every row, in the order of the foot.</summary>
+    public static ImmutableArray<KeyRow> All { get; } =
+    [
+        .. Rack(),
+        .. AtTheHammer(),
+        .. Measuring(),
+        .. Pagesful(),
+        .. Beginning(),
+        new(null, Act.Help, ["?", "F1"], "?", "help", Words.DoesHelp),
+        new(null, Act.TakeBack, ["Backspace"], "Bksp", "take back", Words.DoesTakeBack, Need.Recorded),
+        new(null, Act.Leave, ["Ctrl+C"], "Ctrl-C", "leave", Words.DoesLeave, OnlyInHelp: true),
+    ];
+
+    /// <summary>The keys of a screen.</summary>
+    /// <param name="screen">The screen.</param>
+    /// <returns>Its own rows, then those that all screens have.</returns>
+    public static IEnumerable<KeyRow> Of(ScreenName screen) =>
+        All.Where(row => row.Where is null || row.Where == screen);
+
+    private static KeyRow[] Rack() =>
+        [
+            new(ScreenName.ToolRack, Act.GoHammer, ["h"], "h", "hammer", Words.DoesHammer, Need.Tools),
+            new(ScreenName.ToolRack, Act.GoMeasure, ["m"], "m", "measure", Words.DoesMeasure, Need.Tools),
+            new(ScreenName.ToolRack, Act.Enter, ["Enter"], "Enter", "card", Words.DoesCard, Need.Row),
+            new(ScreenName.ToolRack, Act.GoForge, ["f"], "f", "forge list", Words.DoesForge),
+            new(ScreenName.ToolRack, Act.GoLedger, ["l"], "l", "ledger", Words.DoesLedger),
+            new(ScreenName.ToolRack, Act.GoShop, ["s"], "s", "shop", Words.DoesShop),
+            new(ScreenName.ToolRack, Act.GoNewTool, ["a"], "a", "add a tool", Words.DoesNewTool),
+            new(ScreenName.ToolRack, Act.GoTable, ["t"], "t", "table", Words.DoesTable),
+            new(ScreenName.ToolRack, Act.Export, ["e"], "e", "export", Words.DoesExport, Need.Tools),
+            new(ScreenName.ToolRack, Act.Move, UpDown, "↑↓", "choose", Words.DoesMove, Need.Row),
+            new(ScreenName.ToolRack, Act.Page, Pages, "PgUp PgDn", "page", Words.DoesPage, Need.MorePages),
+            new(ScreenName.ToolRack, Act.Leave, ["q"], "q", "leave", Words.DoesLeave),
+            new(ScreenName.ToolRack, Act.Back, ["Esc"], "Esc", "cancel", Words.DoesCancel, Need.Typing),
+            new(ScreenName.Help, Act.Back, ["Esc", "Enter"], "Esc", "back", Words.DoesBack),
+            new(ScreenName.Help, Act.Page, Pages, "PgUp PgDn", "page", Words.DoesPage, Need.MorePages),
+        ];
+
+    private static KeyRow[] AtTheHammer() =>
+        [
+            new(ScreenName.Choosing, Act.Enter, ["Enter"], "Enter", "begin", Words.DoesBegin, Need.Chosen),
+            new(ScreenName.Choosing, Act.Heat, Digits, "1-9", "begin with a heat", Words.DoesBeginHeat, Need.Chosen),
+            new(ScreenName.Choosing, Act.Toggle, ["Space"], "Space", "take or leave", Words.DoesToggle, Need.Row),
+            new(ScreenName.Choosing, Act.Together, ["t"], "t", "together", Words.DoesTogether, Need.Row),
+            new(ScreenName.Choosing, Act.Pattern, ["p"], "p", "pattern", Words.DoesPattern, Need.Pattern),
+            new(ScreenName.Choosing, Act.Move, UpDown, "↑↓", "choose", Words.DoesMove, Need.Row),
+            new(ScreenName.Choosing, Act.Page, Pages, "PgUp PgDn", "page", Words.DoesPage, Need.MorePages),
+            new(ScreenName.Choosing, Act.Back, ["Esc"], "Esc", "back", Words.DoesBack),
+            new(ScreenName.Hammer, Act.Heat, Digits, "1-9", "heat", Words.DoesHeat, Need.Chosen),
+            new(ScreenName.Hammer, Act.Together, ["Space"], "Space", "the set", Words.DoesSet, Need.Set),
+            new(ScreenName.Hammer, Act.Head, Letters, "a-f", "head done", Words.DoesHead, Need.Stage),
+            new(ScreenName.Hammer, Act.Close, ["s"], "s", "close the session", Words.DoesClose),
+            new(ScreenName.Hammer, Act.Toggle, ["t"], "t", "tools", Words.DoesTools),
+            new(ScreenName.Hammer, Act.Back, ["Esc"], "Esc", "rack", Words.DoesBackOpen),
+            new(ScreenName.Closing, Act.Enter, ["Enter"], "Enter", "next, then close", Words.DoesClosing),
+            new(ScreenName.Closing, Act.Move, UpDown, "↑↓", "choose", Words.DoesMove, Need.Row),
+            new(ScreenName.Closing, Act.Back, ["Esc"], "Esc", "go on forging", Words.DoesGoOn),
+        ];
+
+    private static KeyRow[] Measuring() =>
+        [
+            new(ScreenName.CaliperRound, Act.Enter, ["Enter"], "Enter", "take, empty: skip", Words.DoesTakeSize),
+            new(ScreenName.CaliperRound, Act.Find, FindingKeys, "letter", "a finding", Words.DoesFind, Need.InHand),
+            new(ScreenName.CaliperRound, Act.Who, ["w"], "w", "who looks", Words.DoesWho, Need.Hands),
+            new(ScreenName.CaliperRound, Act.Move, UpDown, "↑↓", "another tool", Words.DoesAnother, Need.Row),
+            new(ScreenName.CaliperRound, Act.Back, ["Esc"], "Esc", "rack", Words.DoesBack),
+        ];
+
+    private static KeyRow[] Pagesful() =>
+        [
+            new(ScreenName.WearCard, Act.Gauge, ["g"], "g", "gauge mark", Words.DoesGauge, Need.Gauges),
+            new(ScreenName.WearCard, Act.Words, ["w", "Enter"], "w", "words or chart", Words.DoesWords),
+            new(ScreenName.WearCard, Act.Move, UpDown, "↑↓", "next tool or line", Words.DoesNextTool, Need.Row),
+            new(ScreenName.WearCard, Act.Page, Pages, "PgUp PgDn", "page", Words.DoesPage, Need.MorePages),
+            new(ScreenName.WearCard, Act.Back, ["Esc"], "Esc", "back", Words.DoesBack),
+            new(ScreenName.ForgeList, Act.Move, UpDown, "↑↓", "scroll", Words.DoesMove, Need.MorePages),
+            new(ScreenName.ForgeList, Act.Page, Pages, "PgUp PgDn", "page", Words.DoesPage, Need.MorePages),
+            new(ScreenName.ForgeList, Act.Back, ["Esc"], "Esc", "back", Words.DoesBack),
+            new(ScreenName.LedgerPages, Act.Enter, ["Enter"], "Enter", "take", Words.DoesAnswer, OnlyInHelp: true),
+            new(ScreenName.LedgerPages, Act.CrossOut, ["x"], "x", "cross out", Words.DoesCrossOut, Need.Row),
+            new(ScreenName.LedgerPages, Act.Search, ["/"], "/", "find", Words.DoesSearch),
+            new(ScreenName.LedgerPages, Act.Move, UpDown, "↑↓", "choose", Words.DoesMove, Need.Row),
+            new(ScreenName.LedgerPages, Act.Page, Pages, "PgUp PgDn", "page", Words.DoesPage, Need.MorePages),
+            new(ScreenName.LedgerPages, Act.Back, ["Esc"], "Esc", "back", Words.DoesBack),
+            new(ScreenName.ShopPage, Act.Enter, ["Enter"], "Enter", "change, then take", Words.DoesChange, Need.Row),
+            new(ScreenName.ShopPage, Act.Move, UpDown, "↑↓", "choose", Words.DoesMove, Need.Row),
+            new(ScreenName.ShopPage, Act.Page, Pages, "PgUp PgDn", "page", Words.DoesPage, Need.MorePages),
+            new(ScreenName.ShopPage, Act.Back, ["Esc"], "Esc", "back", Words.DoesBack),
+        ];
+
+    private static KeyRow[] Beginning() =>
+        [
+            new(ScreenName.FirstStart, Act.GoTable, ["t"], "t", "enter the tools I have", Words.DoesTable),
+            new(ScreenName.FirstStart, Act.GoNewTool, ["a"], "a", "add one tool", Words.DoesNewTool),
+            new(ScreenName.FirstStart, Act.Demo, ["d"], "d", "demo", Words.DoesDemo),
+            new(ScreenName.FirstStart, Act.Import, ["i"], "i", "import", Words.DoesImport, Need.EmptyStore),
+            new(ScreenName.FirstStart, Act.Enter, ["Enter"], "Enter", "take", Words.DoesAnswer, Need.Typing),
+            new(ScreenName.FirstStart, Act.Back, ["Esc"], "Esc", "cancel", Words.DoesCancel, Need.Typing),
+            new(ScreenName.FirstStart, Act.GoShop, ["s"], "s", "shop", Words.DoesShop),
+            new(ScreenName.FirstStart, Act.Leave, ["q"], "q", "leave", Words.DoesLeave),
+            new(ScreenName.ToolTable, Act.Enter, ["Enter"], "Enter", "next", Words.DoesNextCell),
+            new(ScreenName.ToolTable, Act.Move, UpDown, "↑↓", "another word", Words.DoesAnotherWord),
+            new(ScreenName.ToolTable, Act.Back, ["Esc"], "Esc", "back", Words.DoesBack),
+            new(ScreenName.NewTool, Act.Enter, ["Enter"], "Enter", "next", Words.DoesNextCell),
+            new(ScreenName.NewTool, Act.Move, UpDown, "↑↓", "another word", Words.DoesAnotherWord),
+            new(ScreenName.NewTool, Act.Back, ["Esc"], "Esc", "back", Words.DoesBack),
+        ];
+}

@@ -1,0 +1,26 @@
+using System.Text;
+using ToolWear.Core.Measure;
+using ToolWear.Core.Wear;
+using ToolWear.Storage.Disks;
+using ToolWear.Tables;
+
+namespace ToolWear.Results;
+
+/// <summary>The wear history of the whole shop as a file.</summary>
+public static class HistoryFile
+{
+    /// <summary>Writes it, whole or not at all.</summary>
+    /// <param name="site">The world around.</param>
+    /// <param name="path">A full path.</param>
+    /// <param name="forecasts">The shop with its forecasts.</param>
+    /// <param name="units">The unit for people.</param>
+    /// <param name="asJson">JSON instead of CSV.</param>
+    /// <returns>How many readings it holds.</returns>
+    /// <exception cref="IOException">It cannot be written.</exception>
+    public static int Write(Site site, string path, ShopForecasts forecasts, LengthUnit units, bool asJson = false)
+    {
+        Table history = HistoryTable.Of(forecasts.Shop, forecasts.All.Values, units);
+        WholeFile.Write(site.Disk, path, Encoding.UTF8.GetBytes(asJson ? history.ToJson() : history.ToCsv()));
+        return history.Rows.Length;
+    }
+}

@@ -1,0 +1,250 @@
+using System.Collections.Immutable;
+using ToolWear.Core.Ledger;
+using ToolWear.Core.Measure;
+using ToolWear.Core.Shops;
+using ToolWear.Core.Tools;
+using ToolWear.Core.Wear;
+using ToolWear.Core.Wear.Histories;
+using ToolWear.Results;
+using ToolWear.Screens.Drawing;
+
+namespace ToolWear.Screens.CaliperRound;
+
+/// <summary>To measure, and the caliper round through it.</summary>
+/// <param name="host">Where it is shown.</param>
+public sealed class CaliperRoundScreen(Host host) : Screen(host)
+{
+    private readonly ListPlace place = new();
+    private readonly TypedLine line = new(typed => char.IsAsciiDigit(typed[0]) || typed is "." or ",");
+    private readonly Stack<Step> steps = new();
+    private readonly List<long> handled = [];
+    private ImmutableArray<long> tools = [];
+    private int wanting;
+    private int gauge;
+    private int who;
+    private string? askedAbout;
+    private bool isAtEnd;
+
+    /// <inheritdoc />
+    public override ScreenName Name => ScreenName.CaliperRound;
+
+    /// <inheritdoc />
+    public override string Heading => isAtEnd ? Words.RoundEnded : Words.RoundHeading;
+
+    /// <inheritdoc />
+    public override TypedLine? Line => isAtEnd || Gauge is null ? null : line;
+
+    private ToolInShop? Tool => tools.IsEmpty || isAtEnd ? null : Sitting.Shop.Tools[tools[place.Chosen]];
+
+    private ImmutableArray<GaugeMark> Gauges => Tool is { } tool ? ToMeasure.Gauges(tool.Tool) : [];
+
+    private GaugeMark? Gauge => gauge < Gauges.Length ? Gauges[gauge] : null;
+
+    private string[] Hands =>
+        Sitting
+            .Shop.Settings.Get(ShopSetting.Hands)
+            .Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
+
+    private string? By => Hands.Length == 0 ? null : Hands[who % Hands.Length];
+
+    /// <inheritdoc />
+    public override void Open()
+    {
+        (tools, wanting) = ToMeasure.List(Sitting.Shop);
+        steps.Clear();
+        handled.Clear();
+        isAtEnd = false;
+        Go(0, 0);
+    }
+
+    /// <inheritdoc />
+    public override bool Has(Need need) =>
+        need switch
+        {
+            Need.Row => tools.Length > 1 && !isAtEnd,
+            Need.InHand => Tool is not null,
+            Need.Hands => Hands.Length > 1 && !isAtEnd,
+            Need.Recorded => steps.Count > 0 || base.Has(need),
+            _ => base.Has(need),
+        };
+
+    /// <inheritdoc />
+    public override void Do(Act act, int which)
+    {
+        switch (act)
+        {
+            case Act.Move:
+                Go(place.Chosen + (which == 0 ? -1 : 1), 0);
+                break;
+            case Act.Find:
+                Find(ToolLookedOver.FindingWords.All[which]);
+                break;
+            case Act.Who:
+                who++;
+                break;
+            case Act.Enter when isAtEnd || tools.IsEmpty:
+                Host.Go(Host.Home);
+                break;
+            case Act.Enter when line.Text.Length > 0:
+                Read();
+                break;
+            case Act.Enter:
+                steps.Push(new Step(place.Chosen, gauge, IsSkip: true));
+                Next();
+                break;
+            default:
+                Host.Go(Host.Home);
+                break;
+        }
+    }
+
+    /// <inheritdoc />
+    public override bool StepBack()
+    {
+        if (!steps.TryPeek(out Step? last) || !last.IsSkip)
+        {
+            return false;
+        }
+
+        steps.Pop();
+        isAtEnd = false;
+        Go(last.Tool, last.Gauge);
+        return true;
+    }
+
+    /// <inheritdoc />
+    public override void TakenBack(ImmutableArray<Entered> entries)
+    {
+        if (steps.TryPeek(out Step? last))
+        {
+            steps.Pop();
+            isAtEnd = false;
+            Go(last.Tool, last.Gauge);
+        }
+    }
+
+    /// <inheritdoc />
+    public override void Compose(Picture body)
+    {
+        if (isAtEnd)
+        {
+            ShopForecasts? ready = Sitting.Forecaster.IsBehind ? null : Sitting.Forecasts;
+            CaliperRoundText.DrawVerdicts(body, Sitting.Shop, handled, ready);
+            return;
+        }
+
+        CaliperRoundText.Draw(body, Sitting.Shop, tools, wanting, place, Shown());
+    }
+
+    private InHand? Shown()
+    {
+        if (Tool is not { } tool)
+        {
+            return null;
+        }
+
+        GaugeHistory? history = History(tool);
+        return new InHand(tool, history, Words.Of(gauge + 1, Gauges.Length), Expected(tool, history), line.Text, By);
+    }
+
+    private GaugeHistory? History(ToolInShop tool) =>
+        Gauge is { } mark
+            ? ShopHistories.Of(Sitting.Shop, tool).FirstOrDefault(each => each.Gauge.Name == mark.Name)
+            : null;
+
+    private ExpectedReading? Expected(ToolInShop tool, GaugeHistory? history)
+    {
+        GaugeForecast? before = Sitting
+            .Forecasts?.All.GetValueOrDefault(tool.Id)
+            ?.Gauges.FirstOrDefault(each => each.History.Gauge.Name == history?.Gauge.Name);
+        return history is null ? null : ExpectedReading.Of(before, history.Wear.HeatsNow);
+    }
+
+    private void Read()
+    {
+        ToolInShop tool = Tool!;
+        if (!SizeText.TryParse(line.Text, Sitting.Units, out TypedSize size, out string refusal))
+        {
+            Sitting.Say(refusal, Ink.Warn);
+            return;
+        }
+
+        if (Expected(tool, History(tool)) is { } expected && !expected.Holds(size.Length) && askedAbout != line.Text)
+        {
+            askedAbout = line.Text;
+            Sitting.Say(Words.Improbable(expected.InWords(Sitting.Units)), Ink.Warn);
+            return;
+        }
+
+        string? session = ExpectedReading.SessionBefore(Sitting.Shop, tool, Sitting.Today);
+        ToolMeasured reading = new(
+            tool.Mark,
+            Gauge!.Name,
+            Sitting.Today,
+            session,
+            size.Length,
+            size.Resolution,
+            By,
+            null
+        );
+        if (!Sitting.Record(reading))
+        {
+            return;
+        }
+
+        Sitting.Say(Words.ReadingTaken(reading, History(Sitting.Shop.Tools[tool.Id])!, Sitting.Units), Ink.Done);
+        Handle(tool.Id);
+        steps.Push(new Step(place.Chosen, gauge, IsSkip: false));
+        Next();
+    }
+
+    private void Find(string word)
+    {
+        _ = ToolLookedOver.FindingWords.TryParse(word, out Finding finding, out _);
+        ToolInShop tool = Tool!;
+        if (!Sitting.Record(new ToolLookedOver(tool.Mark, Sitting.Today, finding, By, null)))
+        {
+            return;
+        }
+
+        steps.Push(new Step(place.Chosen, gauge, IsSkip: false));
+        Handle(tool.Id);
+        Sitting.Say(Words.Found(tool.Mark.Text, finding), finding == Finding.Sound ? Ink.Done : Ink.Warn);
+    }
+
+    private void Handle(long tool)
+    {
+        if (!handled.Contains(tool))
+        {
+            handled.Add(tool);
+        }
+    }
+
+    private void Next()
+    {
+        if (gauge + 1 < Gauges.Length)
+        {
+            Go(place.Chosen, gauge + 1);
+        }
+        else if (place.Chosen + 1 < wanting)
+        {
+            Go(place.Chosen + 1, 0);
+        }
+        else
+        {
+            isAtEnd = true;
+            line.Clear();
+        }
+    }
+
+    private void Go(int tool, int toGauge)
+    {
+        place.Choose(tool, tools.Length);
+        gauge = toGauge;
+        askedAbout = null;
+        line.Clear();
+    }
+
+    /// <summary>A step of the round: which tool and gauge mark, and whether it was passed over.</summary>
+    private sealed record Step(int Tool, int Gauge, bool IsSkip);
+}

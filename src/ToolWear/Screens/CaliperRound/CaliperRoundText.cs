@@ -1,0 +1,184 @@
+using System.Collections.Immutable;
+using ToolWear.Core.Ledger;
+using ToolWear.Core.Measure;
+using ToolWear.Core.Shops;
+using ToolWear.Core.Tools;
+using ToolWear.Core.Wear;
+using ToolWear.Core.Wear.Histories;
+using ToolWear.Results;
+using ToolWear.Screens.Drawing;
+using ToolWear.Screens.ToolRack;
+
+namespace ToolWear.Screens.CaliperRound;
+
+/// <summary>What the round shows of the tool in the hand.</summary>
+/// <param name="Tool">The tool.</param>
+/// <param name="History">The gauge mark that is read now, null where it has none.</param>
+/// <param name="Of">"1 of 2".</param>
+/// <param name="Expected">Where the reading is expected, null where no forecast speaks.</param>
+/// <param name="Typed">What is typed.</param>
+/// <param name="By">Who looks, null where nobody is named.</param>
+public sealed record InHand(
+    ToolInShop Tool,
+    GaugeHistory? History,
+    string Of,
+    ExpectedReading? Expected,
+    string Typed,
+    string? By
+);
+
+/// <summary>The text of the caliper round.</summary>
+public static class CaliperRoundText
+{
+    private const int ListWidth = 28;
+
+    /// <summary>Draws the list of tools and the tool in the hand.</summary>
+    /// <param name="body">Where to.</param>
+    /// <param name="shop">The shop.</param>
+    /// <param name="tools">The tools of the list.</param>
+    /// <param name="wanting">How many of them want measuring; the rest follow.</param>
+    /// <param name="place">Where one is in the list.</param>
+    /// <param name="hand">The tool in the hand, null for none.</param>
+    public static void Draw(
+        Picture body,
+        Shop shop,
+        ImmutableArray<long> tools,
+        int wanting,
+        ListPlace place,
+        InHand? hand
+    )
+    {
+        bool hasList = body.Width >= 64;
+        if (hasList)
+        {
+            DrawList(body, shop, tools, wanting, place);
+        }
+
+        int left = hasList ? ListWidth + 2 : 0;
+        if (hand is not null)
+        {
+            Picture right = new(body.Width - left, body.Height);
+            DrawHand(right, shop, hand);
+            body.Put(left, 0, right);
+        }
+    }
+
+    /// <summary>Draws the verdicts at the end of the round.</summary>
+    /// <param name="body">Where to.</param>
+    /// <param name="shop">The shop.</param>
+    /// <param name="tools">The tools that were in the hand.</param>
+    /// <param name="forecasts">The forecasts, null while they are being worked out.</param>
+    public static void DrawVerdicts(Picture body, Shop shop, IReadOnlyCollection<long> tools, ShopForecasts? forecasts)
+    {
+        body.Put(0, 0, Words.VerdictsHeading, Ink.Strong);
+        int y = 2;
+        foreach (long id in tools)
+        {
+            int at = body.Put(0, y, shop.Tools[id].Mark.Text, Ink.Strong, 10);
+            if (forecasts?.VerdictsById.GetValueOrDefault(id) is not { } judged)
+            {
+                body.Put(Math.Max(at + 1, 8), y++, Words.WorkingOut, Ink.Quiet);
+                continue;
+            }
+
+            body.Put(Math.Max(at + 1, 8), y++, judged.Word, Ink.Strong);
+            foreach (string line in Picture.Wrap(judged.Why, Math.Max(10, body.Width - 10)))
+            {
+                body.Put(8, y++, line);
+            }
+        }
+
+        foreach (string line in Picture.Wrap(Words.OneLine(Words.ForecastCaution), Math.Max(10, body.Width)))
+        {
+            body.Put(0, ++y, line, Ink.Warn);
+        }
+    }
+
+    private static void DrawList(Picture body, Shop shop, ImmutableArray<long> tools, int wanting, ListPlace place)
+    {
+        body.Put(0, 0, wanting == 0 ? Words.NothingToMeasure : Words.ToMeasureHeading, Ink.Strong, ListWidth);
+        int room = Math.Max(1, body.Height - 1);
+        int first = place.Show(tools.Length, room);
+        for (int i = first; i < Math.Min(tools.Length, first + room); i++)
+        {
+            int y = 1 + i - first;
+            ToolInShop tool = shop.Tools[tools[i]];
+            double heats = ToMeasure.HeatsSince(shop, tool);
+            body.Put(0, y, i == place.Chosen ? ">" : "", Ink.Strong);
+            body.Put(2, y, tool.Mark.Text, i == place.Chosen ? Ink.Strong : Ink.Plain, 7);
+            body.Put(10, y, ToolRackText.PlaceOrForm(tool.Tool), Ink.Quiet, 10);
+            body.PutRight(ListWidth, y, heats > 0 ? Words.About(heats) : "", Ink.Plain, 5);
+        }
+    }
+
+    private static void DrawHand(Picture right, Shop shop, InHand hand)
+    {
+        LengthUnit units = shop.Settings.Units;
+        int y = 0;
+        foreach ((string text, Ink ink) in HandLines(hand, units))
+        {
+            foreach (string line in Picture.Wrap(text, Math.Max(10, right.Width)))
+            {
+                right.Put(0, y++, line, ink);
+            }
+        }
+
+        y++;
+        if (hand.History is not null)
+        {
+            int at = right.Put(0, y, Words.SizeRead, Ink.Strong);
+            at = right.Put(at + 1, y, hand.Typed + "_", Ink.Typed);
+            right.Put(at + 2, y, Echo(hand.Typed, units), Ink.Quiet);
+        }
+
+        y += 2;
+        foreach (string line in Picture.Wrap(Findings(), Math.Max(10, right.Width)))
+        {
+            right.Put(0, y++, line);
+        }
+
+        right.Put(0, y, hand.By is { } by ? Words.LookedBy(by) : "", Ink.Quiet);
+    }
+
+    private static IEnumerable<(string, Ink)> HandLines(InHand hand, LengthUnit units)
+    {
+        Tool tool = hand.Tool.Tool;
+        string unit = SizeShown.Mark(units);
+        string Size(Length? size) => size is { } known ? $"{SizeShown.Caliper(known, units)} {unit}" : Words.NotKnown;
+        string eye = tool.Eye is { } name ? $", eye {name}" : "";
+        yield return (
+            $"{tool.Mark}  {ToolRackText.PlaceOrForm(tool)}{eye}, {tool.Steel ?? Words.UnknownSteel}",
+            Ink.Strong
+        );
+        if (hand.History is not { } history)
+        {
+            yield return (Words.NoGaugeMark, Ink.Warn);
+            yield break;
+        }
+
+        GaugeMark gauge = history.Gauge;
+        string from = gauge.FromMark is { } mark ? $", {SizeShown.Caliper(mark, units)} {unit} from the mark" : "";
+        yield return ($"{gauge.Name} ({hand.Of}){from}", Ink.Strong);
+        yield return ($"start     {Size(history.Start)}", Ink.Plain);
+        string on = history.LastReadOn is { } day ? $", read {day:yyyy-MM-dd}" : "";
+        yield return ($"last      {Size(history.LastKnown)}{on}", Ink.Plain);
+        yield return ($"expected  {hand.Expected?.InWords(units) ?? Words.NoExpectation}", Ink.Plain);
+        yield return (
+            gauge.ScrapSize is { } scrap
+                ? $"scrap     {(gauge.Wears == Wears.Smaller ? "under" : "over")} {Size(scrap)}"
+                : "",
+            Ink.Plain
+        );
+        yield return ($"{Words.MeasureCaution}", Ink.Warn);
+    }
+
+    private static string Findings() =>
+        Words.FoundOn
+        + string.Join("  ", Keys.FindingKeys.Zip(ToolLookedOver.FindingWords.All, (key, word) => $"{key} {word}"));
+
+    private static string Echo(string typed, LengthUnit units) =>
+        typed.Length == 0 ? ""
+        : SizeText.TryParse(typed, units, out TypedSize size, out _)
+            ? $"= {SizeShown.Caliper(size.Length, units)} {SizeShown.Mark(units)}"
+        : "?";
+}

@@ -1,0 +1,115 @@
+using System.Collections.Immutable;
+using ToolWear.Commands;
+using ToolWear.Core.Ledger;
+using ToolWear.Core.Shops;
+using ToolWear.Screens.Drawing;
+using ToolWear.Screens.Hammer;
+
+namespace ToolWear.Screens.Choosing;
+
+/// <summary>Tools and pattern, chosen once a session.</summary>
+/// <param name="host">Where it is shown.</param>
+public sealed class ChoosingScreen(Host host) : Screen(host)
+{
+    private readonly ListPlace place = new();
+    private int width = 80;
+
+    /// <inheritdoc />
+    public override ScreenName Name => ScreenName.Choosing;
+
+    /// <inheritdoc />
+    public override string Heading => Words.ChoosingHeading;
+
+    private Shop Shop => Sitting.Shop;
+
+    private ImmutableArray<BoardTool> Candidates => ChoosingText.Candidates(Shop, Host.Board.Pattern);
+
+    private int Rows => ChoosingText.RowsFor(width, Room, Shop, Host.Board);
+
+    /// <inheritdoc />
+    public override void Open()
+    {
+        if (Shop.OpenSession is null)
+        {
+            Host.Take(LastTime.Of(Shop, LastTime.Pattern(Shop), Sitting.Forecasts), null);
+        }
+    }
+
+    /// <inheritdoc />
+    public override bool Has(Need need) =>
+        need switch
+        {
+            Need.Row => !Candidates.IsEmpty,
+            Need.Chosen => !Host.Board.Chosen.IsEmpty,
+            Need.MorePages => Candidates.Length > Rows,
+            // a session keeps the pattern it was opened with
+            Need.Pattern => Shop.OpenSession is null && base.Has(need),
+            _ => base.Has(need),
+        };
+
+    /// <inheritdoc />
+    public override void Do(Act act, int which)
+    {
+        switch (act)
+        {
+            case Act.Move or Act.Page:
+                place.Move(act, which, Candidates.Length, Rows);
+                break;
+            case Act.Toggle:
+                Host.Board = Host.Board.Toggled(Candidates[place.Chosen]);
+                break;
+            case Act.Together:
+                Host.Board = Host.Board.ToggledTogether(Candidates[place.Chosen]);
+                break;
+            case Act.Pattern:
+                NextPattern();
+                break;
+            case Act.Enter:
+                Begin();
+                break;
+            case Act.Heat when which >= Host.Board.Rows(Shop).Length:
+                Sitting.Say(Words.NoSuchRow(which + 1), Ink.Warn);
+                break;
+            case Act.Heat when Begin():
+                Host.Find(ScreenName.Hammer).Do(Act.Heat, which);
+                break;
+            default:
+                Host.Go(Shop.OpenSession is null ? Host.Home : ScreenName.Hammer);
+                break;
+        }
+    }
+
+    /// <inheritdoc />
+    public override void Compose(Picture body)
+    {
+        width = body.Width;
+        place.Show(Candidates.Length, ChoosingText.RowsFor(body.Width, body.Height, Shop, Host.Board));
+        ChoosingText.Draw(body, Shop, Host.Board, place, Sitting.Forecasts);
+    }
+
+    private void NextPattern()
+    {
+        string?[] patterns = [.. Shop.Patterns.Keys, null];
+        int at = Array.IndexOf(patterns, Host.Board.Pattern);
+        Host.Take(LastTime.Of(Shop, patterns[(at + 1) % patterns.Length], Sitting.Forecasts), null);
+        place.Choose(0, Candidates.Length);
+    }
+
+    private bool Begin()
+    {
+        if (Shop.OpenSession is null)
+        {
+            string name = SessionNames.Next(Shop, Sitting.Today);
+            if (!Sitting.Record(new SessionOpened(name, Sitting.Today, Host.Board.Pattern, Care.Usual, null, null)))
+            {
+                return false;
+            }
+
+            Host.Take(Host.Board, name);
+            Sitting.Say(Words.SessionOpen(name), Ink.Done);
+        }
+
+        Host.Go(ScreenName.Hammer);
+        return true;
+    }
+}

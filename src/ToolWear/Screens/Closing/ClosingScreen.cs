@@ -1,0 +1,114 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using ToolWear.Core.Ledger;
+using ToolWear.Core.Shops;
+using ToolWear.Screens.Drawing;
+
+namespace ToolWear.Screens.Closing;
+
+/// <summary>Asks for heads by stage and closes the session.</summary>
+/// <param name="host">Where it is shown.</param>
+public sealed class ClosingScreen(Host host) : Screen(host)
+{
+    private ImmutableArray<TypedLine> lines = [];
+    private int at;
+
+    /// <inheritdoc />
+    public override ScreenName Name => ScreenName.Closing;
+
+    /// <inheritdoc />
+    public override string Heading => Words.ClosingHeading(Sitting.Shop.OpenSession);
+
+    /// <inheritdoc />
+    public override TypedLine? Line => at < lines.Length ? lines[at] : null;
+
+    /// <inheritdoc />
+    public override void Open()
+    {
+        int rows = ClosingText.Rows(Sitting.Shop, Host.Board).Length;
+        lines = [.. Enumerable.Range(0, rows).Select(MakeLine)];
+        at = 0;
+    }
+
+    /// <inheritdoc />
+    public override bool Has(Need need) => need == Need.Row ? lines.Length > 1 : base.Has(need);
+
+    /// <inheritdoc />
+    public override void Do(Act act, int which)
+    {
+        switch (act)
+        {
+            case Act.Move:
+                at = Math.Clamp(at + (which == 0 ? -1 : 1), 0, lines.Length - 1);
+                break;
+            case Act.Enter when at < lines.Length - 1:
+                at++;
+                break;
+            case Act.Enter:
+                Close();
+                break;
+            default:
+                Host.Go(ScreenName.Hammer);
+                break;
+        }
+    }
+
+    /// <inheritdoc />
+    public override void Compose(Picture body)
+    {
+        if (Sitting.Shop.OpenSession is { } open)
+        {
+            ImmutableArray<string> typed = [.. lines.Select(line => line.Text)];
+            ClosingText.Draw(body, Sitting.Shop, open.Name, Host.Board, typed, at);
+        }
+    }
+
+    private TypedLine MakeLine(int row)
+    {
+        TypedLine line = new(typed => char.IsAsciiDigit(typed[0]));
+        int counted = row < Host.Heads.Length ? Host.Heads[row] : 0;
+        line.Offer(counted > 0 ? counted.ToString(CultureInfo.InvariantCulture) : "");
+        return line;
+    }
+
+    private void Close()
+    {
+        if (Wrong() is { } wrong)
+        {
+            at = wrong;
+            Sitting.Say(Words.NoHeads(lines[wrong].Text), Ink.Warn);
+            return;
+        }
+
+        Session open = Sitting.Shop.OpenSession!;
+        ImmutableArray<int?> heads = [.. lines.Select(line => ClosingText.Heads(line.Text))];
+        ImmutableArray<LedgerEntry> estimated =
+        [
+            .. ClosingText.Estimated(Sitting.Shop, open.Name, Host.Board, heads).Select(each => each.Heats),
+        ];
+        // the last stage that was counted is as far as heads came
+        int? finished = heads.LastOrDefault(each => each is not null);
+        if (!Sitting.Record([.. estimated, new SessionClosed(open.Name, finished)]))
+        {
+            return;
+        }
+
+        string[] used = [.. SessionTools.Marks(Sitting.Shop, open.Name)];
+        string trouble = string.Join(' ', Sitting.Bench.BackUp());
+        Host.Go(Host.Home);
+        Sitting.Say(trouble.Length > 0 ? trouble : Words.SessionClosed(open.Name, used), Ink.Done);
+    }
+
+    private int? Wrong()
+    {
+        for (int i = 0; i < lines.Length; i++)
+        {
+            if (lines[i].Text.Length > 0 && ClosingText.Heads(lines[i].Text) is null)
+            {
+                return i;
+            }
+        }
+
+        return null;
+    }
+}

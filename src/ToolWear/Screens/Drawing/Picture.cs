@@ -1,0 +1,207 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using System.Text;
+using Terminal.Gui.Text;
+
+namespace ToolWear.Screens.Drawing;
+
+/// <summary>One cell of a picture.</summary>
+/// <param name="Text">What stands in it; empty behind a wide character.</param>
+/// <param name="Ink">Its ink.</param>
+public readonly record struct Spot(string Text, Ink Ink);
+
+/// <summary>A screen as text in cells: what is drawn, without a terminal.</summary>
+/// <remarks>What does not fit is cut and ends in an ellipsis; control characters never get in.</remarks>
+public sealed class Picture
+{
+    private readonly Spot[] spots;
+    private readonly ImmutableArray<string>.Builder overlaps = ImmutableArray.CreateBuilder<string>();
+
+    /// <summary>An empty picture.</summary>
+    /// <param name="width">Columns, zero or more.</param>
+    /// <param name="height">Rows, zero or more.</param>
+    public Picture(int width, int height)
+    {
+        Width = Math.Max(0, width);
+        Height = Math.Max(0, height);
+        spots = new Spot[Width * Height];
+        Array.Fill(spots, new Spot(" ", Ink.Plain));
+    }
+
+    /// <summary>Columns.</summary>
+    public int Width { get; }
+
+    /// <summary>Rows.</summary>
+    public int Height { get; }
+
+    /// <summary>What was written over something else: a fault of the layout.</summary>
+    public IReadOnlyList<string> Overlaps => overlaps;
+
+    /// <summary>The cell at a place inside the picture.</summary>
+    /// <param name="column">From 0.</param>
+    /// <param name="row">From 0.</param>
+    public Spot this[int column, int row] => spots[(row * Width) + column];
+
+    /// <summary>The columns that a text takes.</summary>
+    /// <param name="text">A text.</param>
+    /// <returns>Columns.</returns>
+    public static int ColumnsOf(string text) => Elements(text).Sum(each => Columns(each));
+
+    /// <summary>Writes a text; what lies outside the picture is left out.</summary>
+    /// <param name="column">From 0.</param>
+    /// <param name="row">From 0.</param>
+    /// <param name="text">The text.</param>
+    /// <param name="ink">Its ink.</param>
+    /// <param name="room">The columns it may take at most.</param>
+    /// <returns>The column behind it.</returns>
+    public int Put(int column, int row, string text, Ink ink = Ink.Plain, int room = int.MaxValue)
+    {
+        if (row < 0 || row >= Height || column < 0 || column >= Width)
+        {
+            return column;
+        }
+
+        int at = column;
+        foreach (string element in Elements(Fit(text, Math.Min(room, Width - column))))
+        {
+            at = Set(at, row, element, ink);
+        }
+
+        return at;
+    }
+
+    /// <summary>Writes a text that ends before a column.</summary>
+    /// <param name="end">The column behind it.</param>
+    /// <param name="row">From 0.</param>
+    /// <param name="text">The text.</param>
+    /// <param name="ink">Its ink.</param>
+    /// <param name="room">The columns it may take at most.</param>
+    public void PutRight(int end, int row, string text, Ink ink = Ink.Plain, int room = int.MaxValue)
+    {
+        string fit = Fit(text, Math.Min(room, end));
+        Put(end - ColumnsOf(fit), row, fit, ink);
+    }
+
+    /// <summary>Gives a row one ink from end to end, over whatever stands there.</summary>
+    /// <param name="row">From 0.</param>
+    /// <param name="ink">The ink.</param>
+    public void Tint(int row, Ink ink)
+    {
+        for (int i = row * Width; row >= 0 && row < Height && i < (row + 1) * Width; i++)
+        {
+            spots[i] = spots[i] with { Ink = ink };
+        }
+    }
+
+    /// <summary>Puts a picture into this one.</summary>
+    /// <param name="column">From 0.</param>
+    /// <param name="row">From 0.</param>
+    /// <param name="other">The picture.</param>
+    public void Put(int column, int row, Picture other)
+    {
+        overlaps.AddRange(other.overlaps);
+        for (int y = 0; y < Math.Min(other.Height, Height - row); y++)
+        {
+            for (int x = 0; x < Math.Min(other.Width, Width - column); x++)
+            {
+                spots[((row + y) * Width) + column + x] = other[x, y];
+            }
+        }
+    }
+
+    /// <summary>Cuts a text to a number of columns; a cut one ends in an ellipsis.</summary>
+    /// <param name="text">The text.</param>
+    /// <param name="room">Columns.</param>
+    /// <returns>The text, or its beginning with an ellipsis.</returns>
+    public static string Fit(string text, int room)
+    {
+        if (room <= 0 || ColumnsOf(text) <= room)
+        {
+            return room <= 0 ? "" : text;
+        }
+
+        StringBuilder cut = new();
+        int used = 1;
+        foreach (string element in Elements(text))
+        {
+            used += Columns(element);
+            if (used > room)
+            {
+                break;
+            }
+
+            cut.Append(element);
+        }
+
+        return cut.Append('…').ToString();
+    }
+
+    /// <summary>Breaks a text into lines at spaces.</summary>
+    /// <param name="text">The text; line ends in it are kept.</param>
+    /// <param name="room">Columns, at least 1.</param>
+    /// <returns>The lines.</returns>
+    public static IEnumerable<string> Wrap(string text, int room)
+    {
+        foreach (string line in text.ReplaceLineEndings("\n").Split('\n'))
+        {
+            string left = line;
+            while (ColumnsOf(left) > room)
+            {
+                int space = left.LastIndexOf(' ', Math.Min(room, left.Length - 1));
+                string head = space > 0 ? left[..space] : Fit(left, room);
+                yield return head;
+                left = space > 0 ? left[(space + 1)..] : "";
+            }
+
+            yield return left;
+        }
+    }
+
+    /// <summary>The rows as text, without spaces at their ends.</summary>
+    /// <returns>Lines with their ends.</returns>
+    public override string ToString()
+    {
+        StringBuilder text = new();
+        for (int y = 0; y < Height; y++)
+        {
+            text.AppendLine(string.Concat(Enumerable.Range(0, Width).Select(x => this[x, y].Text)).TrimEnd());
+        }
+
+        return text.ToString();
+    }
+
+    private int Set(int column, int row, string element, Ink ink)
+    {
+        int columns = Columns(element);
+        if (columns == 0 || column + columns > Width)
+        {
+            return column;
+        }
+
+        int at = (row * Width) + column;
+        if (spots[at].Text is not (" " or "") && element != " ")
+        {
+            overlaps.Add($"{element} over {spots[at].Text} in row {row}, column {column}");
+        }
+
+        spots[at] = new(element, ink);
+        if (columns == 2)
+        {
+            spots[at + 1] = new("", ink);
+        }
+
+        return column + columns;
+    }
+
+    private static int Columns(string element) => Math.Clamp(element.GetColumns(), 0, 2);
+
+    private static IEnumerable<string> Elements(string text)
+    {
+        TextElementEnumerator each = StringInfo.GetTextElementEnumerator(text);
+        while (each.MoveNext())
+        {
+            string element = each.GetTextElement();
+            yield return Rune.TryGetRuneAt(element, 0, out Rune rune) && !Rune.IsControl(rune) ? element : "�";
+        }
+    }
+}

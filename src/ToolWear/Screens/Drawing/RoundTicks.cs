@@ -1,0 +1,31 @@
+namespace ToolWear.Screens.Drawing;
+
+/// <summary>Round numbers along an axis: 1, 2 or 5 times a power of ten apart.</summary>
+public static class RoundTicks
+{
+    /// <summary>The ticks inside a range.</summary>
+    /// <param name="from">The lower end.</param>
+    /// <param name="to">The upper end, above the lower.</param>
+    /// <param name="most">How many at most, at least 2.</param>
+    /// <returns>The ticks in rising order, and how many decimals tell them apart.</returns>
+    public static (IReadOnlyList<double> At, int Decimals) Of(double from, double to, int most)
+    {
+        double rough = (to - from) / Math.Max(1, most - 1);
+        double power = Math.Pow(10, Math.Floor(Math.Log10(rough)));
+        double step =
+            power
+            * (
+                rough <= power ? 1
+                : rough <= 2 * power ? 2
+                : rough <= 5 * power ? 5
+                : 10
+            );
+        List<double> at = [];
+        for (double i = Math.Ceiling(from / step - 1e-9); i * step <= to + (step * 1e-9); i++)
+        {
+            at.Add(i * step);
+        }
+
+        return (at, Math.Max(0, -(int)Math.Floor(Math.Log10(step) + 1e-9)));
+    }
+}

@@ -1,0 +1,41 @@
+using ToolWear.Screens.Drawing;
+
+namespace ToolWear.Screens.FirstStart;
+
+/// <summary>The text of the first start.</summary>
+public static class FirstStartText
+{
+    /// <summary>Draws it.</summary>
+    /// <param name="body">Where to.</param>
+    /// <param name="path">The path that is typed, null where none is.</param>
+    public static void Draw(Picture body, string? path)
+    {
+        int y = 0;
+        foreach (string line in Picture.Wrap(Words.FirstWords, Math.Max(10, body.Width)))
+        {
+            body.Put(0, y++, line);
+        }
+
+        y++;
+        foreach (KeyRow row in Keys.Of(ScreenName.FirstStart).Where(row => row.Where is not null))
+        {
+            if (row.Act != Act.Back && row.Act != Act.Enter)
+            {
+                body.Put(2, y, row.Shown, Ink.Key);
+                body.Put(6, y++, row.Does);
+            }
+        }
+
+        y++;
+        if (path is not null)
+        {
+            int at = body.Put(0, y++, Words.ImportFrom, Ink.Strong);
+            body.Put(at + 1, y++ - 1, path + "_", Ink.Typed);
+        }
+
+        foreach (string line in Picture.Wrap(Words.ShopCaution, Math.Max(10, body.Width)))
+        {
+            body.Put(0, y++, line, Ink.Warn);
+        }
+    }
+}

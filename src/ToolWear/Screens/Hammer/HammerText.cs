@@ -1,0 +1,185 @@
+using System.Collections.Immutable;
+using ToolWear.Core.Ledger;
+using ToolWear.Core.Measure;
+using ToolWear.Core.Shops;
+using ToolWear.Core.Tools;
+using ToolWear.Core.Wear;
+using ToolWear.Screens.Drawing;
+using ToolWear.Screens.ToolRack;
+
+namespace ToolWear.Screens.Hammer;
+
+/// <summary>The text and the large figures of the tally.</summary>
+public static class HammerText
+{
+    // common practice, no source: as for the verdict "near its limit"
+    private const double EnoughAt = 0.2;
+    private const int MostAhead = 200;
+
+    /// <summary>Draws the tally.</summary>
+    /// <param name="body">Where to.</param>
+    /// <param name="shop">The shop.</param>
+    /// <param name="session">The session.</param>
+    /// <param name="board">What stands at the hammer.</param>
+    /// <param name="heads">Heads through each stage.</param>
+    /// <param name="forecasts">The forecasts of before, null where there are none.</param>
+    public static void Draw(
+        Picture body,
+        Shop shop,
+        string session,
+        Board board,
+        IReadOnlyList<int> heads,
+        ShopForecasts? forecasts
+    )
+    {
+        string[] below =
+        [
+            .. Below(shop, board, heads).SelectMany(line => Picture.Wrap(line, Math.Max(10, body.Width))),
+        ];
+        int room = Math.Max(0, body.Height - below.Length);
+        DrawPanels(body, room, shop, session, board, forecasts);
+        for (int i = 0; i < below.Length; i++)
+        {
+            body.Put(0, room + i, below[i]);
+        }
+    }
+
+    /// <summary>Heats of a tool and work in a session, as worked.</summary>
+    /// <param name="shop">The shop.</param>
+    /// <param name="session">The session's name.</param>
+    /// <param name="tool">The tool and work.</param>
+    /// <returns>The sum.</returns>
+    public static Heats Tallied(Shop shop, string session, BoardTool tool) =>
+        shop.Tools[tool.Tool]
+            .Events.Select(entered => entered.What)
+            .OfType<HeatsWorked>()
+            .Where(heats => heats.Session == session && heats.Work == tool.Work)
+            .Aggregate(Heats.None, (sum, heats) => sum + heats.Heats);
+
+    /// <summary>How many more heats of its own a tool should do today: up to where its verdict would be "near its limit".</summary>
+    /// <param name="shop">The shop.</param>
+    /// <param name="forecasts">The forecasts of before.</param>
+    /// <param name="tool">The tool's number.</param>
+    /// <returns>Whole weighted heats, at most 200; null where no forecast speaks.</returns>
+    public static int? MoreToday(Shop shop, ShopForecasts? forecasts, long tool)
+    {
+        if (forecasts?.All.GetValueOrDefault(tool) is not { } forecast || forecast.ChancePastLimit(0) is null)
+        {
+            return null;
+        }
+
+        double since = shop.Tools[tool]
+            .Events.Where(entered => entered.Number > forecasts.Shop.Ledger.Count)
+            .Select(entered => entered.What)
+            .OfType<HeatsWorked>()
+            .Sum(heats => shop.Weighted(shop.Tools[tool].Tool, heats));
+        int low = 0;
+        int high = MostAhead;
+        while (low < high)
+        {
+            int middle = (low + high + 1) / 2;
+            bool isInside = forecast.ChancePastLimit(since + middle) <= EnoughAt;
+            (low, high) = isInside ? (middle, high) : (low, middle - 1);
+        }
+
+        return forecast.ChancePastLimit(since) > EnoughAt ? 0 : low;
+    }
+
+    private static void DrawPanels(
+        Picture body,
+        int room,
+        Shop shop,
+        string session,
+        Board board,
+        ShopForecasts? forecasts
+    )
+    {
+        int count = board.Chosen.Length;
+        if (count == 0 || room == 0)
+        {
+            return;
+        }
+
+        int columns =
+            body.Width < 60 ? 1
+            : count <= 4 ? Math.Min(count, 2)
+            : 3;
+        int rows = (count + columns - 1) / columns;
+        int width = body.Width / columns;
+        int height = room / rows;
+        for (int i = 0; i < count; i++)
+        {
+            int x = i % columns * width;
+            int y = height >= 2 ? i / columns * height : i;
+            Panel(body, new(x, y, width - 2, Math.Max(1, height)), shop, session, board, i, forecasts);
+        }
+    }
+
+    private static void Panel(
+        Picture body,
+        System.Drawing.Rectangle at,
+        Shop shop,
+        string session,
+        Board board,
+        int i,
+        ShopForecasts? forecasts
+    )
+    {
+        BoardTool tool = board.Chosen[i];
+        ToolInShop known = shop.Tools[tool.Tool];
+        string set = board.Together.Contains(tool) ? " +" : "";
+        string heats = Tallied(shop, session, tool).ToString();
+        string name = $"{known.Mark} {ToolRackText.PlaceOrForm(known.Tool)}, {Works.Words.Word(tool.Work)}{set}";
+        int column = body.Put(at.X, at.Y, $"{i + 1} ", Ink.Key);
+        int? more = MoreToday(shop, forecasts, tool.Tool);
+        string today = more is { } left ? Words.MoreToday(left) : "";
+        Ink ink = more == 0 ? Ink.Warn : Ink.Quiet;
+        if (at.Height < BigDigits.Dots + 1)
+        {
+            body.Put(column, at.Y, $"{heats}  {name}  {today}", Ink.Strong, at.Width - 2);
+            return;
+        }
+
+        body.Put(column, at.Y, name, Ink.Plain, at.Width - 2);
+        bool hasLine = at.Height >= BigDigits.Dots + 2;
+        BigDigits.Draw(body, at.X + 2, at.Y + 1, at.Width - 2, at.Height - (hasLine ? 2 : 1), heats, Ink.Strong);
+        if (hasLine)
+        {
+            int digits = (at.Height - 2) / BigDigits.Dots * BigDigits.Dots;
+            body.Put(at.X + 2, at.Y + 1 + Math.Min(digits, at.Height - 2), today, ink, at.Width - 2);
+        }
+    }
+
+    private static IEnumerable<string> Below(Shop shop, Board board, IReadOnlyList<int> heads)
+    {
+        ImmutableArray<BoardRow> rows = board.Rows(shop);
+        string shared = string.Join(
+            "   ",
+            rows.Select((row, i) => (row, i))
+                .Where(each => each.row.IsShared)
+                .Select(each => Words.Share(each.i + 1, [.. Marks(shop, each.row.Tools)]))
+        );
+        if (shared.Length > 0)
+        {
+            yield return shared;
+        }
+
+        if (board.Together.Length > 1)
+        {
+            yield return Words.SetOf([.. Marks(shop, board.Together)]);
+        }
+
+        ImmutableArray<PatternStage> stages = LastTime.Stages(shop, board.Pattern);
+        if (!stages.IsEmpty)
+        {
+            yield return Words.HeadsDone
+                + string.Join(
+                    "  ",
+                    stages.Take(heads.Count).Select((stage, i) => $"{(char)('a' + i)} {stage.Name} {heads[i]}")
+                );
+        }
+    }
+
+    private static IEnumerable<string> Marks(Shop shop, ImmutableArray<BoardTool> tools) =>
+        tools.Select(tool => shop.Tools[tool.Tool].Mark.Text);
+}

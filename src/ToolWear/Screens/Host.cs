@@ -1,0 +1,261 @@
+using System.Collections.Immutable;
+using Terminal.Gui.Input;
+using Terminal.Gui.ViewBase;
+using Terminal.Gui.Views;
+using ToolWear.Core.Ledger;
+using ToolWear.Screens.Drawing;
+using ToolWear.Screens.Hammer;
+
+namespace ToolWear.Screens;
+
+/// <summary>What is wanted after the screens close.</summary>
+public enum Afterwards
+{
+    /// <summary>Nothing: the program ends.</summary>
+    Nothing,
+
+    /// <summary>The demo is looked at, and then this shop again.</summary>
+    Demo,
+}
+
+/// <summary>The one view that holds every screen, side by side, one of them visible; keys come in here.</summary>
+public sealed class Host : Runnable
+{
+    private readonly Dictionary<ScreenName, Screen> screens = [];
+
+    /// <summary>Makes the screens and shows the first.</summary>
+    /// <param name="sitting">The sitting.</param>
+    /// <param name="colours">What inks look like.</param>
+    /// <param name="hasBraille">Whether the font can be trusted with braille.</param>
+    public Host(Sitting sitting, Colours colours, bool hasBraille)
+    {
+        Sitting = sitting;
+        Colours = colours;
+        HasBraille = hasBraille;
+        CanFocus = true;
+        Sitting.Forecaster.Ready = Redraw;
+        foreach (Screen screen in ScreenList.All(this))
+        {
+            screens.Add(screen.Name, screen);
+            screen.Width = Dim.Fill();
+            screen.Height = Dim.Fill();
+            screen.Visible = false;
+            screen.CanFocus = true;
+            Add(screen);
+        }
+
+        Current = screens[ScreenName.ToolRack];
+        Go(Home);
+        if (sitting.Shop.OpenSession is { } open)
+        {
+            sitting.Say(Words.StillOpen(open), Ink.Warn);
+        }
+    }
+
+    /// <summary>The sitting.</summary>
+    public Sitting Sitting { get; }
+
+    /// <summary>What inks look like.</summary>
+    public Colours Colours { get; }
+
+    /// <summary>Whether the font can be trusted with braille.</summary>
+    public bool HasBraille { get; }
+
+    /// <summary>The screen that is shown.</summary>
+    public Screen Current { get; private set; }
+
+    /// <summary>The screen that was shown before.</summary>
+    public Screen? Before { get; private set; }
+
+    /// <summary>The tool that the screens speak of, by its number; null for none.</summary>
+    public long? ToolInHand { get; set; }
+
+    /// <summary>What stands at the hammer.</summary>
+    public Board Board { get; set; } = Board.Empty;
+
+    /// <summary>The session that the board was made for, null while it is only being chosen.</summary>
+    public string? BoardOf { get; private set; }
+
+    /// <summary>Heads through each stage that has a key.</summary>
+    public ImmutableArray<int> Heads { get; set; } = [];
+
+    /// <summary>The exit code that leaving comes to.</summary>
+    public int ExitCode { get; private set; }
+
+    /// <summary>What is wanted afterwards.</summary>
+    public Afterwards Afterwards { get; private set; }
+
+    /// <summary>Shows a screen.</summary>
+    /// <param name="name">Which.</param>
+    public void Go(ScreenName name)
+    {
+        Before = Current;
+        Current.Visible = false;
+        Current = screens[name];
+        Current.Visible = true;
+        Current.Open();
+        WantForecasts();
+        Current.SetFocus();
+        Redraw();
+    }
+
+    /// <summary>Shows the screen that a key leads to.</summary>
+    /// <param name="act">What the key does.</param>
+    public void Go(Act act) =>
+        Go(
+            act switch
+            {
+                Act.GoHammer => Sitting.Shop.OpenSession is null ? ScreenName.Choosing : ScreenName.Hammer,
+                Act.GoMeasure => ScreenName.CaliperRound,
+                Act.GoForge => ScreenName.ForgeList,
+                Act.GoLedger => ScreenName.LedgerPages,
+                Act.GoShop => ScreenName.ShopPage,
+                Act.GoNewTool => ScreenName.NewTool,
+                Act.GoTable => ScreenName.ToolTable,
+                _ => Home,
+            }
+        );
+
+    /// <summary>The screen one comes home to: the rack, or the first start while there is no tool.</summary>
+    public ScreenName Home => Sitting.Shop.Tools.IsEmpty ? ScreenName.FirstStart : ScreenName.ToolRack;
+
+    /// <summary>Puts tools at the hammer.</summary>
+    /// <param name="board">The board.</param>
+    /// <param name="session">The session it is for, null while it is only being chosen.</param>
+    public void Take(Board board, string? session)
+    {
+        Board = board;
+        BoardOf = session;
+        int stages = LastTime.Stages(Sitting.Shop, board.Pattern).Length;
+        Heads = [.. Enumerable.Repeat(0, Math.Min(stages, HammerScreen.MostStages))];
+    }
+
+    /// <summary>Shows the screen before again, as it was.</summary>
+    public void Return()
+    {
+        Current.Visible = false;
+        Current = Before ?? screens[ScreenName.ToolRack];
+        Current.Visible = true;
+        Current.SetFocus();
+        Redraw();
+    }
+
+    /// <summary>Gives a screen.</summary>
+    /// <param name="name">Which.</param>
+    /// <returns>The screen.</returns>
+    public Screen Find(ScreenName name) => screens[name];
+
+    /// <summary>Closes the screens.</summary>
+    /// <param name="afterwards">What is wanted then.</param>
+    public void Leave(Afterwards afterwards)
+    {
+        Afterwards = afterwards;
+        App?.RequestStop(this);
+    }
+
+    /// <summary>Takes a key. Every key ends here, so that the library's own bindings never act.</summary>
+    /// <param name="key">The key.</param>
+    /// <returns>True; false only for the key that suspends the program.</returns>
+    public bool Take(Key key)
+    {
+        if (key == Key.Z.WithCtrl)
+        {
+            return false;
+        }
+
+        KeyPress press = KeyPress.Of(key);
+        if (press.Name is not null)
+        {
+            Take(press);
+            WantForecasts();
+            Redraw();
+        }
+
+        return true;
+    }
+
+    private void Take(KeyPress press)
+    {
+        if (Current.Line is { } line && line.Take(press))
+        {
+            Sitting.Say("");
+            return;
+        }
+
+        KeyRow? row = Keys.Of(Current.Name).FirstOrDefault(each => IndexOf(each, press) >= 0);
+        if (row is null)
+        {
+            return;
+        }
+
+        if (!Current.Has(row.Need))
+        {
+            Sitting.Say(Words.WhyNot(row.Need), Ink.Warn);
+            return;
+        }
+
+        Sitting.Say("");
+        Do(row, IndexOf(row, press));
+    }
+
+    private static int IndexOf(KeyRow row, KeyPress press) => row.Names.IndexOf(press.Name, StringComparer.Ordinal);
+
+    private void Do(KeyRow row, int which)
+    {
+        switch (row.Act)
+        {
+            case Act.Help when Current.Name != ScreenName.Help:
+                Go(ScreenName.Help);
+                break;
+            case Act.TakeBack:
+                TakeBack();
+                break;
+            case Act.Leave:
+                ExitCode = row.Where is null ? 128 + 2 : 0;
+                Leave(Afterwards.Nothing);
+                break;
+            default:
+                Current.Do(row.Act, which);
+                break;
+        }
+    }
+
+    private void TakeBack()
+    {
+        if (Current.StepBack())
+        {
+            return;
+        }
+
+        ImmutableArray<Entered> entries = Sitting.CanTakeBack ? Sitting.TakeBack() : TakeBackHeat();
+        if (entries.IsEmpty)
+        {
+            return;
+        }
+
+        Sitting.Say(Words.TakenBack(entries, Sitting.Units), Ink.Done);
+        Current.TakenBack(entries);
+    }
+
+    // a heat of an evening that ended in a crash can still be taken back
+    private ImmutableArray<Entered> TakeBackHeat()
+    {
+        ImmutableArray<Entered> heat = Current is HammerScreen hammer ? hammer.LastHeat() : [];
+        return !heat.IsEmpty && Sitting.CrossOut(heat) ? heat : [];
+    }
+
+    // a tally never waits: at the hammer the two cores belong to the keys
+    private void WantForecasts()
+    {
+        if (Current.Name != ScreenName.Hammer)
+        {
+            Sitting.Forecaster.Want(Sitting.Shop);
+        }
+    }
+
+    private void Redraw()
+    {
+        SetNeedsDraw();
+        Current.SetNeedsDraw();
+    }
+}

@@ -1,0 +1,46 @@
+using Terminal.Gui.Input;
+
+namespace ToolWear.Screens;
+
+/// <summary>A key as the table of keys names it.</summary>
+/// <param name="Name">Its name: "h", "Enter", "PageUp"; letters small, whatever Caps Lock says.</param>
+/// <param name="Typed">The text it types; empty where it types none.</param>
+public readonly record struct KeyPress(string Name, string Typed)
+{
+    private static readonly (Key Key, string Name)[] Named =
+    [
+        (Key.Enter, "Enter"),
+        (Key.Esc, "Esc"),
+        (Key.Backspace, "Backspace"),
+        (Key.Delete, "Backspace"),
+        (Key.CursorUp, "Up"),
+        (Key.CursorDown, "Down"),
+        (Key.PageUp, "PageUp"),
+        (Key.PageDown, "PageDown"),
+        (Key.F1, "F1"),
+    ];
+
+    /// <summary>Names a key.</summary>
+    /// <param name="key">The key as the library has it.</param>
+    /// <returns>The press; the default where the program has no use for it.</returns>
+    public static KeyPress Of(Key key)
+    {
+        if (key == Key.C.WithCtrl)
+        {
+            return new("Ctrl+C", "");
+        }
+
+        foreach ((Key known, string name) in Named)
+        {
+            if (key.NoShift == known)
+            {
+                return new(name, "");
+            }
+        }
+
+        string typed = key.AsGrapheme;
+        return typed.Length == 0 || char.IsControl(typed[0]) ? default
+            : typed == " " ? new("Space", " ")
+            : new(typed.ToLowerInvariant(), typed);
+    }
+}

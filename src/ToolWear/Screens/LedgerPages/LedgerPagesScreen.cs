@@ -1,0 +1,111 @@
+using System.Collections.Immutable;
+using ToolWear.Core.Ledger;
+using ToolWear.Core.Shops;
+using ToolWear.Screens.Drawing;
+
+namespace ToolWear.Screens.LedgerPages;
+
+/// <summary>Every entry; finding and crossing out.</summary>
+/// <param name="host">Where it is shown.</param>
+public sealed class LedgerPagesScreen(Host host) : Screen(host)
+{
+    private readonly ListPlace place = new();
+    private TypedLine? why;
+    private TypedLine? search;
+    private string words = "";
+    private (Shop Shop, string Words, ImmutableArray<Entered> Entries) found;
+
+    /// <inheritdoc />
+    public override ScreenName Name => ScreenName.LedgerPages;
+
+    /// <inheritdoc />
+    public override string Heading => words.Length == 0 ? Words.LedgerHeading : $"{Words.LedgerHeading}: {words}";
+
+    /// <inheritdoc />
+    public override TypedLine? Line => why ?? search;
+
+    private ImmutableArray<Entered> Entries
+    {
+        get
+        {
+            string wanted = search?.Text ?? words;
+            if (!ReferenceEquals(found.Shop, Sitting.Shop) || found.Words != wanted)
+            {
+                found = (Sitting.Shop, wanted, LedgerPagesText.Found(Sitting.Shop, wanted));
+            }
+
+            return found.Entries;
+        }
+    }
+
+    /// <inheritdoc />
+    public override void Open()
+    {
+        words = "";
+        why = search = null;
+        place.Choose(0, 1);
+    }
+
+    /// <inheritdoc />
+    public override bool Has(Need need) =>
+        need switch
+        {
+            Need.Row => !Entries.IsEmpty,
+            Need.MorePages => Entries.Length > LedgerPagesText.RowsFor(Room),
+            _ => base.Has(need),
+        };
+
+    /// <inheritdoc />
+    public override void Do(Act act, int which)
+    {
+        switch (act)
+        {
+            case Act.Move or Act.Page:
+                place.Move(act, which, Entries.Length, LedgerPagesText.RowsFor(Room));
+                break;
+            case Act.CrossOut:
+                why = new TypedLine();
+                why.Offer(Words.UsualWhy);
+                break;
+            case Act.Search:
+                search = new TypedLine();
+                break;
+            case Act.Enter when why is not null:
+                CrossOut(why.Text);
+                break;
+            case Act.Enter:
+                words = search?.Text ?? words;
+                search = null;
+                break;
+            case Act.Back when why is not null || search is not null || words.Length > 0:
+                words = why is null ? "" : words;
+                why = search = null;
+                break;
+            case Act.Back:
+                Host.Go(Host.Home);
+                break;
+            default:
+                break;
+        }
+    }
+
+    /// <inheritdoc />
+    public override void Compose(Picture body)
+    {
+        string prompt =
+            why is not null ? Words.WhyCrossOut
+            : search is not null ? Words.Find
+            : "";
+        LedgerPagesText.Draw(body, Sitting.Shop, Entries, place, prompt, Line?.Text ?? "");
+    }
+
+    private void CrossOut(string reason)
+    {
+        long number = Entries[place.Chosen].Number;
+        if (Sitting.RecordForGood([new EntryCrossedOut(number, reason)]))
+        {
+            Sitting.Say(Words.EntryCrossed(number), Ink.Done);
+            why = null;
+        }
+    }
+}

@@ -1,0 +1,49 @@
+namespace ToolWear.Screens;
+
+/// <summary>A folder that only this user can enter, gone when it is disposed of or the process ends.</summary>
+internal sealed class PrivateFolder : IDisposable
+{
+    public PrivateFolder(string under, string random)
+    {
+        Path = System.IO.Path.Combine(under, $"toolwear-demo-{random}");
+        if (OperatingSystem.IsWindows())
+        {
+            Directory.CreateDirectory(Path);
+        }
+        else
+        {
+            Directory.CreateDirectory(Path, UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute);
+        }
+
+        // after a hang-up the process ends without coming back here
+        AppDomain.CurrentDomain.ProcessExit += AtExit;
+    }
+
+    public string Path { get; }
+
+    public void Dispose()
+    {
+        AppDomain.CurrentDomain.ProcessExit -= AtExit;
+        Remove();
+    }
+
+    private void AtExit(object? sender, EventArgs e)
+    {
+        try
+        {
+            Remove();
+        }
+        catch (IOException)
+        {
+            // a file still open elsewhere: the system's own sweeping of its temporary folder gets it
+        }
+    }
+
+    private void Remove()
+    {
+        if (Directory.Exists(Path))
+        {
+            Directory.Delete(Path, recursive: true);
+        }
+    }
+}

@@ -1,0 +1,24 @@
+namespace ToolWear.Screens;
+
+/// <summary>Every screen, a line each.</summary>
+internal static class ScreenList
+{
+#pragma warning disable CA2000 // the host that they are added to disposes of them
+    public static IEnumerable<Screen> All(Host host) =>
+        [
+            new ToolRack.ToolRackScreen(host),
+            new Help.HelpScreen(host),
+            new Choosing.ChoosingScreen(host),
+            new Hammer.HammerScreen(host),
+            new Closing.ClosingScreen(host),
+            new CaliperRound.CaliperRoundScreen(host),
+            new WearCard.WearCardScreen(host),
+            new ForgeList.ForgeListScreen(host),
+            new LedgerPages.LedgerPagesScreen(host),
+            new ShopPage.ShopPageScreen(host),
+            new FirstStart.FirstStartScreen(host),
+            new ToolTable.ToolTableScreen(host),
+            new NewTool.NewToolScreen(host),
+        ];
+#pragma warning restore CA2000
+}

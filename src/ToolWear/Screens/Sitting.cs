@@ -1,0 +1,156 @@
+using System.Collections.Immutable;
+using ToolWear.Core.Ledger;
+using ToolWear.Core.Measure;
+using ToolWear.Core.Shops;
+using ToolWear.Core.Wear;
+using ToolWear.Screens.Drawing;
+using ToolWear.Storage;
+
+namespace ToolWear.Screens;
+
+/// <summary>One sitting at the screens: the bench, the forecasts, what was said last, what can be taken back.</summary>
+public sealed class Sitting : IDisposable
+{
+    private readonly Stack<Done> recorded = new();
+    private readonly DateOnly? day;
+
+    /// <summary>Begins a sitting.</summary>
+    /// <param name="site">The world around.</param>
+    /// <param name="bench">The bench, open to write; the sitting does not close it.</param>
+    /// <param name="day">The shop's day where it is not today's.</param>
+    /// <param name="onScreen">Does something on the screens' thread.</param>
+    public Sitting(Site site, Bench bench, DateOnly? day, Action<Action> onScreen)
+    {
+        Site = site;
+        Bench = bench;
+        this.day = day;
+        Forecaster = new Forecaster(onScreen);
+    }
+
+    /// <summary>The world around.</summary>
+    public Site Site { get; }
+
+    /// <summary>The one door to the ledger.</summary>
+    public Bench Bench { get; }
+
+    /// <summary>The shop as its ledger says now.</summary>
+    public Shop Shop => Bench.Shop;
+
+    /// <summary>The shop's day.</summary>
+    public DateOnly Today => day ?? Site.Today;
+
+    /// <summary>The unit the shop speaks in.</summary>
+    public LengthUnit Units => Shop.Settings.Units;
+
+    /// <summary>What works the forecasts out.</summary>
+    public Forecaster Forecaster { get; }
+
+    /// <summary>The forecasts last worked out; null before the first.</summary>
+    public ShopForecasts? Forecasts => Forecaster.Latest;
+
+    /// <summary>What was said last, and in which ink.</summary>
+    public (string Sentence, Ink Ink) Said { get; private set; } = ("", Ink.Plain);
+
+    /// <summary>Whether anything recorded in this sitting can be taken back.</summary>
+    public bool CanTakeBack => recorded.Count > 0;
+
+    /// <summary>Says something to the smith.</summary>
+    /// <param name="sentence">The sentence; empty for nothing.</param>
+    /// <param name="ink">Its ink.</param>
+    public void Say(string sentence, Ink ink = Ink.Plain) => Said = (sentence, ink);
+
+    /// <summary>Records entries all together or not at all; where they cannot be, says why.</summary>
+    /// <param name="entries">What happened, in order.</param>
+    /// <returns>True where they are on the disk.</returns>
+    public bool Record(params ImmutableArray<LedgerEntry> entries)
+    {
+        long first = Shop.NextNumber;
+        if (!Try(entries))
+        {
+            return false;
+        }
+
+        recorded.Push(new Done(first, Shop.Ledger.Count, null));
+        return true;
+    }
+
+    /// <summary>Records entries that a key cannot take back, such as a whole import.</summary>
+    /// <param name="entries">What happened, in order.</param>
+    /// <returns>True where they are on the disk.</returns>
+    public bool RecordForGood(ImmutableArray<LedgerEntry> entries) => Try(entries);
+
+    /// <summary>Notes something that is not in the ledger, so that the same key takes it back.</summary>
+    /// <param name="undo">Takes it back and says what that was.</param>
+    public void Remember(Func<string> undo) => recorded.Push(new Done(0, 0, undo));
+
+    /// <summary>Crosses out what was recorded last in this sitting.</summary>
+    /// <returns>The entries taken back, in the order in which they were recorded; none where nothing was.</returns>
+    public ImmutableArray<Entered> TakeBack()
+    {
+        while (recorded.TryPeek(out Done? last))
+        {
+            if (last.Undo is { } undo)
+            {
+                recorded.Pop();
+                Say(undo(), Ink.Done);
+                return [];
+            }
+
+            ImmutableArray<Entered> entries = Standing(last.First, last.Last);
+            if (entries.IsEmpty)
+            {
+                recorded.Pop();
+                continue;
+            }
+
+            if (!CrossOut(entries))
+            {
+                return [];
+            }
+
+            recorded.Pop();
+            return entries;
+        }
+
+        Say(Words.NothingToTakeBack);
+        return [];
+    }
+
+    /// <summary>Crosses entries out, the last first, all together.</summary>
+    /// <param name="entries">The entries.</param>
+    /// <returns>True where they are crossed out.</returns>
+    public bool CrossOut(ImmutableArray<Entered> entries) =>
+        Try([
+            .. entries
+                .OrderByDescending(each => each.Number)
+                .Select(each => new EntryCrossedOut(each.Number, Words.TakenBackAtOnce)),
+        ]);
+
+    /// <inheritdoc />
+    public void Dispose() => Forecaster.Dispose();
+
+    private ImmutableArray<Entered> Standing(long first, long last) =>
+        [
+            .. Shop
+                .Ledger.GetRange((int)first - 1, (int)(last - first + 1))
+                .Where(each => !Shop.CrossedOut.ContainsKey(each.Number)),
+        ];
+
+    private bool Try(ImmutableArray<LedgerEntry> entries)
+    {
+        try
+        {
+            Recorded done = Bench.RecordAll(entries, Today);
+            Say(done.Refusal ?? "", Ink.Warn);
+            return done.Refusal is null;
+        }
+        catch (StoreException e)
+        {
+            Say(e.Message, Ink.Warn);
+            return false;
+        }
+    }
+
+    /// <summary>Something done: entries of the ledger from first to last, or what takes it back.</summary>
+    private sealed record Done(long First, long Last, Func<string>? Undo);
+}

@@ -1,0 +1,97 @@
+using System.Collections.Immutable;
+using ToolWear.Core.Shops;
+using ToolWear.Results;
+using ToolWear.Screens.Drawing;
+
+namespace ToolWear.Screens.ToolRack;
+
+/// <summary>The tools in service.</summary>
+/// <param name="host">Where it is shown.</param>
+public sealed class ToolRackScreen(Host host) : Screen(host)
+{
+    private readonly ListPlace place = new();
+    private TypedLine? path;
+
+    /// <inheritdoc />
+    public override ScreenName Name => ScreenName.ToolRack;
+
+    /// <inheritdoc />
+    public override string Heading => Words.RackHeading;
+
+    /// <inheritdoc />
+    public override TypedLine? Line => path;
+
+    private ImmutableArray<ToolInShop> Tools => ToolRackText.InService(Sitting.Shop);
+
+    /// <inheritdoc />
+    public override void Open() => path = null;
+
+    /// <inheritdoc />
+    public override bool Has(Need need) =>
+        need switch
+        {
+            Need.Row => !Tools.IsEmpty,
+            Need.MorePages => Tools.Length > ToolRackText.RowsFor(Room),
+            _ => base.Has(need),
+        };
+
+    /// <inheritdoc />
+    public override void Do(Act act, int which)
+    {
+        switch (act)
+        {
+            case Act.Move or Act.Page:
+                place.Move(act, which, Tools.Length, ToolRackText.RowsFor(Room));
+                break;
+            case Act.Export:
+                AskForExport();
+                break;
+            case Act.Back:
+                path = null;
+                break;
+            case Act.Enter when path is not null:
+                Export(path.Text);
+                path = null;
+                break;
+            case Act.Enter:
+                Host.ToolInHand = Tools[place.Chosen].Id;
+                Host.Go(ScreenName.WearCard);
+                break;
+            default:
+                Host.Go(act);
+                break;
+        }
+    }
+
+    /// <inheritdoc />
+    public override void Compose(Picture body)
+    {
+        place.Show(Tools.Length, ToolRackText.RowsFor(body.Height));
+        ToolRackText.Draw(body, Sitting.Shop, Sitting.Forecasts, place, path?.Text);
+    }
+
+    private void AskForExport()
+    {
+        path = new TypedLine();
+        path.Offer(Words.UsualExport(Sitting.Today));
+    }
+
+    private void Export(string file)
+    {
+        if (Sitting.Forecasts is not { } forecasts || Sitting.Forecaster.IsBehind)
+        {
+            Sitting.Say(Words.NotWorkedOut, Ink.Warn);
+            return;
+        }
+
+        try
+        {
+            int readings = HistoryFile.Write(Sitting.Site, Path.GetFullPath(file), forecasts, Sitting.Units);
+            Sitting.Say(Words.Exported(readings, Path.GetFullPath(file)), Ink.Done);
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException or ArgumentException)
+        {
+            Sitting.Say(e.Message, Ink.Warn);
+        }
+    }
+}

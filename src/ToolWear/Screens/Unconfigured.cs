@@ -1,0 +1,24 @@
+using System.Runtime.CompilerServices;
+using Terminal.Gui.ViewBase;
+
+namespace ToolWear.Screens;
+
+/// <summary>Loads the library of views so that no file of the current folder changes what the program does.</summary>
+/// <remarks>It reads ./.tui as it is loaded; while that happens the program's own folder is the current one. The
+/// variable TUI_CONFIG is taken out of the environment by the program's first line.</remarks>
+internal static class Unconfigured
+{
+    public static void Load()
+    {
+        string current = Environment.CurrentDirectory;
+        Environment.CurrentDirectory = AppContext.BaseDirectory;
+        try
+        {
+            RuntimeHelpers.RunModuleConstructor(typeof(View).Module.ModuleHandle);
+        }
+        finally
+        {
+            Environment.CurrentDirectory = current;
+        }
+    }
+}

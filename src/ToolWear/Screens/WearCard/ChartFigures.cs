@@ -1,0 +1,129 @@
+using System.Collections.Immutable;
+using ToolWear.Core.Ledger;
+using ToolWear.Core.Measure;
+using ToolWear.Core.Shops;
+using ToolWear.Core.Tools;
+using ToolWear.Core.Wear;
+using ToolWear.Core.Wear.Histories;
+
+namespace ToolWear.Screens.WearCard;
+
+/// <summary>A point of the chart: sizes over the weighted heats that the records count.</summary>
+/// <param name="Heats">Weighted heats.</param>
+/// <param name="SizeMm">The size, mm.</param>
+public readonly record struct ChartPoint(double Heats, double SizeMm);
+
+/// <summary>The figures of a chart: what the ledger says of one gauge mark, and what is foreseen.</summary>
+/// <param name="Readings">The readings of the caliper.</param>
+/// <param name="Made">Sizes that were made: the starting size, sizes after a rework.</param>
+/// <param name="Breaks">Where a rework broke the history, in heats.</param>
+/// <param name="Now">Weighted heats now.</param>
+/// <param name="Fitted">The size to be expected.</param>
+/// <param name="Low">The lower edge of the band that holds it eight times in ten.</param>
+/// <param name="High">The upper edge.</param>
+/// <param name="ScrapMm">The scrap size, null where none is set.</param>
+/// <param name="End">Where the end is to be expected, in heats; null where nothing bounds it.</param>
+public sealed record ChartFigures(
+    ImmutableArray<ChartPoint> Readings,
+    ImmutableArray<ChartPoint> Made,
+    ImmutableArray<double> Breaks,
+    double Now,
+    ImmutableArray<ChartPoint> Fitted,
+    ImmutableArray<ChartPoint> Low,
+    ImmutableArray<ChartPoint> High,
+    double? ScrapMm,
+    double? End
+)
+{
+    private const int CurvePoints = 60;
+
+    /// <summary>Gathers the figures.</summary>
+    /// <param name="shop">The shop.</param>
+    /// <param name="gauge">The gauge mark with its forecast.</param>
+    /// <returns>The figures.</returns>
+    public static ChartFigures Of(Shop shop, GaugeForecast gauge)
+    {
+        GaugeHistory history = gauge.History;
+        Walk walk = new(shop, history);
+        double now = walk.Heats;
+        double? end = gauge.Forecast is { AtOrPastLimit: false, HeatsLeft.Q50: { } left } ? now + left : null;
+        ImmutableArray<WearBand> bands = Bands(gauge, end - now);
+        double from = now - history.Wear.HeatsNow;
+        ImmutableArray<ChartPoint> Curve(Func<WearBand, double> wear) =>
+            [.. bands.Select(band => new ChartPoint(from + band.Heats, SizeMm(history, wear(band))))];
+        return new(
+            walk.Readings.ToImmutable(),
+            walk.Made.ToImmutable(),
+            walk.Breaks.ToImmutable(),
+            now,
+            Curve(band => band.FittedMm),
+            Curve(band => band.Low80Mm),
+            Curve(band => band.High80Mm),
+            history.Gauge.ScrapSize?.Mm,
+            end
+        );
+    }
+
+    private static ImmutableArray<WearBand> Bands(GaugeForecast gauge, double? left)
+    {
+        if (gauge.Forecast is not { } forecast || gauge.History.Start is null)
+        {
+            return [];
+        }
+
+        double last = Math.Max(gauge.History.Wear.HeatsNow + (left ?? 0) * 1.1, 1);
+        return forecast.Bands([.. Enumerable.Range(0, CurvePoints + 1).Select(i => last * i / CurvePoints)]);
+    }
+
+    private static double SizeMm(GaugeHistory history, double wearMm) =>
+        history.Start!.Value.Mm + (history.Gauge.Wears == Wears.Smaller ? -wearMm : wearMm);
+
+    /// <summary>The tool's history, with its heats running on through reworks.</summary>
+    private sealed class Walk
+    {
+        public Walk(Shop shop, GaugeHistory history)
+        {
+            Tool tool = history.Tool.Tool;
+            Heats = tool.Start.HeatsBefore?.Count ?? 0;
+            if (history.Gauge.Start is { } start && !tool.Start.IsUnknown)
+            {
+                Made.Add(new(0, start.Mm));
+            }
+
+            foreach ((_, Entered entered) in shop.HistoryOf(history.Tool))
+            {
+                switch (entered.What)
+                {
+                    case HeatsWorked worked:
+                        Heats += shop.Weighted(tool, worked);
+                        break;
+                    case ToolMeasured measured when measured.Gauge == history.Gauge.Name:
+                        Readings.Add(new(Heats, measured.Size.Mm));
+                        break;
+                    case ToolReworked rework when rework.Gauge == history.Gauge.Name:
+                        Breaks.Add(Heats);
+                        AddIfKnown(rework.After);
+                        break;
+                    default:
+                        break;
+                }
+            }
+        }
+
+        public double Heats { get; private set; }
+
+        public ImmutableArray<ChartPoint>.Builder Readings { get; } = ImmutableArray.CreateBuilder<ChartPoint>();
+
+        public ImmutableArray<ChartPoint>.Builder Made { get; } = ImmutableArray.CreateBuilder<ChartPoint>();
+
+        public ImmutableArray<double>.Builder Breaks { get; } = ImmutableArray.CreateBuilder<double>();
+
+        private void AddIfKnown(Length? size)
+        {
+            if (size is { } known)
+            {
+                Made.Add(new(Heats, known.Mm));
+            }
+        }
+    }
+}

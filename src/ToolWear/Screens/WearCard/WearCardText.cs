@@ -1,0 +1,94 @@
+using System.Text;
+using ToolWear.Core.Measure;
+using ToolWear.Core.Wear;
+using ToolWear.Results;
+using ToolWear.Screens.Drawing;
+
+namespace ToolWear.Screens.WearCard;
+
+/// <summary>The text of the wear card. Its sentences are those that the card verb prints.</summary>
+public static class WearCardText
+{
+    private const int LeastChart = 6;
+
+    /// <summary>Draws the page with the chart.</summary>
+    /// <param name="body">Where to.</param>
+    /// <param name="card">The card.</param>
+    /// <param name="gauge">Which gauge mark, from 0.</param>
+    /// <param name="hasBraille">Whether the font can be trusted with braille.</param>
+    public static void DrawChart(Picture body, Card card, int gauge, bool hasBraille)
+    {
+        int y = 0;
+        foreach (string line in Lines(Head(card), body.Width).Take(3))
+        {
+            body.Put(0, y, line, y == 0 ? Ink.Strong : Ink.Plain);
+            y++;
+        }
+
+        if (card.Forecast.Gauges.IsEmpty)
+        {
+            body.Put(0, y + 1, Words.NoGaugeMark, Ink.Warn);
+            return;
+        }
+
+        GaugeForecast shown = card.Forecast.Gauges[gauge];
+        string[] below = [.. Lines(Below(card, shown), body.Width)];
+        int room = body.Height - y - below.Length;
+        if (room >= LeastChart)
+        {
+            Picture chart = new(body.Width, room);
+            WearChart.Draw(chart, ChartFigures.Of(card.Shop, shown), card.Units, hasBraille);
+            body.Put(0, y, chart);
+            y += room;
+        }
+
+        foreach (string line in below)
+        {
+            body.Put(0, y++, line);
+        }
+    }
+
+    /// <summary>Draws the page in words.</summary>
+    /// <param name="body">Where to.</param>
+    /// <param name="card">The card.</param>
+    /// <param name="first">The first line shown, from 0.</param>
+    /// <returns>How many lines there are.</returns>
+    public static int DrawWords(Picture body, Card card, int first)
+    {
+        string[] lines = [.. Lines(EyeLine(card) + CardText.Of(card), body.Width)];
+        for (int i = 0; i < body.Height && first + i < lines.Length; i++)
+        {
+            body.Put(0, i, lines[first + i]);
+        }
+
+        return lines.Length;
+    }
+
+    private static string Head(Card card)
+    {
+        StringBuilder text = new();
+        CardText.Head(text, card);
+        return text.ToString();
+    }
+
+    private static string Below(Card card, GaugeForecast gauge)
+    {
+        StringBuilder text = new();
+        CardText.Gauge(text, gauge, card.Units);
+        return text.ToString().Trim('\n') + "\n" + EyeLine(card) + Words.ForecastCautionShort;
+    }
+
+    private static string EyeLine(Card card)
+    {
+        if (EyeNow.Of(card.Shop, card.Forecast) is not { } eye)
+        {
+            return "";
+        }
+
+        string Size(double mm) => SizeShown.Eye(Length.FromMm(mm), card.Units);
+        return Words.EyeItMakes(Size(eye.LengthMm), Size(eye.WidthMm), SizeShown.Mark(card.Units)) + "\n";
+    }
+
+    private static IEnumerable<string> Lines(string text, int width) =>
+        Picture.Wrap(text.TrimEnd('\n'), Math.Max(10, width));
+}

@@ -1,0 +1,171 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using ToolWear.Core.Measure;
+using ToolWear.Screens.Drawing;
+
+namespace ToolWear.Screens.WearCard;
+
+/// <summary>Draws the chart of a gauge mark: sizes upwards, heats to the right.</summary>
+public sealed class WearChart
+{
+    private const int BandLayer = 1;
+    private const int BreakLayer = 2;
+    private const int LimitLayer = 3;
+    private const int CurveLayer = 4;
+    private const int MadeLayer = 5;
+    private const int ReadingLayer = 6;
+    private const string Marks = ".|-~o+";
+    private static readonly Ink[] Inks = [Ink.Quiet, Ink.Quiet, Ink.Warn, Ink.Plain, Ink.Done, Ink.Strong];
+
+    private readonly ChartFigures figures;
+    private readonly LengthUnit units;
+    private readonly DotCanvas canvas;
+    private readonly double lastHeat;
+    private readonly double least;
+    private readonly double greatest;
+
+    private WearChart(ChartFigures figures, LengthUnit units, DotCanvas canvas)
+    {
+        this.figures = figures;
+        this.units = units;
+        this.canvas = canvas;
+        lastHeat = Math.Max(1, Math.Max(figures.Now, figures.End ?? 0) * 1.05);
+        double[] sizes =
+        [
+            .. figures.Readings.Concat(figures.Made).Select(point => InUnit(point.SizeMm)),
+            .. figures.Fitted.Where(point => point.Heats <= figures.Now).Select(point => InUnit(point.SizeMm)),
+        ];
+        double[] all = figures.ScrapMm is { } scrap ? [.. sizes, InUnit(scrap)] : sizes;
+        double spread = all.Length == 0 ? 1 : Math.Max(all.Max() - all.Min(), InUnit(0.1));
+        least = all.Length == 0 ? 0 : all.Min() - (spread * 0.08);
+        greatest = all.Length == 0 ? 1 : all.Max() + (spread * 0.08);
+    }
+
+    /// <summary>Draws it, or says that its place is too small.</summary>
+    /// <param name="picture">Where to; the chart fills it.</param>
+    /// <param name="figures">The figures.</param>
+    /// <param name="units">The unit for people.</param>
+    /// <param name="hasBraille">Whether the font can be trusted with braille.</param>
+    public static void Draw(Picture picture, ChartFigures figures, LengthUnit units, bool hasBraille)
+    {
+        int margin = units == LengthUnit.Mm ? 8 : 9;
+        if (picture.Width < margin + 16 || picture.Height < 5)
+        {
+            picture.Put(0, 0, Words.ChartTooSmall, Ink.Quiet);
+            return;
+        }
+
+        WearChart chart = new(figures, units, new DotCanvas(picture.Width - margin, picture.Height - 2, hasBraille));
+        chart.DrawDots();
+        chart.canvas.PutInto(picture, margin, 0, Marks, Inks);
+        chart.DrawAxes(picture, margin);
+    }
+
+    private double InUnit(double mm) =>
+        units == LengthUnit.Mm ? mm : mm * Length.NanometresInMm / Length.NanometresInInch;
+
+    private int X(double heats) => (int)Math.Round(heats / lastHeat * (canvas.Width - 1));
+
+    private int Y(double size) => (int)Math.Round((greatest - size) / (greatest - least) * (canvas.Height - 1));
+
+    private void DrawDots()
+    {
+        Edge(figures.Low, BandLayer, every: 2);
+        Edge(figures.High, BandLayer, every: 2);
+        foreach (double heats in figures.Breaks)
+        {
+            for (int y = 0; y < canvas.Height; y += 2)
+            {
+                canvas.Set(X(heats), y, BreakLayer);
+            }
+        }
+
+        if (figures.ScrapMm is { } scrap)
+        {
+            for (int x = 0; x < canvas.Width; x++)
+            {
+                if (x % 6 < 4)
+                {
+                    canvas.Set(x, Y(InUnit(scrap)), LimitLayer);
+                }
+            }
+        }
+
+        Edge(figures.Fitted, CurveLayer, every: 1);
+        foreach (ChartPoint made in figures.Made)
+        {
+            Cross(made, MadeLayer, square: true);
+        }
+
+        foreach (ChartPoint reading in figures.Readings)
+        {
+            Cross(reading, ReadingLayer, square: false);
+        }
+    }
+
+    private void Edge(ImmutableArray<ChartPoint> points, int layer, int every)
+    {
+        for (int i = 1; i < points.Length; i++)
+        {
+            int from = X(points[i - 1].Heats);
+            int to = X(points[i].Heats);
+            double start = InUnit(points[i - 1].SizeMm);
+            double rise = InUnit(points[i].SizeMm) - start;
+            for (int x = from; x <= to; x++)
+            {
+                if (x % every == 0)
+                {
+                    canvas.Set(x, Y(start + (rise * (to == from ? 0 : (double)(x - from) / (to - from)))), layer);
+                }
+            }
+        }
+    }
+
+    private void Cross(ChartPoint point, int layer, bool square)
+    {
+        int x = X(point.Heats);
+        int y = Y(InUnit(point.SizeMm));
+        (int, int)[] around = square ? [(0, 0), (1, 0), (0, 1), (1, 1)] : [(0, 0), (-1, 0), (1, 0), (0, -1), (0, 1)];
+        foreach ((int dx, int dy) in around)
+        {
+            canvas.Set(x + dx, y + dy, layer);
+        }
+    }
+
+    private void DrawAxes(Picture picture, int margin)
+    {
+        int bottom = canvas.Rows;
+        for (int row = 0; row < bottom; row++)
+        {
+            picture.Put(margin - 1, row, "│", Ink.Quiet);
+        }
+
+        (IReadOnlyList<double> sizes, int decimals) = RoundTicks.Of(least, greatest, Math.Max(2, canvas.Rows / 3));
+        foreach (double size in sizes)
+        {
+            string text = size.ToString(
+                "F" + decimals.ToString(CultureInfo.InvariantCulture),
+                CultureInfo.InvariantCulture
+            );
+            picture.PutRight(margin - 1, Y(size) / 4, text, Ink.Quiet);
+        }
+
+        picture.Put(margin - 1, bottom, "└" + new string('─', canvas.Columns), Ink.Quiet);
+        (IReadOnlyList<double> heats, int places) = RoundTicks.Of(0, lastHeat, Math.Max(2, canvas.Columns / 10));
+        int free = 0;
+        foreach (double at in heats)
+        {
+            string text = at.ToString(
+                "F" + places.ToString(CultureInfo.InvariantCulture),
+                CultureInfo.InvariantCulture
+            );
+            int column = Math.Max(free, margin + (X(at) / 2) - (text.Length / 2));
+            if (column + text.Length < picture.Width - Words.HeatsAxis.Length - 1)
+            {
+                free = picture.Put(column, bottom + 1, text, Ink.Quiet) + 1;
+            }
+        }
+
+        picture.PutRight(picture.Width, bottom + 1, Words.HeatsAxis, Ink.Quiet);
+    }
+}

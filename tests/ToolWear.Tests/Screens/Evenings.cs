@@ -1,0 +1,129 @@
+using System.Diagnostics;
+using Terminal.Gui.App;
+using Terminal.Gui.Drivers;
+using Terminal.Gui.Input;
+using Terminal.Gui.Testing;
+using Terminal.Gui.Time;
+using ToolWear.Screens;
+using ToolWear.Screens.Drawing;
+using ToolWear.Tests.Commands;
+using Xunit;
+
+namespace ToolWear.Tests.Screens;
+
+/// <summary>The screens without a terminal: keys in, text out. Counts the keys it presses.</summary>
+internal sealed class Evenings : IDisposable
+{
+    private readonly IApplication app;
+    private readonly SessionToken token;
+    private readonly Bench bench;
+    private readonly Sitting sitting;
+
+    public Evenings(TestSite site, string? today = null, int width = 80, int height = 24)
+    {
+        using StringWriter nothing = new();
+        Site world = new(
+            nothing,
+            nothing,
+            site.Clock,
+            new Storage.Disks.RealDisk(),
+            () => new string('0', 32),
+            site.Store,
+            site.Folder
+        );
+        bench = Bench.ToWrite(world, site.Store);
+        app = Application.Create(new VirtualTimeProvider());
+        app.Init(DriverRegistry.Names.ANSI);
+        app.Driver!.SetScreenSize(width, height);
+        DateOnly? day = today is null ? null : DateOnly.Parse(today, null);
+        sitting = new Sitting(world, bench, day, act => app.Invoke(act));
+        Host = new Host(sitting, new Colours(plain: true), hasBraille: true);
+        app.Keyboard.KeyDown += (_, key) => key.Handled = Host.Take(key);
+        token = app.Begin(Host)!;
+        app.LayoutAndDraw(true);
+    }
+
+    public Host Host { get; }
+
+    public Sitting Sitting => sitting;
+
+    /// <summary>How many keys were pressed so far.</summary>
+    public int Pressed { get; private set; }
+
+    /// <summary>The screen as text.</summary>
+    public string Text
+    {
+        get
+        {
+            app.LayoutAndDraw(true);
+            return string.Concat(Enumerable.Range(0, app.Driver!.Rows).Select(row => Line(row) + "\n"));
+        }
+    }
+
+    /// <summary>Presses keys by their names: "h", "Enter", "Down".</summary>
+    public void Press(params string[] names)
+    {
+        foreach (string name in names)
+        {
+            Pressed++;
+            app.InjectKey(KeyOf(name));
+        }
+
+        app.LayoutAndDraw(true);
+    }
+
+    /// <summary>Types a text, a key a character.</summary>
+    public void Type(string text) => Press([.. text.Select(each => each == ' ' ? "Space" : each.ToString())]);
+
+    /// <summary>Changes the size of the terminal.</summary>
+    public void Resize(int width, int height)
+    {
+        app.Driver!.SetScreenSize(width, height);
+        app.LayoutAndDraw(true);
+    }
+
+    /// <summary>Waits until the forecasts of the shop as it is now are there.</summary>
+    public void WaitForForecasts()
+    {
+        Stopwatch watch = Stopwatch.StartNew();
+        while (sitting.Forecasts is null || sitting.Forecaster.IsBehind)
+        {
+            Assert.True(watch.Elapsed < TimeSpan.FromSeconds(60), "the forecasts did not come");
+            app.TimedEvents!.RunTimers();
+            Thread.Sleep(5);
+        }
+
+        app.LayoutAndDraw(true);
+    }
+
+    public void Dispose()
+    {
+        app.End(token);
+        Host.Dispose();
+        sitting.Dispose();
+        app.Dispose();
+        bench.Dispose();
+    }
+
+    private string Line(int row) =>
+        string.Concat(
+                Enumerable.Range(0, app.Driver!.Cols).Select(column => app.Driver.Contents![row, column].Grapheme)
+            )
+            .TrimEnd();
+
+    private static Key KeyOf(string name) =>
+        name switch
+        {
+            "Enter" => Key.Enter,
+            "Esc" => Key.Esc,
+            "Space" => Key.Space,
+            "Backspace" => Key.Backspace,
+            "Up" => Key.CursorUp,
+            "Down" => Key.CursorDown,
+            "PageUp" => Key.PageUp,
+            "PageDown" => Key.PageDown,
+            "F1" => Key.F1,
+            "Ctrl+C" => Key.C.WithCtrl,
+            _ => new Key(name[0]),
+        };
+}
