@@ -1,3 +1,4 @@
+using ToolWear.Core.Eyes;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Sections;
@@ -86,7 +87,7 @@ internal static class EyesAndSeries
             taperLength,
             taperWidth,
             fit,
-            fit == Fit.Wedged ? Driven.BothFaces : Driven.OneFace,
+            fit == Fit.Wedged ? Driving.BothFaces : Driving.OneFace,
             Mm(size.Length - limit.Under),
             Mm(size.Length + limit.Over),
             Mm(size.Width - limit.Under),

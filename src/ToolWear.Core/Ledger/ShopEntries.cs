@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ToolWear.Core.Eyes;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Sections;
 using ToolWear.Core.Tools;
@@ -13,19 +14,6 @@ public enum Fit
 
     /// <summary>Tapers one way.</summary>
     SlipOn,
-}
-
-/// <summary>How the drift is driven to make the eye.</summary>
-public enum Driven
-{
-    /// <summary>To a mark, from both faces.</summary>
-    BothFaces,
-
-    /// <summary>To a mark, from one face.</summary>
-    OneFace,
-
-    /// <summary>Through, so that the full-size part passes.</summary>
-    Through,
 }
 
 /// <summary>An eye: its size and what may come of it.</summary>
@@ -54,7 +42,7 @@ public sealed record EyeDescribed(
     double? TaperLength,
     double? TaperWidth,
     Fit? Fit,
-    Driven? Driven,
+    Driving? Driven,
     Length? LeastLength,
     Length? GreatestLength,
     Length? LeastWidth,
@@ -69,14 +57,9 @@ public sealed record EyeDescribed(
     public static Vocabulary<Fit> FitWords { get; } =
         new("fit", (Ledger.Fit.Wedged, "wedged"), (Ledger.Fit.SlipOn, "slip-on"));
 
-    /// <summary>The words of <see cref="Ledger.Driven"/>.</summary>
-    public static Vocabulary<Driven> DrivenWords { get; } =
-        new(
-            "driven",
-            (Ledger.Driven.BothFaces, "both faces"),
-            (Ledger.Driven.OneFace, "one face"),
-            (Ledger.Driven.Through, "through")
-        );
+    /// <summary>The words of <see cref="Driving"/>.</summary>
+    public static Vocabulary<Driving> DrivenWords { get; } =
+        new("driven", (Driving.BothFaces, "both faces"), (Driving.OneFace, "one face"), (Driving.Through, "through"));
 }
 
 /// <summary>A handle as bought or made.</summary>

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using ToolWear.Core.Eyes;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Tools;
 
@@ -160,24 +161,27 @@ public sealed class ShopSetting
         return new(FactorName(place, work), usual, meaning, Range(0, 100));
     }
 
-    /// <summary>Common practice, no source: rough work ends at 850 to 1000 degrees, finish work at 650 to 800.</summary>
+    /// <summary>The usual temperatures are those of <see cref="KnockOut"/>: finish drifts let go later than the others.</summary>
     private static IEnumerable<ShopSetting> Temperatures(Place place)
     {
         string word = Places.Words.Word(place);
-        string eye = place is Place.Finish or Place.None ? "750" : "925";
+        KnockOut usual = place is Place.Finish or Place.None ? KnockOut.Finish : KnockOut.Rough;
         yield return new(
             "eye_c_" + word,
-            eye,
+            Degrees(usual.Eye),
             $"how hot the eye is when a drift of place {word} lets go, degrees C",
             Range(20, 1200)
         );
         yield return new(
             "drift_c_" + word,
-            "250",
+            Degrees(usual.Drift),
             $"how hot a drift of place {word} is when it is knocked out, degrees C",
             Range(20, 1200)
         );
     }
+
+    private static string Degrees(SteelTemperature temperature) =>
+        temperature.Celsius.ToString("0.##", CultureInfo.InvariantCulture);
 
     private static Func<string, string?> OneOf(params string[] words) =>
         value => words.Contains(value, StringComparer.Ordinal) ? null : $"one of {string.Join(", ", words)}";

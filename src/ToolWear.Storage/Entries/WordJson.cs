@@ -1,5 +1,6 @@
 using System.Text.Json;
 using System.Text.Json.Serialization;
+using ToolWear.Core.Eyes;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Sections;
@@ -54,6 +55,6 @@ internal sealed class HandleFitsJson() : WordJson<HandleFits>(EyeMeasured.FitsWo
 
 internal sealed class FitJson() : WordJson<Fit>(EyeDescribed.FitWords);
 
-internal sealed class DrivenJson() : WordJson<Driven>(EyeDescribed.DrivenWords);
+internal sealed class DrivenJson() : WordJson<Driving>(EyeDescribed.DrivenWords);
 
 internal sealed class OrderStateJson() : WordJson<OrderState>(OrderDescribed.StateWords);

@@ -1,3 +1,4 @@
+using ToolWear.Core.Eyes;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Sections;
@@ -40,7 +41,7 @@ internal static class WholeShop
                 0.03,
                 1e-5,
                 Fit.Wedged,
-                Driven.BothFaces,
+                Driving.BothFaces,
                 ShopInHand.Mm(35.7m),
                 ShopInHand.Mm(36.9m),
                 null,

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using CsCheck;
+using ToolWear.Core.Eyes;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Sections;
@@ -29,7 +30,7 @@ public sealed partial class EntryGens
         Gen.Select(
             Gen.Select(pool.Eye, Gen.Enum<SectionKind>(), pool.Size, pool.Size),
             Gen.Select(Gen.Nullable(Lengths.Caliper), Gen.Nullable(pool.Size), ToolGens.Taper, ToolGens.Taper),
-            Gen.Select(Gen.Nullable(Gen.Enum<Fit>()), Gen.Nullable(Gen.Enum<Driven>()), name),
+            Gen.Select(Gen.Nullable(Gen.Enum<Fit>()), Gen.Nullable(Gen.Enum<Driving>()), name),
             ToolGens.Between,
             ToolGens.Between,
             (eye, more, how, length, width) =>
