@@ -53,10 +53,15 @@ public sealed class ForgeListTests
     public void A_cracked_tool_is_not_counted_on()
     {
         Story story = Shop(readyDays: 0, treated: false);
-        int before = List(story, 0.9).Batches.Sum(batch => batch.Number);
+        Replacements before = Lives.Needs(List(story, 0.9).Places[0].Needs);
         story.Enter(Story.LookedOver("R1", story.Today, Finding.Cracked));
         ForgeList list = List(story, 0.9);
-        Assert.True(list.Batches.Sum(batch => batch.Number) > before);
+        Replacements after = Lives.Needs(list.Places[0].Needs);
+
+        // one tool fewer on hand: less sure with any number of new ones, and more to be expected
+        Assert.All(before.Cover.Zip(after.Cover), pair => Assert.True(pair.Second <= pair.First));
+        Assert.True(after.Expected > before.Expected, $"{after.Expected} {before.Expected}");
+        Assert.True(after.Needed >= before.Needed);
         Assert.NotNull(Assert.Single(list.Places[0].InService).WhyNot);
         Assert.Contains("R1 is not counted on", list.Batches[0].Why, StringComparison.Ordinal);
     }

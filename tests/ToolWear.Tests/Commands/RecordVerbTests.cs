@@ -77,7 +77,7 @@ public sealed class RecordVerbTests(DemoFixture demo) : IClassFixture<DemoFixtur
     }
 
     [Fact]
-    public void The_demo_shop_is_planned_in_every_format()
+    public void The_demo_shop_is_planned_and_its_batches_make_up_the_plan()
     {
         TestSite site = demo.Site;
         Assert.Contains("Forge by", site.Done("forge-list"), StringComparison.Ordinal);
