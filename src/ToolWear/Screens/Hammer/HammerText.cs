@@ -34,7 +34,7 @@ public static class HammerText
     {
         string[] below =
         [
-            .. Below(shop, board, heads).SelectMany(line => Picture.Wrap(line, Math.Max(10, body.Width))),
+            .. Below(body.Width, shop, board, heads).SelectMany(line => Picture.Wrap(line, Math.Max(10, body.Width))),
         ];
         int room = Math.Max(0, body.Height - below.Length);
         DrawPanels(body, room, shop, session, board, forecasts);
@@ -140,7 +140,8 @@ public static class HammerText
             return;
         }
 
-        body.Put(column, at.Y, name, Ink.Plain, at.Width - 2);
+        string head = more == 0 ? $"{known.Mark} {today}" : name;
+        body.Put(column, at.Y, head, more == 0 ? Ink.Warn : Ink.Plain, at.Width - 2);
         bool hasLine = at.Height >= BigDigits.Dots + 2;
         BigDigits.Draw(body, at.X + 2, at.Y + 1, at.Width - 2, at.Height - (hasLine ? 2 : 1), heats, Ink.Strong);
         if (hasLine)
@@ -150,7 +151,7 @@ public static class HammerText
         }
     }
 
-    private static IEnumerable<string> Below(Shop shop, Board board, IReadOnlyList<int> heads)
+    private static IEnumerable<string> Below(int width, Shop shop, Board board, IReadOnlyList<int> heads)
     {
         ImmutableArray<BoardRow> rows = board.Rows(shop);
         string shared = string.Join(
@@ -172,11 +173,13 @@ public static class HammerText
         ImmutableArray<PatternStage> stages = LastTime.Stages(shop, board.Pattern);
         if (!stages.IsEmpty)
         {
-            yield return Words.HeadsDone
-                + string.Join(
-                    "  ",
-                    stages.Take(heads.Count).Select((stage, i) => $"{(char)('a' + i)} {stage.Name} {heads[i]}")
-                );
+            IEnumerable<string> items = stages
+                .Take(heads.Count)
+                .Select((stage, i) => $"{(char)('a' + i)} {stage.Name} {heads[i]}");
+            foreach (string line in Picture.Flow([Words.HeadsDone, .. items], width))
+            {
+                yield return line;
+            }
         }
     }
 
