@@ -1,4 +1,6 @@
+using System.Collections.Concurrent;
 using System.Collections.Immutable;
+using System.Runtime.CompilerServices;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Shops;
@@ -15,6 +17,9 @@ public static class HammerText
     // common practice, no source: as for the verdict "near its limit"
     private const double EnoughAt = 0.2;
     private const int MostAhead = 200;
+
+    // worked out once for a set of forecasts: a tally must not wait
+    private static readonly ConditionalWeakTable<ShopForecasts, ConcurrentDictionary<long, int>> AllToday = [];
 
     /// <summary>Draws the tally.</summary>
     /// <param name="body">Where to.</param>
@@ -73,16 +78,22 @@ public static class HammerText
             .Select(entered => entered.What)
             .OfType<HeatsWorked>()
             .Sum(heats => shop.Weighted(shop.Tools[tool].Tool, heats));
-        int low = 0;
+        int all = AllToday.GetValue(forecasts, _ => []).GetOrAdd(tool, _ => UntilNear(forecast));
+        return Math.Max(0, (int)Math.Floor(all - since));
+    }
+
+    private static int UntilNear(ToolForecast forecast)
+    {
+        int low = -1;
         int high = MostAhead;
         while (low < high)
         {
             int middle = (low + high + 1) / 2;
-            bool isInside = forecast.ChancePastLimit(since + middle) <= EnoughAt;
+            bool isInside = forecast.ChancePastLimit(middle) <= EnoughAt;
             (low, high) = isInside ? (middle, high) : (low, middle - 1);
         }
 
-        return forecast.ChancePastLimit(since) > EnoughAt ? 0 : low;
+        return low;
     }
 
     private static void DrawPanels(
