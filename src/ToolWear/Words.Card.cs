@@ -22,7 +22,7 @@ public static partial class Words
     internal const string NothingImported = "it holds nothing to import";
 
     internal const string ForecastCautionShort =
-        "Heats left is an estimate, not a permission: a drift can crack on any heat. A competent person looks each tool over and decides. No inspection record for the authorities.";
+        "Heats left: an estimate, no permission; a drift can crack on any heat. Look it over.";
 
     /// <summary>What is said once, at the first start and on the shop page. Common practice, no source.</summary>
     internal const string ShopCaution =
@@ -40,7 +40,7 @@ public static partial class Words
     internal static string CardHeading(string? mark) => $"Wear card {mark}";
 
     internal static string EyeItMakes(string length, string width, string unit) =>
-        $"The eye it makes now: about {length} x {width} {unit}. {EyeCaution}";
+        $"The eye it makes now: about {length} x {width} {unit}. Check each handle by hand.";
 
     internal static string CrossedOut(long entry, string why) => $"crossed out by entry {entry}: {why}";
 

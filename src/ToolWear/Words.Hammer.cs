@@ -10,7 +10,7 @@ public static partial class Words
 {
     internal const string ChoosingHeading = "At the hammer: tools and pattern";
     internal const string UnknownSteel = "unknown";
-    internal const string HeadsDone = "Heads done: ";
+    internal const string HeadsDone = "Heads done:";
     internal const string HeadsFinished = "heads finished";
     internal const string NoSuchStage = "No stage has that letter.";
     internal const string ClosingQuestion = "How many heads went through each stage tonight?";

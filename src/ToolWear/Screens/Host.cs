@@ -163,7 +163,13 @@ public sealed class Host : Runnable
             return false;
         }
 
-        KeyPress press = KeyPress.Of(key);
+        // a terminal sends Esc and a letter that follows at once as one key with Alt
+        if (key.IsAlt)
+        {
+            Take(new KeyPress("Esc", ""));
+        }
+
+        KeyPress press = KeyPress.Of(key.NoAlt);
         if (press.Name is not null)
         {
             Take(press);

@@ -157,6 +157,27 @@ public sealed class Picture
         }
     }
 
+    /// <summary>Fills lines with items that are not broken.</summary>
+    /// <param name="items">The items.</param>
+    /// <param name="room">Columns.</param>
+    /// <returns>The lines, two spaces between items.</returns>
+    public static IEnumerable<string> Flow(IEnumerable<string> items, int room)
+    {
+        string line = "";
+        foreach (string item in items)
+        {
+            if (line.Length > 0 && ColumnsOf(line) + 2 + ColumnsOf(item) > room)
+            {
+                yield return line;
+                line = "";
+            }
+
+            line = line.Length == 0 ? item : $"{line}  {item}";
+        }
+
+        yield return line;
+    }
+
     /// <summary>The rows as text, without spaces at their ends.</summary>
     /// <returns>Lines with their ends.</returns>
     public override string ToString()

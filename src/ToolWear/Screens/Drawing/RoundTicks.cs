@@ -23,7 +23,8 @@ public static class RoundTicks
         List<double> at = [];
         for (double i = Math.Ceiling(from / step - 1e-9); i * step <= to + (step * 1e-9); i++)
         {
-            at.Add(i * step);
+            // plus nothing: a zero below zero would show its sign
+            at.Add((i * step) + 0.0);
         }
 
         return (at, Math.Max(0, -(int)Math.Floor(Math.Log10(step) + 1e-9)));

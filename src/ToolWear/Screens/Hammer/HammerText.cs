@@ -1,4 +1,6 @@
+using System.Collections.Concurrent;
 using System.Collections.Immutable;
+using System.Runtime.CompilerServices;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Shops;
@@ -15,6 +17,9 @@ public static class HammerText
     // common practice, no source: as for the verdict "near its limit"
     private const double EnoughAt = 0.2;
     private const int MostAhead = 200;
+
+    // worked out once for a set of forecasts: a tally must not wait
+    private static readonly ConditionalWeakTable<ShopForecasts, ConcurrentDictionary<long, int>> AllToday = [];
 
     /// <summary>Draws the tally.</summary>
     /// <param name="body">Where to.</param>
@@ -34,7 +39,7 @@ public static class HammerText
     {
         string[] below =
         [
-            .. Below(shop, board, heads).SelectMany(line => Picture.Wrap(line, Math.Max(10, body.Width))),
+            .. Below(body.Width, shop, board, heads).SelectMany(line => Picture.Wrap(line, Math.Max(10, body.Width))),
         ];
         int room = Math.Max(0, body.Height - below.Length);
         DrawPanels(body, room, shop, session, board, forecasts);
@@ -73,16 +78,22 @@ public static class HammerText
             .Select(entered => entered.What)
             .OfType<HeatsWorked>()
             .Sum(heats => shop.Weighted(shop.Tools[tool].Tool, heats));
-        int low = 0;
+        int all = AllToday.GetValue(forecasts, _ => []).GetOrAdd(tool, _ => UntilNear(forecast));
+        return Math.Max(0, (int)Math.Floor(all - since));
+    }
+
+    private static int UntilNear(ToolForecast forecast)
+    {
+        int low = -1;
         int high = MostAhead;
         while (low < high)
         {
             int middle = (low + high + 1) / 2;
-            bool isInside = forecast.ChancePastLimit(since + middle) <= EnoughAt;
+            bool isInside = forecast.ChancePastLimit(middle) <= EnoughAt;
             (low, high) = isInside ? (middle, high) : (low, middle - 1);
         }
 
-        return forecast.ChancePastLimit(since) > EnoughAt ? 0 : low;
+        return low;
     }
 
     private static void DrawPanels(
@@ -140,7 +151,8 @@ public static class HammerText
             return;
         }
 
-        body.Put(column, at.Y, name, Ink.Plain, at.Width - 2);
+        string head = more == 0 ? $"{known.Mark} {today}" : name;
+        body.Put(column, at.Y, head, more == 0 ? Ink.Warn : Ink.Plain, at.Width - 2);
         bool hasLine = at.Height >= BigDigits.Dots + 2;
         BigDigits.Draw(body, at.X + 2, at.Y + 1, at.Width - 2, at.Height - (hasLine ? 2 : 1), heats, Ink.Strong);
         if (hasLine)
@@ -150,7 +162,7 @@ public static class HammerText
         }
     }
 
-    private static IEnumerable<string> Below(Shop shop, Board board, IReadOnlyList<int> heads)
+    private static IEnumerable<string> Below(int width, Shop shop, Board board, IReadOnlyList<int> heads)
     {
         ImmutableArray<BoardRow> rows = board.Rows(shop);
         string shared = string.Join(
@@ -172,11 +184,13 @@ public static class HammerText
         ImmutableArray<PatternStage> stages = LastTime.Stages(shop, board.Pattern);
         if (!stages.IsEmpty)
         {
-            yield return Words.HeadsDone
-                + string.Join(
-                    "  ",
-                    stages.Take(heads.Count).Select((stage, i) => $"{(char)('a' + i)} {stage.Name} {heads[i]}")
-                );
+            IEnumerable<string> items = stages
+                .Take(heads.Count)
+                .Select((stage, i) => $"{(char)('a' + i)} {stage.Name} {heads[i]}");
+            foreach (string line in Picture.Flow([Words.HeadsDone, .. items], width))
+            {
+                yield return line;
+            }
         }
     }
 

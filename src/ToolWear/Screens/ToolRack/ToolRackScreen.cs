@@ -10,6 +10,7 @@ namespace ToolWear.Screens.ToolRack;
 public sealed class ToolRackScreen(Host host) : Screen(host)
 {
     private readonly ListPlace place = new();
+    private RackRows known = new(null, Core.Measure.LengthUnit.Mm);
     private TypedLine? path;
 
     /// <inheritdoc />
@@ -67,7 +68,13 @@ public sealed class ToolRackScreen(Host host) : Screen(host)
     public override void Compose(Picture body)
     {
         place.Show(Tools.Length, ToolRackText.RowsFor(body.Height));
-        ToolRackText.Draw(body, Sitting.Shop, Sitting.Forecasts, place, path?.Text);
+        // figures are worked out once for the forecasts that there are, not at every key
+        if (!ReferenceEquals(known.Forecasts, Sitting.Forecasts) || known.Units != Sitting.Units)
+        {
+            known = new RackRows(Sitting.Forecasts, Sitting.Units);
+        }
+
+        ToolRackText.Draw(body, Sitting.Shop, known, place, path?.Text);
     }
 
     private void AskForExport()

@@ -39,14 +39,13 @@ public static class ToolRackText
     /// <summary>Draws the rack.</summary>
     /// <param name="body">Where to.</param>
     /// <param name="shop">The shop.</param>
-    /// <param name="forecasts">The forecasts last worked out, null before the first.</param>
+    /// <param name="known">The rows of the rack's table.</param>
     /// <param name="place">Where one is in the list.</param>
     /// <param name="export">The file name that is being typed, null for none.</param>
-    public static void Draw(Picture body, Shop shop, ShopForecasts? forecasts, ListPlace place, string? export)
+    internal static void Draw(Picture body, Shop shop, RackRows known, ListPlace place, string? export)
     {
         ImmutableArray<ToolInShop> tools = InService(shop);
         int rows = RowsFor(body.Height);
-        RackRows known = new(forecasts, shop.Settings.Units);
         DrawHeadings(body);
         string? eye = null;
         for (int i = place.First; i < Math.Min(tools.Length, place.First + rows); i++)
@@ -148,6 +147,7 @@ internal sealed class RackRows
 
     public RackRows(ShopForecasts? forecasts, Core.Measure.LengthUnit units)
     {
+        (Forecasts, Units) = (forecasts, units);
         if (forecasts is null)
         {
             return;
@@ -168,6 +168,12 @@ internal sealed class RackRows
             );
         }
     }
+
+    /// <summary>The forecasts that they were made from.</summary>
+    public ShopForecasts? Forecasts { get; }
+
+    /// <summary>The unit that they are in.</summary>
+    public Core.Measure.LengthUnit Units { get; }
 
     public RackRow? Of(long tool) => rows.GetValueOrDefault(tool);
 }

@@ -140,7 +140,7 @@ public sealed class WearChart
             picture.Put(margin - 1, row, "│", Ink.Quiet);
         }
 
-        (IReadOnlyList<double> sizes, int decimals) = RoundTicks.Of(least, greatest, Math.Max(2, canvas.Rows / 3));
+        (IReadOnlyList<double> sizes, int decimals) = RoundTicks.Of(least, greatest, Math.Max(4, canvas.Rows / 2));
         foreach (double size in sizes)
         {
             string text = size.ToString(

@@ -1,0 +1,124 @@
+using System.Globalization;
+using ToolWear.Core.Shops;
+using ToolWear.Tests.Commands;
+using Xunit;
+
+namespace ToolWear.Tests.Screens;
+
+/// <summary>The first evening: an empty store.</summary>
+public sealed class FirstEveningTests
+{
+    [Fact]
+    public void Twenty_five_tools_go_into_the_table_with_at_most_thirty_keys_each()
+    {
+        using TestSite site = new();
+        using Evenings evening = new(site);
+        Assert.Equal(ScreenName.FirstStart, evening.Host.Current.Name);
+        evening.Press("t");
+        string last = "";
+        for (int i = 0; i < 25; i++)
+        {
+            int before = evening.Pressed;
+            string series =
+                i < 10 ? "R"
+                : i < 20 ? "S"
+                : "F";
+            string[] row =
+            [
+                $"{series}{(i % 10) + 1}",
+                i < 20 ? "dri" : "ful",
+                i < 10 ? "H"
+                : i < 20 ? "T"
+                : "",
+                i < 20 ? "ro" : "no",
+                "4140",
+                string.Create(CultureInfo.InvariantCulture, $"{(i < 20 ? 13.0 + (i * 0.05) : 1.5):0.00}"),
+                i < 20 ? "12.5" : "1.8",
+            ];
+            // what repeats is carried down: only the first of a series types it all
+            bool isFirst = series != last;
+            last = series;
+            for (int cell = 0; cell < row.Length; cell++)
+            {
+                if (isFirst || cell == 5)
+                {
+                    Clear(evening, isFirst && row[cell].Length == 0);
+                    evening.Type(row[cell]);
+                }
+
+                evening.Press("Enter");
+            }
+
+            Assert.InRange(evening.Pressed - before, 1, 30);
+        }
+
+        Assert.Equal(25, evening.Sitting.Shop.Tools.Count);
+        ToolInShop seventh = evening.Sitting.Shop.Tools.Values.Single(tool => tool.Mark.Text == "R7");
+        Assert.Equal("H", seventh.Tool.Eye);
+        Assert.Equal(Core.Tools.Place.Rough, seventh.Tool.Place);
+        Assert.True(seventh.Tool.Start.IsUnknown);
+        Assert.Equal("13.3 mm", Assert.IsType<Core.Ledger.ToolMeasured>(seventh.Events[0].What).Size.ToString());
+        Assert.Equal("fuller", evening.Sitting.Shop.Tools.Values.Last().Tool.Form.Name);
+    }
+
+    [Fact]
+    public void One_tool_is_added_question_by_question()
+    {
+        using TestSite site = new();
+        using Evenings evening = new(site);
+        evening.Press("a");
+        evening.Type("H9");
+        evening.Press("Enter", "Enter");
+        evening.Type("H");
+        evening.Press("Enter");
+        evening.Type("fin");
+        evening.Press("Enter", "Enter", "Enter", "Enter");
+        evening.Type("17.6");
+        evening.Press("Enter");
+        evening.Type("18");
+        evening.Press("Enter");
+        Assert.Contains("must lie under", evening.Text, StringComparison.Ordinal);
+        evening.Type("17.25");
+        evening.Press("Enter");
+        ToolInShop tool = Assert.Single(evening.Sitting.Shop.Tools.Values);
+        Assert.Equal("17.6 mm", tool.Tool.GaugeMarks[0].Start.ToString());
+        Assert.Equal(ScreenName.ToolRack, evening.Host.Current.Name);
+    }
+
+    [Fact]
+    public void Import_says_what_is_wrong_and_takes_what_is_right()
+    {
+        using TestSite site = new();
+        site.Write("bad/tools.csv", "tool,form\nR1,hammer\n");
+        string good = site.Write("mine.csv", "tool,form,size_mm\nR1,drift,13.5\n");
+        using Evenings evening = new(site);
+        evening.Press("i");
+        evening.Type(site.In("bad"));
+        evening.Press("Enter");
+        Assert.Contains("Nothing was taken", evening.Text + evening.Sitting.Said.Sentence, StringComparison.Ordinal);
+        evening.Press("Esc", "i");
+        evening.Type(good);
+        evening.Press("Enter");
+        Assert.Single(evening.Sitting.Shop.Tools);
+    }
+
+    [Fact]
+    public void Without_a_terminal_the_verbs_are_named()
+    {
+        using TestSite site = new();
+        Ran ran = site.Run();
+        Assert.Equal(2, ran.Exit);
+        Assert.Empty(ran.Output);
+        Assert.Contains("measure TOOL GAUGE SIZE", ran.Error, StringComparison.Ordinal);
+        Assert.Equal(2, site.Run("demo").Exit);
+        Assert.Empty(Directory.GetFileSystemEntries(site.Folder));
+    }
+
+    private static void Clear(Evenings evening, bool isEmpty)
+    {
+        if (isEmpty)
+        {
+            evening.Press("Backspace");
+        }
+    }
+}
