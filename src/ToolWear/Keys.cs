@@ -29,6 +29,9 @@ public enum ScreenName
     /// <summary>What to forge.</summary>
     ForgeList,
 
+    /// <summary>Steels, lubricants, cooling compared.</summary>
+    TrialPages,
+
     /// <summary>Every entry.</summary>
     LedgerPages,
 
@@ -77,6 +80,9 @@ public enum Act
 
     /// <summary>Goes to the forge list.</summary>
     GoForge,
+
+    /// <summary>Goes to the trials.</summary>
+    GoTrials,
 
     /// <summary>Goes to the ledger.</summary>
     GoLedger,
@@ -239,6 +245,7 @@ public static class Keys
             new(ScreenName.ToolRack, Act.GoMeasure, ["m"], "m", "measure", Words.DoesMeasure, Need.Tools),
             new(ScreenName.ToolRack, Act.Enter, ["Enter"], "Enter", "card", Words.DoesCard, Need.Row),
             new(ScreenName.ToolRack, Act.GoForge, ["f"], "f", "forge list", Words.DoesForge),
+            new(ScreenName.ToolRack, Act.GoTrials, ["r"], "r", "trials", Words.DoesTrials, Need.Tools),
             new(ScreenName.ToolRack, Act.GoLedger, ["l"], "l", "ledger", Words.DoesLedger),
             new(ScreenName.ToolRack, Act.GoShop, ["s"], "s", "shop", Words.DoesShop),
             new(ScreenName.ToolRack, Act.GoNewTool, ["a"], "a", "add a tool", Words.DoesNewTool),
@@ -292,6 +299,9 @@ public static class Keys
             new(ScreenName.ForgeList, Act.Move, UpDown, "↑↓", "scroll", Words.DoesMove, Need.MorePages),
             new(ScreenName.ForgeList, Act.Page, Pages, "PgUp PgDn", "page", Words.DoesPage, Need.MorePages),
             new(ScreenName.ForgeList, Act.Back, ["Esc"], "Esc", "back", Words.DoesBack),
+            new(ScreenName.TrialPages, Act.Move, UpDown, "↑↓", "scroll", Words.DoesMove, Need.MorePages),
+            new(ScreenName.TrialPages, Act.Page, Pages, "PgUp PgDn", "page", Words.DoesPage, Need.MorePages),
+            new(ScreenName.TrialPages, Act.Back, ["Esc"], "Esc", "back", Words.DoesBack),
             new(ScreenName.LedgerPages, Act.Enter, ["Enter"], "Enter", "take", Words.DoesAnswer, OnlyInHelp: true),
             new(ScreenName.LedgerPages, Act.CrossOut, ["x"], "x", "cross out", Words.DoesCrossOut, Need.Row),
             new(ScreenName.LedgerPages, Act.Search, ["/"], "/", "find", Words.DoesSearch),

@@ -61,6 +61,8 @@ public static partial class Words
             ScreenName.WearCard =>
                 "One tool: its readings, the wear to be expected with the band that holds it eight times in ten, the limit, the end to be expected. A break is a rework.",
             ScreenName.ForgeList => "What the open orders ask of the drifts, against what is left in them.",
+            ScreenName.TrialPages =>
+                "Steels, lubricants and ways of cooling compared by how long the tools last, where the records can say something.",
             ScreenName.LedgerPages =>
                 "Every entry there ever was, the last one first. Crossed out entries stay, and count no more.",
             ScreenName.ShopPage => "How the shop speaks and works. A change is an entry in the ledger like any other.",

@@ -1,9 +1,6 @@
 using System.Collections.Immutable;
 using System.CommandLine;
-using ToolWear.Core.Ledger;
-using ToolWear.Core.Shops;
 using ToolWear.Core.Wear;
-using ToolWear.Core.Wear.Histories;
 using ToolWear.Core.Wear.Trials;
 using ToolWear.Results;
 
@@ -12,9 +9,6 @@ namespace ToolWear.Commands;
 /// <summary>compare: two steels, lubricants or ways of cooling by how long the shop's tools last.</summary>
 internal static class CompareVerb
 {
-    // a tool speaks for a lubricant that it saw in so large a share of its heats
-    private const double MostlyShare = 0.8;
-
     private static readonly Argument<string> A = new("A") { Description = "a steel, a lubricant or a way of cooling" };
     private static readonly Argument<string> B = new("B") { Description = "another" };
     private static readonly Option<string?> By = Common.Text("--by", "WHAT", "steel, lubricant or cooling");
@@ -38,22 +32,11 @@ internal static class CompareVerb
             throw RefusedException.WrongUsage("A and B: two different ones are wanted");
         }
 
-        string by = call.Get(By) ?? throw RefusedException.WrongUsage("--by is wanted: steel, lubricant or cooling");
+        TrialBy by =
+            call.Word(ShopTrials.ByWords, By)
+            ?? throw RefusedException.WrongUsage($"--by is wanted: {string.Join(", ", ShopTrials.ByWords.All)}");
         using Bench bench = call.ToRead();
-        Shop shop = bench.Shop;
-        Func<ToolInShop, string?> seen = by switch
-        {
-            "steel" => tool => tool.Tool.Steel ?? "unknown steel",
-            "lubricant" => tool => Mostly(shop, tool, care => care.Lubricant ?? shop.Settings.Lubricant),
-            "cooling" => tool => Mostly(shop, tool, care => Cooling(shop, care)),
-            _ => throw RefusedException.WrongUsage($"--by {by}: steel, lubricant or cooling"),
-        };
-        ImmutableArray<WearHistory> histories =
-        [
-            .. shop.Tools.Values.SelectMany(tool =>
-                ShopHistories.Of(shop, tool).Select(each => each.Wear with { Group = seen(tool) ?? "" })
-            ),
-        ];
+        ImmutableArray<WearHistory> histories = ShopTrials.Histories(bench.Shop, by);
         (string Kind, GroupComparison)[] kinds =
         [
             .. histories
@@ -75,22 +58,5 @@ internal static class CompareVerb
         }
 
         call.Print(Compared.Table(a, b, kinds), after: $"\n{Words.TrialBasis}\n");
-    }
-
-    private static string? Cooling(Shop shop, Care care) =>
-        (care.Cooling ?? shop.Settings.Cooling) is { } cooling ? Care.CoolingWords.Word(cooling) : null;
-
-    private static string? Mostly(Shop shop, ToolInShop tool, Func<Care, string?> what)
-    {
-        (string? What, double Heats)[] worked =
-        [
-            .. tool
-                .Events.Select(each => each.What)
-                .OfType<HeatsWorked>()
-                .GroupBy(heats => what(shop.Sessions[heats.Session].Opened.Care), StringComparer.Ordinal)
-                .Select(group => (group.Key, group.Sum(heats => shop.Weighted(tool.Tool, heats)))),
-        ];
-        double all = worked.Sum(each => each.Heats);
-        return worked.FirstOrDefault(each => all > 0 && each.Heats >= MostlyShare * all).What;
     }
 }

@@ -34,6 +34,7 @@ public sealed class Host : Runnable
         HasBraille = hasBraille;
         CanFocus = true;
         Sitting.Forecaster.Ready = Redraw;
+        Sitting.Trials.Ready = Redraw;
         foreach (Screen screen in ScreenList.All(this))
         {
             screens.Add(screen.Name, screen);
@@ -108,6 +109,7 @@ public sealed class Host : Runnable
                 Act.GoHammer => Sitting.Shop.OpenSession is null ? ScreenName.Choosing : ScreenName.Hammer,
                 Act.GoMeasure => ScreenName.CaliperRound,
                 Act.GoForge => ScreenName.ForgeList,
+                Act.GoTrials => ScreenName.TrialPages,
                 Act.GoLedger => ScreenName.LedgerPages,
                 Act.GoShop => ScreenName.ShopPage,
                 Act.GoNewTool => ScreenName.NewTool,

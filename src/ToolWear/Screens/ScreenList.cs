@@ -14,6 +14,7 @@ internal static class ScreenList
             new CaliperRound.CaliperRoundScreen(host),
             new WearCard.WearCardScreen(host),
             new ForgeList.ForgeListScreen(host),
+            new TrialPages.TrialPagesScreen(host),
             new LedgerPages.LedgerPagesScreen(host),
             new ShopPage.ShopPageScreen(host),
             new FirstStart.FirstStartScreen(host),

@@ -3,6 +3,7 @@ using ToolWear.Core.Ledger;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Wear;
+using ToolWear.Core.Wear.Trials;
 using ToolWear.Screens.Drawing;
 using ToolWear.Storage;
 
@@ -25,6 +26,7 @@ public sealed class Sitting : IDisposable
         Bench = bench;
         this.day = day;
         Forecaster = new Forecaster(onScreen);
+        Trials = new Beside<ShopTrialList>(onScreen, (shop, stop) => new ShopTrialList(ShopTrials.Of(shop, stop)));
     }
 
     /// <summary>The world around.</summary>
@@ -44,6 +46,9 @@ public sealed class Sitting : IDisposable
 
     /// <summary>What works the forecasts out.</summary>
     public Forecaster Forecaster { get; }
+
+    /// <summary>What works the comparisons out, once they are asked for.</summary>
+    public Beside<ShopTrialList> Trials { get; }
 
     /// <summary>The forecasts last worked out; null before the first.</summary>
     public ShopForecasts? Forecasts => Forecaster.Latest;
@@ -127,7 +132,11 @@ public sealed class Sitting : IDisposable
         ]);
 
     /// <inheritdoc />
-    public void Dispose() => Forecaster.Dispose();
+    public void Dispose()
+    {
+        Forecaster.Dispose();
+        Trials.Dispose();
+    }
 
     private ImmutableArray<Entered> Standing(long first, long last) =>
         [
