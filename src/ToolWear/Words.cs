@@ -122,7 +122,7 @@ public static partial class Words
         "No tool of this sort has been followed to its limit yet; the range may be too narrow.";
 
     /// <summary>What marks a reading that is more likely wrong than right.</summary>
-    public const string Suspect = "probably a mis-reading";
+    public const string Suspect = "likely misread";
 
     /// <summary>When to measure next.</summary>
     /// <param name="advice">The advice.</param>

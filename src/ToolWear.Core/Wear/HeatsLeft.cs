@@ -15,6 +15,15 @@ public sealed record HeatsLeft(double? Q05, double? Q10, double? Q50, double? Q9
     /// <summary>What a tool has that is at or past its limit.</summary>
     public static HeatsLeft None { get; } = new(0, 0, 0, 0, 0);
 
+    /// <summary>The same wear under another load: k heats that are c times as hard take what c k usual ones take.</summary>
+    /// <param name="c">How hard against the usual, above zero.</param>
+    /// <returns>The heats of that load.</returns>
+    public HeatsLeft AtLoad(double c)
+    {
+        double load = Finite.Positive(c);
+        return new(Q05 / load, Q10 / load, Q50 / load, Q90 / load, Q95 / load);
+    }
+
     // K has cdf (F(k) - F0)/(1 - F0): the wear only grows, so "first past after k" is "past at k"
     internal static HeatsLeft Of(Func<double, double> F, double F0, double scale)
     {

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Text.Json;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Shops;
@@ -12,6 +13,7 @@ namespace ToolWear.Results;
 /// <param name="Shop">The shop.</param>
 /// <param name="Forecast">The tool with its forecasts.</param>
 /// <param name="Verdict">The verdict; null for a scrapped tool.</param>
+/// <param name="NextSession">Whether it lasts its next usual session; null where that cannot be said.</param>
 /// <param name="Gauges">Its gauge marks, as in the forecast.</param>
 /// <param name="Readings">Its readings, as in the wear history.</param>
 /// <param name="Entries">Its entries in the ledger, in the order of its history.</param>
@@ -20,6 +22,7 @@ public sealed record Card(
     Shop Shop,
     ToolForecast Forecast,
     Judged? Verdict,
+    SessionOutlook? NextSession,
     Table Gauges,
     Table Readings,
     ImmutableArray<Entered> Entries,
@@ -39,6 +42,7 @@ public sealed record Card(
             shop,
             forecast,
             tool.State == ToolState.Scrapped ? null : all.VerdictOf(forecast),
+            SessionOutlook.Of(shop, forecast),
             ForecastTable.Of(forecast.Gauges, units),
             HistoryTable.Of(shop, [forecast], units),
             [.. shop.HistoryOf(tool).Select(each => each.Entered)],
@@ -46,7 +50,7 @@ public sealed record Card(
         );
     }
 
-    /// <summary>The card as JSON: tool, verdict, why, gauges, readings, entries.</summary>
+    /// <summary>The card as JSON: tool, verdict, why, the chances to last the next session, gauges, readings, entries.</summary>
     /// <returns>Indented JSON with a line end.</returns>
     public string ToJson() =>
         JsonText.Of(json =>
@@ -56,6 +60,8 @@ public sealed record Card(
             json.WriteString("state", ToolStates.Words.Word(Forecast.Tool.State));
             json.WriteString("verdict", Verdict?.Word);
             json.WriteString("why", Verdict?.Why);
+            Write(json, "chance_lasts_session", NextSession?.ByWear);
+            Write(json, "chance_lasts_session_with_cracks", NextSession?.WithCracks);
             json.WritePropertyName("gauges");
             Gauges.Write(json);
             json.WritePropertyName("readings");
@@ -72,4 +78,16 @@ public sealed record Card(
             json.WriteEndArray();
             json.WriteEndObject();
         });
+
+    private static void Write(Utf8JsonWriter json, string name, double? chance)
+    {
+        if (chance is { } known)
+        {
+            json.WriteNumber(name, known);
+        }
+        else
+        {
+            json.WriteNull(name);
+        }
+    }
 }

@@ -30,7 +30,10 @@ public static class CardText
         }
 
         Entries(text, card);
-        return text.Append($"\n{Words.ForecastBasis}\n{Words.ForecastCaution}\n").ToString();
+        return text.Append('\n')
+            .Append(Wrapped.Of(Words.ForecastBasis))
+            .Append(Wrapped.Of(Words.ForecastCaution))
+            .ToString();
     }
 
     /// <summary>Writes what the tool is, its verdict, and when it was looked over.</summary>
@@ -46,12 +49,17 @@ public static class CardText
         );
         text.Append(
             card.Verdict is { } verdict
-                ? $"{verdict.Word}: {verdict.Why}\n"
+                ? Wrapped.Of($"{verdict.Word}: {verdict.Why}")
                 : $"scrapped on {card.Forecast.Tool.StateOn:yyyy-MM-dd}\n"
         );
         if (card.Forecast.Tool.State == ToolState.SetAside)
         {
             text.Append($"set aside since {card.Forecast.Tool.StateOn:yyyy-MM-dd}\n");
+        }
+
+        if (card.NextSession is { } session)
+        {
+            text.Append(Wrapped.Of(Words.LastsSession(session), rest: "  "));
         }
 
         LookedOver seen = LookedOver.Of(card.Shop, card.Forecast.Tool);
@@ -63,7 +71,9 @@ public static class CardText
         if (tool.Start.IsUnknown)
         {
             text.Append(
-                "in use before these records, nobody knows for how many heats: all counts from its first reading\n"
+                Wrapped.Of(
+                    "in use before these records, nobody knows for how many heats: all counts from its first reading"
+                )
             );
         }
         else if (tool.Start.HeatsBefore is { } before)
@@ -96,11 +106,11 @@ public static class CardText
             text.Append($" when last known; {Words.Heats(gauge.History.HeatsSinceKnown)} heats since\n");
         }
 
-        text.Append($"  This tool alone: {Alone(gauge.Alone, units)}\n");
-        text.Append($"  {Words.OutlookName}: {Outlook(gauge)}\n");
+        text.Append(Wrapped.Of($"This tool alone: {Alone(gauge.Alone, units)}", "  ", "    "));
+        text.Append(Wrapped.Of($"{Words.OutlookName}: {Outlook(gauge)}", "  ", "    "));
         if (gauge.Forecast is { } forecast)
         {
-            text.Append(gauge.FollowedToItsLimit ? "" : $"  {Words.NotFollowed}\n");
+            text.Append(gauge.FollowedToItsLimit ? "" : Wrapped.Of(Words.NotFollowed, "  ", "  "));
             text.Append(Words.MeasureNext(MeasuringAdvice.Of(wear, forecast)));
         }
     }

@@ -37,13 +37,14 @@ public static class ForecastTable
     /// <summary>Makes the table.</summary>
     /// <param name="gauges">The gauge marks.</param>
     /// <param name="units">The unit for people.</param>
+    /// <param name="load">How hard the planned work is against the usual, above zero; heats left are heats of that work.</param>
     /// <returns>A row for each.</returns>
-    public static Table Of(IEnumerable<GaugeForecast> gauges, LengthUnit units) =>
+    public static Table Of(IEnumerable<GaugeForecast> gauges, LengthUnit units, double load = 1) =>
         new(
             Columns,
             [
                 .. gauges.Select(gauge =>
-                    Row(gauge.History.Wear, gauge.Alone, gauge.Outlook, gauge.FollowedToItsLimit, units)
+                    Row(gauge.History.Wear, gauge.Alone, gauge.Outlook, gauge.FollowedToItsLimit, units, load)
                 ),
             ]
         );
@@ -57,7 +58,7 @@ public static class ForecastTable
             Columns,
             [
                 .. histories.Select(each =>
-                    Row(each.History, ThisToolAlone.Of(each.History), each.Outlook, each.FollowedToItsLimit, units)
+                    Row(each.History, ThisToolAlone.Of(each.History), each.Outlook, each.FollowedToItsLimit, units, 1)
                 ),
             ]
         );
@@ -67,13 +68,14 @@ public static class ForecastTable
         ThisToolAlone alone,
         Estimated outlook,
         bool isFollowed,
-        LengthUnit units
+        LengthUnit units,
+        double load
     )
     {
         Forecast? forecast = outlook as Forecast;
         LineThroughStart? line = alone.Line;
         // files hold what would be left were it not past its limit; people are told that it is
-        HeatsLeft? left = forecast?.HeatsLeftIfNotPast;
+        HeatsLeft? left = forecast?.HeatsLeftIfNotPast.AtLoad(load);
         string Left(double heats) => forecast is { AtOrPastLimit: true } ? Words.Past : Words.About(heats);
         string Wear(double mm) => SizeShown.Wear(mm, units);
         string Rate(double mm) => SizeShown.Rate(mm, units);

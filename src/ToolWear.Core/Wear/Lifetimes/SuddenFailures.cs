@@ -38,12 +38,17 @@ public sealed class SuddenFailures
     /// <param name="heatsFromNew">n, all its heats since it was made; sudden failures know no rework.</param>
     /// <param name="moreHeats">k, zero or more.</param>
     /// <returns>Between 0 and 1.</returns>
-    public double ChanceInService(Forecast wear, double heatsFromNew, double moreHeats)
+    public double ChanceInService(Forecast wear, double heatsFromNew, double moreHeats) =>
+        (1 - wear.ChancePastLimit(moreHeats)) * ChanceStanding(heatsFromNew, moreHeats);
+
+    /// <summary>S_crack(n+k)/S_crack(n), the chance that a tool that stands at n heats does not crack within k more.</summary>
+    /// <param name="heatsFromNew">n, zero or more.</param>
+    /// <param name="moreHeats">k, zero or more.</param>
+    /// <returns>Between 0 and 1.</returns>
+    public double ChanceStanding(double heatsFromNew, double moreHeats)
     {
         double standing = Surviving(heatsFromNew);
-        return standing > 0
-            ? (1 - wear.ChancePastLimit(moreHeats)) * Surviving(heatsFromNew + moreHeats) / standing
-            : 0;
+        return standing > 0 ? Surviving(heatsFromNew + moreHeats) / standing : 0;
     }
 
     /// <summary>Heats left until it cracks or passes its limit, given that it has done neither.</summary>

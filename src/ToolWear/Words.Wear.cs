@@ -1,0 +1,58 @@
+using System.Globalization;
+using ToolWear.Core.Wear;
+
+namespace ToolWear;
+
+/// <content>The sentences about what is left in a tool.</content>
+public static partial class Words
+{
+    /// <summary>Whether a tool lasts its next usual session.</summary>
+    /// <param name="outlook">The chances.</param>
+    /// <returns>A sentence without a full stop; it speaks of cracks only where some are on record.</returns>
+    public static string LastsSession(SessionOutlook outlook) =>
+        $"Lasts its next usual session ({Heats(outlook.Heats)} heats): {Chance(outlook.ByWear)} by wear"
+        + (
+            outlook.OnRecord.Failures == 0 ? ""
+            : outlook.WithCracks is { } both ? $"; {Chance(both)} with cracks as on record ({OnRecord(outlook)})"
+            : $"; cracks not counted, nobody knows its heats from new ({OnRecord(outlook)})"
+        );
+
+    /// <summary>A chance in hundreds; next to never and next to always in words.</summary>
+    /// <param name="chance">0 to 1.</param>
+    /// <returns>For example "97 in 100".</returns>
+    public static string Chance(double chance) =>
+        chance switch
+        {
+            < 0.005 => "next to no chance",
+            >= 0.995 => "next to certain",
+            _ => string.Create(CultureInfo.InvariantCulture, $"{chance * 100:0} in 100"),
+        };
+
+    /// <summary>--harder.</summary>
+    public const string HelpHarder =
+        "how hard the planned work is: above 1 harder than usual, below 1 lighter, 0.1 to 10";
+
+    /// <summary>A load that no work has.</summary>
+    /// <param name="option">The option.</param>
+    /// <param name="load">What was typed.</param>
+    /// <param name="least">The least that is taken.</param>
+    /// <param name="most">The most that is taken.</param>
+    /// <returns>The sentence.</returns>
+    public static string LoadOutOfRange(string option, double load, double least, double most) =>
+        $"{option} {load}: a number from {least} to {most}, such as 1.5 for work half as hard again as usual";
+
+    /// <summary>What stands over heats left that are not usual ones.</summary>
+    /// <param name="load">How hard the planned work is against the usual.</param>
+    /// <returns>A line with its line end and one more, or nothing for usual work.</returns>
+    public static string LoadHeading(double load) =>
+        load == 1 ? "" : $"Heats left of work {load} times as hard as usual; heats and wear so far as they were\n\n";
+
+    private static string OnRecord(SessionOutlook outlook)
+    {
+        int failures = outlook.OnRecord.Failures;
+        string leftOut = outlook.OnRecord.LeftOut is > 0 and int tools
+            ? $", {tools} more left out: their heats are not known"
+            : "";
+        return $"{failures} {(failures == 1 ? "crack" : "cracks")} in {outlook.OnRecord.Lives.Length} such tools{leftOut}";
+    }
+}
