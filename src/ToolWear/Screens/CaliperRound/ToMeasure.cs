@@ -1,4 +1,6 @@
+using System.Collections.Concurrent;
 using System.Collections.Immutable;
+using System.Runtime.CompilerServices;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
@@ -10,6 +12,9 @@ namespace ToolWear.Screens.CaliperRound;
 /// <summary>What wants measuring: which tools, in which order, at which gauge marks.</summary>
 public static class ToMeasure
 {
+    // a shop never changes, so what was worked out for it holds for every key until the next entry
+    private static readonly ConditionalWeakTable<Shop, ConcurrentDictionary<long, double>> Since = [];
+
     /// <summary>The tools in service: those that worked since they were last read, the ones of the last session first.</summary>
     /// <param name="shop">The shop.</param>
     /// <returns>All tools in service, and how many of them want measuring.</returns>
@@ -59,7 +64,10 @@ public static class ToMeasure
     /// <param name="shop">The shop.</param>
     /// <param name="tool">The tool.</param>
     /// <returns>Heats, 0 where it has not worked since or has no gauge mark.</returns>
-    public static double HeatsSince(Shop shop, ToolInShop tool)
+    public static double HeatsSince(Shop shop, ToolInShop tool) =>
+        Since.GetValue(shop, _ => []).GetOrAdd(tool.Id, _ => WorkOut(shop, tool));
+
+    private static double WorkOut(Shop shop, ToolInShop tool)
     {
         ImmutableArray<GaugeMark> gauges = Gauges(tool.Tool);
         return ShopHistories
