@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Wear.Histories;
 
@@ -37,5 +38,34 @@ public sealed record GaugeForecast(
                 .ElementAtOrDefault(suspect.Reading)
                 ?.Entry == reading.Entry
         );
+    }
+
+    /// <summary>The wear that the forecast's curve gives at each reading of the history.</summary>
+    /// <returns>Wear in mm, one for each reading in their order; null where there is no forecast.</returns>
+    public ImmutableArray<double?> FittedMm()
+    {
+        double?[] fitted = new double?[History.Readings.Length];
+        if (Forecast is not { } forecast)
+        {
+            return [.. fitted];
+        }
+
+        // one smoothing of a segment serves all its readings
+        foreach (
+            var segment in History.Readings.Select((reading, i) => (reading, i)).GroupBy(each => each.reading.Segment)
+        )
+        {
+            (GaugeReading reading, int i)[] readings = [.. segment];
+            ImmutableArray<WearBand> bands = forecast.Bands(
+                segment.Key - 1,
+                [.. readings.Select(each => each.reading.Heats)]
+            );
+            foreach (((_, int i), WearBand band) in readings.Zip(bands))
+            {
+                fitted[i] = band.FittedMm;
+            }
+        }
+
+        return [.. fitted];
     }
 }

@@ -45,11 +45,22 @@ public static class HistoryTable
             [
                 .. tools
                     .SelectMany(tool => tool.Gauges)
-                    .SelectMany(gauge => gauge.History.Readings.Select(reading => Row(shop, gauge, reading, units))),
+                    .SelectMany(gauge =>
+                        gauge.History.Readings.Zip(
+                            gauge.FittedMm(),
+                            (reading, fittedMm) => Row(shop, gauge, reading, fittedMm, units)
+                        )
+                    ),
             ]
         );
 
-    private static ImmutableArray<Cell> Row(Shop shop, GaugeForecast gauge, GaugeReading reading, LengthUnit units)
+    private static ImmutableArray<Cell> Row(
+        Shop shop,
+        GaugeForecast gauge,
+        GaugeReading reading,
+        double? fittedMm,
+        LengthUnit units
+    )
     {
         Tool tool = gauge.History.Tool.Tool;
         Care? care = CareOf(shop, gauge.History.Tool, reading);
@@ -73,17 +84,13 @@ public static class HistoryTable
             Cell.Of(reading.Heats),
             Cell.Of(reading.Size.Mm, Wear),
             Cell.Of(reading.WearMm, Wear),
-            Cell.Of(Fitted(gauge, reading), Wear),
+            Cell.Of(fittedMm, Wear),
             Cell.Of(left?.Q50, Words.About),
             Cell.Of(left?.Q10, Words.About),
             Cell.Of(left?.Q90, Words.About),
             Cell.Of(gauge.IsSuspect(reading) ? Words.Suspect : "", shownIfEmpty: ""),
         ];
     }
-
-    /// <summary>The wear that the forecast's curve gives at a reading, mm.</summary>
-    private static double? Fitted(GaugeForecast gauge, GaugeReading reading) =>
-        gauge.Forecast?.Bands(reading.Segment - 1, [reading.Heats]).FirstOrDefault().FittedMm;
 
     private static Care? CareOf(Shop shop, ToolInShop tool, GaugeReading reading)
     {

@@ -46,7 +46,7 @@ public sealed class RecordedEveningTests
         morning.WaitForForecasts();
         morning.Press("m");
         Show("to measure, the tools of last night first");
-        morning.Press("Down", "s");
+        morning.Press("s");
         morning.Type("13,2");
         Show("a size is being typed");
         morning.Press("Enter");
@@ -56,7 +56,7 @@ public sealed class RecordedEveningTests
         morning.Type("13.7");
         morning.Press("Enter");
         morning.Type("34.20");
-        morning.Press("Enter", "Up", "Down", "Esc");
+        morning.Press("Enter", "Esc");
         morning.WaitForForecasts();
         Show("the rack again");
         morning.Press("Down", "Down", "Down", "Down", "Down", "Down", "Enter");
@@ -69,6 +69,12 @@ public sealed class RecordedEveningTests
         Show("the ledger");
         morning.Press("Esc", "s");
         Show("the shop page");
+        morning.Press("Esc", "e");
+        Show("a name for the wear history is offered");
+        morning.Type(site.In("history.csv"));
+        morning.Press("Enter");
+        Assert.True(File.Exists(site.In("history.csv")), morning.Text);
+        Assert.Contains("13.2", File.ReadAllText(site.In("history.csv")), StringComparison.Ordinal);
         void Show(string caption) => record.Append($"== {caption}\n{morning.Text}\n");
     }
 
