@@ -34,10 +34,12 @@ public sealed record ShopForecasts(
         ILookup<long, GaugeForecast> gauges = histories
             .Zip(Forecasted.InOrder([.. histories.Select(each => each.Wear)], stop), Gauge)
             .ToLookup(gauge => gauge.History.Tool.Id);
-        ImmutableSortedDictionary<long, ToolForecast> all = shop.Tools.Values.ToImmutableSortedDictionary(
-            tool => tool.Id,
-            tool => new ToolForecast(tool, [.. gauges[tool.Id]], ShopHistories.UsualSession(shop, tool))
-        );
+        ImmutableSortedDictionary<long, ToolForecast> all = shop
+            .Tools.Values.AsParallel()
+            .WithCancellation(stop)
+            .Select(tool => new ToolForecast(tool, [.. gauges[tool.Id]], ShopHistories.UsualSession(shop, tool)))
+            .ToArray()
+            .ToImmutableSortedDictionary(forecast => forecast.Tool.Id, forecast => forecast);
         ImmutableArray<ToolForecast> tools =
         [
             .. all

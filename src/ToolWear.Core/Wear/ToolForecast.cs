@@ -11,26 +11,10 @@ public sealed record ToolForecast(ToolInShop Tool, ImmutableArray<GaugeForecast>
 {
     /// <summary>The gauge mark that ends the tool first.</summary>
     /// <remarks>Where no forecast speaks, the first gauge mark with a limit; null where none has one.</remarks>
-    public GaugeForecast? Deciding
-    {
-        get
-        {
-            GaugeForecast[] speaking = [.. Gauges.Where(each => each.Forecast is not null)];
-            return speaking.Length > 0
-                ? speaking[WholeTool.Deciding([.. speaking.Select(each => each.Forecast!)])]
-                : Gauges.FirstOrDefault(each => each.History.Wear.LimitMm is not null);
-        }
-    }
+    public GaugeForecast? Deciding { get; } = FindDeciding(Gauges);
 
     /// <summary>Heats left of the whole tool, the earliest end over its gauge marks; null where no forecast speaks.</summary>
-    public HeatsLeft? HeatsLeft
-    {
-        get
-        {
-            Forecast[] speaking = [.. Gauges.Select(each => each.Forecast).OfType<Forecast>()];
-            return speaking.Length > 0 ? WholeTool.HeatsLeft(speaking) : null;
-        }
-    }
+    public HeatsLeft? HeatsLeft { get; } = FindHeatsLeft(Gauges);
 
     /// <summary>Whether every range that counts rests on a tool of its kind that was followed to its limit.</summary>
     public bool FollowedToItsLimit => Deciding?.FollowedToItsLimit ?? true;
@@ -39,4 +23,18 @@ public sealed record ToolForecast(ToolInShop Tool, ImmutableArray<GaugeForecast>
     /// <param name="moreHeats">k in weighted heats, zero or more.</param>
     /// <returns>The chance, or null where no forecast speaks.</returns>
     public double? ChancePastLimit(double moreHeats) => Gauges.Max(each => each.Forecast?.ChancePastLimit(moreHeats));
+
+    private static GaugeForecast? FindDeciding(ImmutableArray<GaugeForecast> gauges)
+    {
+        GaugeForecast[] speaking = [.. gauges.Where(each => each.Forecast is not null)];
+        return speaking.Length > 0
+            ? speaking[WholeTool.Deciding([.. speaking.Select(each => each.Forecast!)])]
+            : gauges.FirstOrDefault(each => each.History.Wear.LimitMm is not null);
+    }
+
+    private static HeatsLeft? FindHeatsLeft(ImmutableArray<GaugeForecast> gauges)
+    {
+        Forecast[] speaking = [.. gauges.Select(each => each.Forecast).OfType<Forecast>()];
+        return speaking.Length > 0 ? WholeTool.HeatsLeft(speaking) : null;
+    }
 }
