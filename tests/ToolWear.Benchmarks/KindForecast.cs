@@ -11,6 +11,7 @@ public class KindForecast
     private const int Readings = 5;
 
     private WearHistory[] kind = [];
+    private int round;
 
     [GlobalSetup]
     public void Make()
@@ -19,8 +20,13 @@ public class KindForecast
         kind = [.. Enumerable.Range(1, Tools).Select(i => Tool($"T{i}", chance))];
     }
 
+    /// <summary>Each time another kind to the program, which remembers those it has forecast.</summary>
     [Benchmark]
-    public SisterForecasts Forecast() => SisterForecasts.Of(kind);
+    public SisterForecasts Forecast()
+    {
+        round++;
+        return SisterForecasts.Of([.. kind.Select(history => history with { Kind = $"kind {round}" })]);
+    }
 
     private static WearHistory Tool(string mark, Random chance)
     {

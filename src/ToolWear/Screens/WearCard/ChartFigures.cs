@@ -15,6 +15,7 @@ public readonly record struct ChartPoint(double Heats, double SizeMm);
 
 /// <summary>The figures of a chart: what the ledger says of one gauge mark, and what is foreseen.</summary>
 /// <param name="Readings">The readings of the caliper.</param>
+/// <param name="Misread">Those of the readings that are likelier wrong than right.</param>
 /// <param name="Made">Sizes that were made: the starting size, sizes after a rework.</param>
 /// <param name="Breaks">Where a rework broke the history, in heats.</param>
 /// <param name="Now">Weighted heats now.</param>
@@ -25,6 +26,7 @@ public readonly record struct ChartPoint(double Heats, double SizeMm);
 /// <param name="End">Where the end is to be expected, in heats; null where nothing bounds it.</param>
 public sealed record ChartFigures(
     ImmutableArray<ChartPoint> Readings,
+    ImmutableArray<ChartPoint> Misread,
     ImmutableArray<ChartPoint> Made,
     ImmutableArray<double> Breaks,
     double Now,
@@ -44,7 +46,7 @@ public sealed record ChartFigures(
     public static ChartFigures Of(Shop shop, GaugeForecast gauge)
     {
         GaugeHistory history = gauge.History;
-        Walk walk = new(shop, history);
+        Walk walk = new(shop, gauge);
         double now = walk.Heats;
         double? end = gauge.Forecast is { AtOrPastLimit: false, HeatsLeft.Q50: { } left } ? now + left : null;
         ImmutableArray<WearBand> bands = Bands(gauge, end - now);
@@ -53,6 +55,7 @@ public sealed record ChartFigures(
             [.. bands.Select(band => new ChartPoint(from + band.Heats, SizeMm(history, wear(band))))];
         return new(
             walk.Readings.ToImmutable(),
+            walk.Misread.ToImmutable(),
             walk.Made.ToImmutable(),
             walk.Breaks.ToImmutable(),
             now,
@@ -81,8 +84,10 @@ public sealed record ChartFigures(
     /// <summary>The tool's history, with its heats running on through reworks.</summary>
     private sealed class Walk
     {
-        public Walk(Shop shop, GaugeHistory history)
+        public Walk(Shop shop, GaugeForecast gauge)
         {
+            GaugeHistory history = gauge.History;
+            HashSet<long> suspect = [.. history.Readings.Where(gauge.IsSuspect).Select(reading => reading.Entry)];
             Tool tool = history.Tool.Tool;
             Heats = tool.Start.HeatsBefore?.Count ?? 0;
             if (history.Gauge.Start is { } start && !tool.Start.IsUnknown)
@@ -98,7 +103,7 @@ public sealed record ChartFigures(
                         Heats += shop.Weighted(tool, worked);
                         break;
                     case ToolMeasured measured when measured.Gauge == history.Gauge.Name:
-                        Readings.Add(new(Heats, measured.Size.Mm));
+                        (suspect.Contains(entered.Number) ? Misread : Readings).Add(new(Heats, measured.Size.Mm));
                         break;
                     case ToolReworked rework when rework.Gauge == history.Gauge.Name:
                         Breaks.Add(Heats);
@@ -113,6 +118,8 @@ public sealed record ChartFigures(
         public double Heats { get; private set; }
 
         public ImmutableArray<ChartPoint>.Builder Readings { get; } = ImmutableArray.CreateBuilder<ChartPoint>();
+
+        public ImmutableArray<ChartPoint>.Builder Misread { get; } = ImmutableArray.CreateBuilder<ChartPoint>();
 
         public ImmutableArray<ChartPoint>.Builder Made { get; } = ImmutableArray.CreateBuilder<ChartPoint>();
 

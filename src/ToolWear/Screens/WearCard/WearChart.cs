@@ -32,7 +32,7 @@ public sealed class WearChart
         lastHeat = Math.Max(1, Math.Max(figures.Now, figures.End ?? 0) * 1.05);
         double[] sizes =
         [
-            .. figures.Readings.Concat(figures.Made).Select(point => InUnit(point.SizeMm)),
+            .. figures.Readings.Concat(figures.Misread).Concat(figures.Made).Select(point => InUnit(point.SizeMm)),
             .. figures.Fitted.Where(point => point.Heats <= figures.Now).Select(point => InUnit(point.SizeMm)),
         ];
         double[] all = figures.ScrapMm is { } scrap ? [.. sizes, InUnit(scrap)] : sizes;
@@ -101,6 +101,11 @@ public sealed class WearChart
         {
             Cross(reading, ReadingLayer, square: false);
         }
+
+        foreach (ChartPoint misread in figures.Misread)
+        {
+            Saltire(misread);
+        }
     }
 
     private void Edge(ImmutableArray<ChartPoint> points, int layer, int every)
@@ -129,6 +134,16 @@ public sealed class WearChart
         foreach ((int dx, int dy) in around)
         {
             canvas.Set(x + dx, y + dy, layer);
+        }
+    }
+
+    /// <summary>A reading that is likelier wrong than right is drawn crosswise, larger than the others.</summary>
+    private void Saltire(ChartPoint point)
+    {
+        for (int step = -2; step <= 2; step++)
+        {
+            canvas.Set(X(point.Heats) + step, Y(InUnit(point.SizeMm)) + step, ReadingLayer);
+            canvas.Set(X(point.Heats) + step, Y(InUnit(point.SizeMm)) - step, ReadingLayer);
         }
     }
 
