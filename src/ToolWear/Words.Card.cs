@@ -1,6 +1,3 @@
-using ToolWear.Core.Tools;
-using ToolWear.Screens.ForgeList;
-
 namespace ToolWear;
 
 /// <content>What the wear card, the ledger, the shop page and the forge list say.</content>
@@ -31,12 +28,6 @@ public static partial class Words
     internal const string FirstWords =
         "Nothing is entered yet. Most shops begin with the table: mark, form, eye, place, steel, size now, scrap size, a few seconds a tool. Everything else can wait. The demo shows what it looks like after half a year.";
 
-    internal const string ForgeFirst =
-        "A first look: heats that open orders ask of each place of the series, against the heats left in the tools that hang there. Bars, dates and cost are not in it yet.";
-
-    internal const string NoOpenOrders =
-        "No order is open, so nothing asks for new tools. \"toolwear order\" enters one.";
-
     internal static string CardHeading(string? mark) => $"Wear card {mark}";
 
     internal static string EyeItMakes(string length, string width, string unit) =>
@@ -50,14 +41,4 @@ public static partial class Words
 
     internal static string ImportFaults(string first, int more) =>
         more == 0 ? $"{first}. Nothing was taken." : $"{first}, and {more} faults more. Nothing was taken.";
-
-    internal const string ForgeColumns = "Eye   Place      asked    left  at the low end   to forge";
-
-    internal static string ForgeRow(PlaceShort place)
-    {
-        string to = place.By is { } by ? $"{place.Needed} by {by:yyyy-MM-dd}" : "nothing yet";
-        string unknown = place.Unknown == 0 ? "" : $"; {place.Unknown} without a forecast";
-        return $"{place.Eye, -5} {Places.Words.Word(place.Place), -8} {About(place.Asked), 7} {About(place.Left), 7} "
-            + $"{About(place.Low), 15}   {to}{unknown}";
-    }
 }

@@ -34,6 +34,7 @@ public sealed class Host : Runnable
         HasBraille = hasBraille;
         CanFocus = true;
         Sitting.Forecaster.Ready = Redraw;
+        Sitting.Plans.Ready = Redraw;
         Sitting.Trials.Ready = Redraw;
         foreach (Screen screen in ScreenList.All(this))
         {

@@ -26,6 +26,7 @@ public sealed class Sitting : IDisposable
         Bench = bench;
         this.day = day;
         Forecaster = new Forecaster(onScreen);
+        Plans = new Beside<Core.Planning.ForgeList>(onScreen, Plan);
         Trials = new Beside<ShopTrialList>(onScreen, (shop, stop) => new ShopTrialList(ShopTrials.Of(shop, stop)));
     }
 
@@ -46,6 +47,9 @@ public sealed class Sitting : IDisposable
 
     /// <summary>What works the forecasts out.</summary>
     public Forecaster Forecaster { get; }
+
+    /// <summary>What works the forge list out, once it is asked for.</summary>
+    public Beside<Core.Planning.ForgeList> Plans { get; }
 
     /// <summary>What works the comparisons out, once they are asked for.</summary>
     public Beside<ShopTrialList> Trials { get; }
@@ -135,8 +139,17 @@ public sealed class Sitting : IDisposable
     public void Dispose()
     {
         Forecaster.Dispose();
+        Plans.Dispose();
         Trials.Dispose();
     }
+
+    private Core.Planning.ForgeList Plan(Shop shop, CancellationToken stop) =>
+        Core.Planning.ForgeList.Of(
+            new Core.Planning.ShopLives(ShopForecasts.Of(shop, stop)),
+            Today,
+            shop.Settings.Sure,
+            until: null
+        );
 
     private ImmutableArray<Entered> Standing(long first, long last) =>
         [

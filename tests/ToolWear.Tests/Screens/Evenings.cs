@@ -83,12 +83,18 @@ internal sealed class Evenings : IDisposable
     }
 
     /// <summary>Waits until the forecasts of the shop as it is now are there.</summary>
-    public void WaitForForecasts()
+    public void WaitForForecasts() =>
+        WaitFor(() => sitting.Forecasts is not null && !sitting.Forecaster.IsBehind, "the forecasts");
+
+    /// <summary>Waits until the forge list, which was asked for, is there.</summary>
+    public void WaitForForgeList() => WaitFor(() => !sitting.Plans.IsBehind, "the forge list");
+
+    private void WaitFor(Func<bool> isThere, string what)
     {
         Stopwatch watch = Stopwatch.StartNew();
-        while (sitting.Forecasts is null || sitting.Forecaster.IsBehind)
+        while (!isThere())
         {
-            Assert.True(watch.Elapsed < TimeSpan.FromSeconds(60), "the forecasts did not come");
+            Assert.True(watch.Elapsed < TimeSpan.FromSeconds(60), $"{what} did not come");
             app.TimedEvents!.RunTimers();
             Thread.Sleep(5);
         }

@@ -16,7 +16,11 @@ public sealed class ForgeListScreen(Host host) : Screen(host)
     public override string Heading => Words.ForgeHeading;
 
     /// <inheritdoc />
-    public override void Open() => first = 0;
+    public override void Open()
+    {
+        first = 0;
+        Sitting.Plans.Want(Sitting.Shop);
+    }
 
     /// <inheritdoc />
     public override bool Has(Need need) => need == Need.MorePages ? lines > Room : base.Has(need);
@@ -35,5 +39,6 @@ public sealed class ForgeListScreen(Host host) : Screen(host)
     }
 
     /// <inheritdoc />
-    public override void Compose(Picture body) => lines = ForgeListText.Draw(body, Sitting.Forecasts, first);
+    public override void Compose(Picture body) =>
+        lines = ForgeListText.Draw(body, Sitting.Plans.IsBehind ? null : Sitting.Plans.Latest, Sitting.Units, first);
 }
