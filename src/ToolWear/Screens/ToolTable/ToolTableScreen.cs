@@ -6,19 +6,10 @@ namespace ToolWear.Screens.ToolTable;
 
 /// <summary>The table of the tools that are there.</summary>
 /// <param name="host">Where it is shown.</param>
-public sealed class ToolTableScreen(Host host) : Screen(host)
+public sealed class ToolTableScreen(Host host)
+    : SheetScreen(host, [Asked.Mark, Asked.Form, Asked.Eye, Asked.Place, Asked.Steel, Asked.Size, Asked.Scrap])
 {
-    private readonly SheetLine line = new([
-        Asked.Mark,
-        Asked.Form,
-        Asked.Eye,
-        Asked.Place,
-        Asked.Steel,
-        Asked.Size,
-        Asked.Scrap,
-    ]);
     private readonly List<ToolSheet> rows = [];
-    private bool wasAsked;
 
     /// <inheritdoc />
     public override ScreenName Name => ScreenName.ToolTable;
@@ -27,78 +18,30 @@ public sealed class ToolTableScreen(Host host) : Screen(host)
     public override string Heading => Words.TableHeading;
 
     /// <inheritdoc />
-    public override TypedLine Line => line.Line;
-
-    /// <inheritdoc />
     public override void Open()
     {
         rows.Clear();
-        line.Begin(ToolSheet.Empty.With(Asked.Form, "drift"));
+        Begin(ToolSheet.Empty.With(Asked.Form, "drift"));
     }
-
-    /// <inheritdoc />
-    public override bool Has(Need need) => need == Need.Recorded ? line.At > 0 || base.Has(need) : base.Has(need);
-
-    /// <inheritdoc />
-    public override void Do(Act act, int which)
-    {
-        switch (act)
-        {
-            case Act.Move:
-                line.Choose(which == 0 ? -1 : 1);
-                break;
-            case Act.Enter when line.Next():
-                Record();
-                break;
-            case Act.Back:
-                Host.Go(Host.Home);
-                break;
-            default:
-                break;
-        }
-    }
-
-    /// <inheritdoc />
-    public override bool StepBack() => line.Back();
 
     /// <inheritdoc />
     public override void TakenBack(ImmutableArray<Entered> entries)
     {
         if (rows.Count > 0)
         {
-            line.Begin(rows[^1]);
+            Begin(rows[^1]);
             rows.RemoveAt(rows.Count - 1);
         }
     }
 
     /// <inheritdoc />
-    public override void Compose(Picture body) => ToolTableText.Draw(body, rows, line);
+    public override void Compose(Picture body) => ToolTableText.Draw(body, rows, Sheet);
 
-    private void Record()
+    /// <inheritdoc />
+    protected override void Entered(ToolSheet entered)
     {
-        if (!wasAsked && line.Sheet.IsDoubtful(Sitting.Units))
-        {
-            wasAsked = true;
-            Sitting.Say(Words.LimitDoubtful, Ink.Warn);
-            return;
-        }
-
-        ImmutableArray<LedgerEntry> entries = line.Sheet.Entries(
-            Sitting.Units,
-            Sitting.Today,
-            out (Asked At, string Why)? refusal
-        );
-        if (refusal is { } wrong)
-        {
-            line.Go(wrong.At);
-            Sitting.Say(wrong.Why, Ink.Warn);
-        }
-        else if (Sitting.Record(entries))
-        {
-            rows.Add(line.Sheet);
-            wasAsked = false;
-            Sitting.Say(Words.ToolEntered(line.Sheet[Asked.Mark], rows.Count), Ink.Done);
-            line.Begin(line.Sheet.CarriedDown());
-        }
+        rows.Add(entered);
+        Sitting.Say(Words.ToolEntered(entered[Asked.Mark], rows.Count), Ink.Done);
+        Begin(entered.CarriedDown());
     }
 }

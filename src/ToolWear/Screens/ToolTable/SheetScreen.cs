@@ -1,0 +1,81 @@
+using System.Collections.Immutable;
+using ToolWear.Core.Ledger;
+using ToolWear.Screens.Drawing;
+
+namespace ToolWear.Screens.ToolTable;
+
+/// <summary>A screen on which a tool is entered answer by answer: in the table, or one by itself.</summary>
+/// <param name="host">Where it is shown.</param>
+/// <param name="questions">What is asked, in order.</param>
+public abstract class SheetScreen(Host host, ImmutableArray<Asked> questions) : Screen(host)
+{
+    private bool wasAsked;
+
+    /// <inheritdoc />
+    public override TypedLine Line => Sheet.Line;
+
+    /// <summary>The answers of the tool that is being entered.</summary>
+    protected SheetLine Sheet { get; } = new(questions);
+
+    /// <inheritdoc />
+    public override bool Has(Need need) => need == Need.Recorded ? Sheet.At > 0 || base.Has(need) : base.Has(need);
+
+    /// <inheritdoc />
+    public override void Do(Act act, int which)
+    {
+        switch (act)
+        {
+            case Act.Move:
+                Sheet.Choose(which == 0 ? -1 : 1);
+                break;
+            case Act.Enter when Sheet.Next():
+                Record();
+                break;
+            case Act.Back:
+                Host.Go(Host.Home);
+                break;
+            default:
+                break;
+        }
+    }
+
+    /// <inheritdoc />
+    public override bool StepBack() => Sheet.Back();
+
+    /// <summary>Begins a tool.</summary>
+    /// <param name="answers">What is answered already.</param>
+    protected void Begin(ToolSheet answers)
+    {
+        wasAsked = false;
+        Sheet.Begin(answers);
+    }
+
+    /// <summary>Goes on after the tool was recorded.</summary>
+    /// <param name="entered">Its answers.</param>
+    protected abstract void Entered(ToolSheet entered);
+
+    private void Record()
+    {
+        if (!wasAsked && Sheet.Sheet.IsDoubtful(Sitting.Units))
+        {
+            wasAsked = true;
+            Sitting.Say(Words.LimitDoubtful, Ink.Warn);
+            return;
+        }
+
+        ImmutableArray<LedgerEntry> entries = Sheet.Sheet.Entries(
+            Sitting.Units,
+            Sitting.Today,
+            out (Asked At, string Why)? refusal
+        );
+        if (refusal is { } wrong)
+        {
+            Sheet.Go(wrong.At);
+            Sitting.Say(wrong.Why, Ink.Warn);
+        }
+        else if (Sitting.Record(entries))
+        {
+            Entered(Sheet.Sheet);
+        }
+    }
+}
