@@ -19,11 +19,12 @@ public static partial class Words
         string cuts = ForgeTable.Cuts(batch.Stock);
         string buy = ForgeTable.Buy(batch.Stock) is { } bars ? $"Buy {bars}. " : "";
         string cost = batch.TotalCost is { } total ? $"Cost about {total:0}. " : "";
-        return $"{batch.Why}{(batch.IsLate ? "; that day is past already" : "")}.\n"
+        return BatchWhy(batch)
+            + "\n"
             + (cuts.Length > 0 ? $"From {cuts}. " : "")
             + buy
             + cost
             + $"Certainty {Percent(batch.Sure)}, with one fewer {Percent(batch.SureWithOneFewer)}."
-            + string.Concat(batch.Stock.Notes.Select(note => $" Stock: {note}."));
+            + StockNotes(batch);
     }
 }

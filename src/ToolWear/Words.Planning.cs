@@ -59,8 +59,13 @@ public static partial class Words
     /// <param name="batch">The batch.</param>
     /// <returns>A sentence.</returns>
     public static string BatchReason(ForgeBatch batch) =>
-        $"{batch.ForgeBy:yyyy-MM-dd} {batch.Number} {batch.Tools}: {batch.Why}{(batch.IsLate ? "; that day is past already" : "")}."
-        + string.Concat(batch.Stock.Notes.Select(note => $" Stock: {note}."));
+        $"{batch.ForgeBy:yyyy-MM-dd} {batch.Number} {batch.Tools}: {BatchWhy(batch)}{StockNotes(batch)}";
+
+    private static string BatchWhy(ForgeBatch batch) =>
+        $"{batch.Why}{(batch.IsLate ? "; that day is past already" : "")}.";
+
+    private static string StockNotes(ForgeBatch batch) =>
+        string.Concat(batch.Stock.Notes.Select(note => $" Stock: {note}."));
 
     /// <summary>The parts of a cost that nobody ever noted.</summary>
     /// <param name="cost">The cost.</param>
