@@ -22,7 +22,7 @@ public sealed partial record Shop
     public static Shop Empty { get; } = new();
 
     /// <summary>Every entry, in the order of the ledger; entry n stands at n - 1.</summary>
-    public ImmutableList<Entered> Ledger { get; private init; } = [];
+    public Entries Ledger { get; private init; } = [];
 
     /// <summary>The entries that were crossed out, by number, with the entry that did it.</summary>
     public ImmutableDictionary<long, Entered> CrossedOut { get; private init; } =
@@ -60,7 +60,7 @@ public sealed partial record Shop
     public ImmutableSortedDictionary<string, OrderDescribed> Orders { get; private init; } = ByName<OrderDescribed>();
 
     /// <summary>The cold eyes that were measured, in the order of the ledger.</summary>
-    public ImmutableList<Entered> EyesMeasured { get; private init; } = [];
+    public Entries EyesMeasured { get; private init; } = [];
 
     /// <summary>The shop's settings.</summary>
     public ShopSettings Settings { get; private init; } = ShopSettings.Usual;
@@ -95,7 +95,7 @@ public sealed partial record Shop
     /// <returns>The shop after them, or the reason why an entry cannot be, with its number.</returns>
     public static Step Fold(IEnumerable<Entered> ledger)
     {
-        ImmutableArray<Entered> entries = [.. ledger];
+        Entered[] entries = [.. ledger];
         Dictionary<long, Entered> crossed = [];
         for (int i = 0; i < entries.Length; i++)
         {
@@ -115,10 +115,13 @@ public sealed partial record Shop
                 return $"entry {entered.Number}: {step.Refusal}";
             }
 
-            shop = after with { Ledger = after.Ledger.Add(entered) };
+            shop = after;
         }
 
-        return shop;
+        return shop with
+        {
+            Ledger = [.. entries],
+        };
     }
 
     /// <summary>Notes what the last entry crosses out, or says why its number or its crossing out cannot be.</summary>

@@ -41,7 +41,9 @@ public sealed class SisterForecasts
         KindTraits? traits = pool is null ? null : TraitSums.Of(pool);
         ImmutableArray<Estimated> tools =
         [
-            .. kind.Select((history, i) => Missing(history) ?? (Estimated)Of(pool!, place[i], history, traits!)),
+            .. kind.AsParallel()
+                .AsOrdered()
+                .Select((history, i) => Missing(history) ?? (Estimated)Of(pool!, place[i], history, traits!)),
         ];
         return new SisterForecasts(tools, kind.Any(WasFollowed));
     }

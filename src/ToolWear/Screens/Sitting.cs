@@ -154,7 +154,8 @@ public sealed class Sitting : IDisposable
     private ImmutableArray<Entered> Standing(long first, long last) =>
         [
             .. Shop
-                .Ledger.GetRange((int)first - 1, (int)(last - first + 1))
+                .Ledger.Skip((int)first - 1)
+                .Take((int)(last - first + 1))
                 .Where(each => !Shop.CrossedOut.ContainsKey(each.Number)),
         ];
 

@@ -33,7 +33,10 @@ internal sealed class KindPool
     {
         ImmutableArray<PooledTool> tools =
         [
-            .. records.Select(tool => new PooledTool(tool.Record, tool.Group, ToolLikelihood.Of(tool.Record))),
+            .. records
+                .AsParallel()
+                .AsOrdered()
+                .Select(tool => new PooledTool(tool.Record, tool.Group, LikelihoodMemo.Of(tool.Record))),
         ];
         return new KindPool(tools, groups, Sums(tools, groups));
     }
