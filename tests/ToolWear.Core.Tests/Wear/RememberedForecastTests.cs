@@ -12,7 +12,6 @@ public sealed class RememberedForecastTests
 {
     [Theory]
     [InlineData(1)]
-    [InlineData(2)]
     public void A_forecast_that_leans_on_what_is_remembered_is_the_forecast_worked_out_anew(int seed)
     {
         Shop shop = Shop.Empty;
@@ -34,7 +33,7 @@ public sealed class RememberedForecastTests
             compared += remembered.Count;
         }
 
-        Assert.True(compared > 12, $"only {compared} forecasts");
+        Assert.True(compared > 20, $"only {compared} forecasts");
     }
 
     [Fact]
