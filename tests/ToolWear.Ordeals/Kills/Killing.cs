@@ -90,7 +90,11 @@ internal sealed class Killing(int seed) : IDisposable
     private Life LiveAndDie(bool aimed)
     {
         string program = typeof(Killing).Assembly.Location;
-        ProcessStartInfo start = new(Environment.ProcessPath!) { RedirectStandardOutput = true, UseShellExecute = false };
+        ProcessStartInfo start = new(Environment.ProcessPath!)
+        {
+            RedirectStandardOutput = true,
+            UseShellExecute = false,
+        };
         if (Path.GetFileNameWithoutExtension(Environment.ProcessPath!) == "dotnet")
         {
             start.ArgumentList.Add(program);

@@ -38,6 +38,8 @@ internal sealed class PausingDisk(Random chance, int longest, Action begun) : ID
 
     private sealed class PausingFile(PausingDisk disk, IDiskFile file) : IDiskFile
     {
+        public bool IsInPlace => file.IsInPlace;
+
         public long Length => file.Length;
 
         public int Read(long offset, Span<byte> into) => file.Read(offset, into);
