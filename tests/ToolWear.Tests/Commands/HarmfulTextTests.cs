@@ -6,7 +6,7 @@ using ToolWear.Tests.Screens;
 namespace ToolWear.Tests.Commands;
 
 /// <summary>Texts that a terminal, a page or a spreadsheet would obey: they show harmlessly everywhere and come back unchanged.</summary>
-public sealed class HarmfulTextTests
+public sealed class HarmfulTextTests(HarmfulTextTests.FilledShop filled) : IClassFixture<HarmfulTextTests.FilledShop>
 {
     // clears the screen, sets the window's title, rings, turns the direction round, hides; and what CSV and XML would trip over
     private const string Note =
@@ -17,8 +17,7 @@ public sealed class HarmfulTextTests
     [Fact]
     public void No_output_of_any_verb_holds_anything_a_terminal_obeys()
     {
-        using TestSite site = new();
-        Fill(site);
+        TestSite site = filled.Site;
         string[][] commands =
         [
             .. ((string[])["text", "csv", "json"]).SelectMany(format =>
@@ -56,8 +55,7 @@ public sealed class HarmfulTextTests
     [Fact]
     public void A_note_comes_back_from_export_unchanged_and_export_of_it_gives_the_same_bytes()
     {
-        using TestSite site = new();
-        Fill(site);
+        TestSite site = filled.Site;
         site.Done("export", site.In("out"));
         string findings = File.ReadAllText(site.In("out/findings.csv"));
         Assert.Contains(
@@ -80,8 +78,7 @@ public sealed class HarmfulTextTests
     [Fact]
     public void No_screen_shows_anything_a_terminal_obeys()
     {
-        using TestSite site = new();
-        Fill(site);
+        TestSite site = filled.Site;
         using Evenings evening = new(site, width: 120, height: 40);
         evening.WaitForForecasts();
         evening.Host.ToolInHand = evening.Sitting.Shop.Tools.Values.First().Id;
@@ -161,5 +158,15 @@ public sealed class HarmfulTextTests
                         or System.Globalization.UnicodeCategory.LineSeparator
                         or System.Globalization.UnicodeCategory.ParagraphSeparator
         );
+    }
+
+    /// <summary>A shop whose every text is harmful, filled once and only read.</summary>
+    public sealed class FilledShop : IDisposable
+    {
+        public FilledShop() => Fill(Site);
+
+        internal TestSite Site { get; } = new();
+
+        public void Dispose() => Site.Dispose();
     }
 }
