@@ -21,14 +21,15 @@ public sealed partial record Shop
 
         if (entered.What is EntryCrossedOut crossing)
         {
-            return CrossOut(entered, crossing);
+            return FreeText.NoteFault(crossing.Why) is { } fault ? fault : CrossOut(entered, crossing);
         }
 
         Step step = Apply(entered);
         return step.After is { } after ? after with { Ledger = Ledger.Add(entered) } : step;
     }
 
-    private Step Apply(Entered entered) => FreeText.Fault(entered.What.Texts) is { } fault ? fault : Arm(entered);
+    private Step Apply(Entered entered) =>
+        FreeText.Fault(entered.What.Texts, entered.What.Notes) is { } fault ? fault : Arm(entered);
 
     private Step Arm(Entered entered) =>
         entered.What switch

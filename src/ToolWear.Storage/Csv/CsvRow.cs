@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Text;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Tools;
 
@@ -15,7 +16,6 @@ internal sealed class CsvRow(
     CsvFaults faults
 )
 {
-    private const int MostCharactersInText = 2000;
     private const double MostNumber = 1e9;
 
     /// <summary>The file's name.</summary>
@@ -56,19 +56,42 @@ internal sealed class CsvRow(
     /// <summary>What a cell says, whether or not it may: to know what a faulty row speaks of.</summary>
     /// <param name="column">The column.</param>
     /// <returns>The text, empty for nothing.</returns>
-    public string Peek(string column) => Raw(column) is { Length: <= MostCharactersInText } raw ? Unescaped(raw) : "";
+    public string Peek(string column) =>
+        Raw(column) is { Length: <= FreeText.MostCharacters } raw ? Unescaped(raw) : "";
 
-    /// <summary>A text of at most 2000 characters, in normal form C, its ' in front taken off.</summary>
+    /// <summary>A text on one line of at most 2000 characters, in normal form C, its ' in front taken off.</summary>
     /// <param name="column">The column.</param>
-    /// <returns>The text, null where empty.</returns>
+    /// <returns>The text, null where empty or faulty.</returns>
     public string? Text(string column)
+    {
+        if (Note(column) is not { } text)
+        {
+            return null;
+        }
+
+        foreach (Rune rune in text.EnumerateRunes())
+        {
+            if (Rune.IsControl(rune) || rune.Value is 0x2028 or 0x2029)
+            {
+                Fault(column, $"holds the control character or line end U+{rune.Value:X4}; take it out");
+                return null;
+            }
+        }
+
+        return text;
+    }
+
+    /// <summary>A note of at most 2000 characters, whatever they are, in normal form C, its ' in front taken off.</summary>
+    /// <param name="column">The column.</param>
+    /// <returns>The note, null where empty or faulty.</returns>
+    public string? Note(string column)
     {
         // what is far too long is not brought to a normal form first
         string raw = Raw(column);
-        string text = raw.Length > 4 * MostCharactersInText ? raw : Unescaped(raw);
-        if (text.Length > MostCharactersInText)
+        string text = raw.Length > 4 * FreeText.MostCharacters ? raw : Unescaped(raw);
+        if (text.Length > FreeText.MostCharacters)
         {
-            Fault(column, $"a text of {text.Length} characters; at most {MostCharactersInText}");
+            Fault(column, $"a text of {text.Length} characters; at most {FreeText.MostCharacters}");
             return null;
         }
 

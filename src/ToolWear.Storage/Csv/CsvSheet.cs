@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Text;
 using CsvHelper;
 
 namespace ToolWear.Storage.Csv;
@@ -147,20 +146,7 @@ internal sealed class CsvSheet
             return;
         }
 
-        CsvRow row = new(Name, line, header!, cells, today, faults);
-        foreach ((string column, int i) in header!)
-        {
-            foreach (Rune rune in cells[i].EnumerateRunes())
-            {
-                if (CsvText.IsForbidden(rune))
-                {
-                    row.Fault(column, $"holds the control character U+{rune.Value:X4}; take it out");
-                    break;
-                }
-            }
-        }
-
-        rows.Add(row);
+        rows.Add(new CsvRow(Name, line, header!, cells, today, faults));
     }
 
     private void Refuse(long line, string column, string sentence)

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using ToolWear.Core.Ledger;
+using ToolWear.Core.Shops;
 using ToolWear.Screens.Drawing;
 
 namespace ToolWear.Screens.ToolTable;
@@ -76,6 +77,10 @@ public abstract class SheetScreen(Host host, ImmutableArray<Asked> questions) : 
         else if (Sitting.Record(entries))
         {
             Entered(Sheet.Sheet);
+            if (MarksAlike.Of(Sitting.Shop, entries) is [var (given, other), ..])
+            {
+                Sitting.Say(Words.MarksAlike(given, other), Ink.Warn);
+            }
         }
     }
 }

@@ -1,0 +1,19 @@
+using ToolWear.Ordeals;
+using ToolWear.Ordeals.Kills;
+using Xunit.MicrosoftTestingPlatform;
+using Xunit.Runner.InProc.SystemConsole;
+
+return args switch
+{
+    ["recorder", string store, string seed, string pause] => KilledRecorder.Run(
+        store,
+        int.Parse(seed, null),
+        int.Parse(pause, null)
+    ),
+    ["kills", string number, string seed] => Killing.ByHand(int.Parse(number, null), int.Parse(seed, null)),
+    _ when args.Any(arg => arg is "--server" or "--internal-msbuild-node") => await TestPlatformTestFramework.RunAsync(
+        args,
+        SelfRegisteredExtensions.AddSelfRegisteredExtensions
+    ),
+    _ => await ConsoleRunner.Run(args),
+};
