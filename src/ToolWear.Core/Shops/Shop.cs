@@ -62,6 +62,10 @@ public sealed partial record Shop
     /// <summary>The cold eyes that were measured, in the order of the ledger.</summary>
     public Entries EyesMeasured { get; private init; } = [];
 
+    /// <summary>The drift that made each measured eye, by the number of the eye's entry; none where nobody said.</summary>
+    /// <remarks>Tools are meant by their unchanging numbers, for a mark may be another tool's by now.</remarks>
+    public ImmutableDictionary<long, long> EyeMakers { get; private init; } = ImmutableDictionary<long, long>.Empty;
+
     /// <summary>The shop's settings.</summary>
     public ShopSettings Settings { get; private init; } = ShopSettings.Usual;
 
