@@ -46,6 +46,12 @@ public enum ScreenName
 
     /// <summary>One tool, question by question.</summary>
     NewTool,
+
+    /// <summary>The open orders.</summary>
+    Orders,
+
+    /// <summary>What tooling costs.</summary>
+    Costs,
 }
 
 /// <summary>What a key does.</summary>
@@ -140,6 +146,39 @@ public enum Act
 
     /// <summary>Finds an entry.</summary>
     Search,
+
+    /// <summary>Goes to the orders.</summary>
+    GoOrders,
+
+    /// <summary>Goes to the costs.</summary>
+    GoCosts,
+
+    /// <summary>Adds a row.</summary>
+    Add,
+
+    /// <summary>Drops an order.</summary>
+    Drop,
+
+    /// <summary>Says that an order is done.</summary>
+    Finish,
+
+    /// <summary>One tool fewer.</summary>
+    Fewer,
+
+    /// <summary>Another certainty.</summary>
+    Certainty,
+
+    /// <summary>More heads of an order.</summary>
+    MoreHeads,
+
+    /// <summary>A tool lost.</summary>
+    Lose,
+
+    /// <summary>Whether a rework pays.</summary>
+    Reforge,
+
+    /// <summary>Stops what is being worked out.</summary>
+    Stop,
 }
 
 /// <summary>What must be there for a key to work; the screen knows whether it is.</summary>
@@ -186,6 +225,12 @@ public enum Need
 
     /// <summary>A line that is being typed.</summary>
     Typing,
+
+    /// <summary>An open order.</summary>
+    Orders,
+
+    /// <summary>Something that is being worked out.</summary>
+    Working,
 }
 
 /// <summary>One key: a row of data from which foot, help and what happens come.</summary>
@@ -209,7 +254,7 @@ public sealed record KeyRow(
 );
 
 /// <summary>Every key of every screen.</summary>
-public static class Keys
+public static partial class Keys
 {
     private static readonly ImmutableArray<string> UpDown = ["Up", "Down"];
     private static readonly ImmutableArray<string> Pages = ["PageUp", "PageDown"];
@@ -227,6 +272,7 @@ public static class Keys
         .. AtTheHammer(),
         .. Measuring(),
         .. Pagesful(),
+        .. Planning(),
         .. Beginning(),
         new(null, Act.Help, ["?", "F1"], "?", "help", Words.DoesHelp),
         new(null, Act.TakeBack, ["Backspace"], "Bksp", "take back", Words.DoesTakeBack, Need.Recorded),
@@ -245,6 +291,8 @@ public static class Keys
             new(ScreenName.ToolRack, Act.GoMeasure, ["m"], "m", "measure", Words.DoesMeasure, Need.Tools),
             new(ScreenName.ToolRack, Act.Enter, ["Enter"], "Enter", "card", Words.DoesCard, Need.Row),
             new(ScreenName.ToolRack, Act.GoForge, ["f"], "f", "forge list", Words.DoesForge),
+            new(ScreenName.ToolRack, Act.GoOrders, ["o"], "o", "orders", Words.DoesOrders),
+            new(ScreenName.ToolRack, Act.GoCosts, ["c"], "c", "costs", Words.DoesCosts, Need.Tools),
             new(ScreenName.ToolRack, Act.GoTrials, ["r"], "r", "trials", Words.DoesTrials, Need.Tools),
             new(ScreenName.ToolRack, Act.GoLedger, ["l"], "l", "ledger", Words.DoesLedger),
             new(ScreenName.ToolRack, Act.GoShop, ["s"], "s", "shop", Words.DoesShop),
@@ -296,9 +344,6 @@ public static class Keys
             new(ScreenName.WearCard, Act.Move, UpDown, "↑↓", "next tool or line", Words.DoesNextTool, Need.Row),
             new(ScreenName.WearCard, Act.Page, Pages, "PgUp PgDn", "page", Words.DoesPage, Need.MorePages),
             new(ScreenName.WearCard, Act.Back, ["Esc"], "Esc", "back", Words.DoesBack),
-            new(ScreenName.ForgeList, Act.Move, UpDown, "↑↓", "scroll", Words.DoesMove, Need.MorePages),
-            new(ScreenName.ForgeList, Act.Page, Pages, "PgUp PgDn", "page", Words.DoesPage, Need.MorePages),
-            new(ScreenName.ForgeList, Act.Back, ["Esc"], "Esc", "back", Words.DoesBack),
             new(ScreenName.TrialPages, Act.Move, UpDown, "↑↓", "scroll", Words.DoesMove, Need.MorePages),
             new(ScreenName.TrialPages, Act.Page, Pages, "PgUp PgDn", "page", Words.DoesPage, Need.MorePages),
             new(ScreenName.TrialPages, Act.Back, ["Esc"], "Esc", "back", Words.DoesBack),

@@ -82,6 +82,8 @@ public static partial class Words
             Need.EmptyStore => "The store is not empty: import goes into an empty one only.",
             Need.Gauges => "It has no other gauge mark.",
             Need.Typing => "Nothing is being typed.",
+            Need.Orders => "No order is open: o on the tool rack leads to the orders.",
+            Need.Working => "Nothing is being worked out.",
             _ => "",
         };
 }

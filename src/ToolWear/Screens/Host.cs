@@ -35,6 +35,8 @@ public sealed class Host : Runnable
         CanFocus = true;
         Sitting.Forecaster.Ready = Redraw;
         Sitting.Plans.Ready = Redraw;
+        Sitting.Supposed.Ready = Redraw;
+        Sitting.Costs.Ready = Redraw;
         Sitting.Trials.Ready = Redraw;
         foreach (Screen screen in ScreenList.All(this))
         {
@@ -110,6 +112,8 @@ public sealed class Host : Runnable
                 Act.GoHammer => Sitting.Shop.OpenSession is null ? ScreenName.Choosing : ScreenName.Hammer,
                 Act.GoMeasure => ScreenName.CaliperRound,
                 Act.GoForge => ScreenName.ForgeList,
+                Act.GoOrders => ScreenName.Orders,
+                Act.GoCosts => ScreenName.Costs,
                 Act.GoTrials => ScreenName.TrialPages,
                 Act.GoLedger => ScreenName.LedgerPages,
                 Act.GoShop => ScreenName.ShopPage,

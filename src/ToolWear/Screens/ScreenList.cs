@@ -20,6 +20,8 @@ internal static class ScreenList
             new FirstStart.FirstStartScreen(host),
             new ToolTable.ToolTableScreen(host),
             new NewTool.NewToolScreen(host),
+            new Orders.OrdersScreen(host),
+            new Costs.CostsScreen(host),
         ];
 #pragma warning restore CA2000
 }

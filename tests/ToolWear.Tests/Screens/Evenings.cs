@@ -86,8 +86,12 @@ internal sealed class Evenings : IDisposable
     public void WaitForForecasts() =>
         WaitFor(() => sitting.Forecasts is not null && !sitting.Forecaster.IsBehind, "the forecasts");
 
-    /// <summary>Waits until the forge list, which was asked for, is there.</summary>
-    public void WaitForForgeList() => WaitFor(() => !sitting.Plans.IsBehind, "the forge list");
+    /// <summary>Waits until forge lists and costs that were asked for are there.</summary>
+    public void WaitForPlans() =>
+        WaitFor(
+            () => !sitting.Plans.IsBehind && !sitting.Supposed.IsBehind && !sitting.Costs.IsBehind,
+            "forge list and costs"
+        );
 
     private void WaitFor(Func<bool> isThere, string what)
     {

@@ -102,6 +102,7 @@ public sealed class KeyTests
         foreach ((ScreenName screen, string[] way) in Ways)
         {
             evening.Press(way);
+            evening.WaitForPlans();
             Assert.Equal(screen, evening.Host.Current.Name);
             ImmutableArray<string> known = [.. Keys.Of(screen).SelectMany(row => row.Names)];
             string[] idle =
@@ -129,6 +130,7 @@ public sealed class KeyTests
         foreach ((ScreenName screen, string[] way) in Ways)
         {
             evening.Press(way);
+            evening.WaitForPlans();
             Screen current = evening.Host.Current;
             foreach (KeyRow row in ScreenFrame.Foot(current, 80, 24).SelectMany(line => line))
             {
@@ -173,6 +175,8 @@ public sealed class KeyTests
             (ScreenName.CaliperRound, ["m"]),
             (ScreenName.WearCard, ["Enter"]),
             (ScreenName.ForgeList, ["f"]),
+            (ScreenName.Orders, ["o"]),
+            (ScreenName.Costs, ["c"]),
             (ScreenName.LedgerPages, ["l"]),
             (ScreenName.ShopPage, ["s"]),
             (ScreenName.NewTool, ["a"]),

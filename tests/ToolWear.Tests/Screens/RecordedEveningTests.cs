@@ -64,7 +64,7 @@ public sealed class RecordedEveningTests
         morning.Press("w");
         Show("the card in words");
         morning.Press("Esc", "f");
-        morning.WaitForForgeList();
+        morning.WaitForPlans();
         Show("the forge list");
         morning.Press("Esc", "l");
         Show("the ledger");
