@@ -33,6 +33,8 @@ internal sealed class QuickDisk : IDisk
     {
         public long Length => file.Length;
 
+        public bool IsInPlace => file.IsInPlace;
+
         public int Read(long offset, Span<byte> into) => file.Read(offset, into);
 
         public void Write(long offset, ReadOnlySpan<byte> bytes) => file.Write(offset, bytes);
