@@ -1,4 +1,5 @@
 using ToolWear.Ordeals;
+using ToolWear.Ordeals.Fuzz;
 using ToolWear.Ordeals.Kills;
 using ToolWear.Ordeals.Rot;
 using Xunit.MicrosoftTestingPlatform;
@@ -13,6 +14,7 @@ return args switch
     ),
     ["kills", string number, string seed] => Killing.ByHand(int.Parse(number, null), int.Parse(seed, null)),
     ["journal-flips", string mendEvery] => JournalFlips.ByHand(int.Parse(mendEvery, null)),
+    ["fuzz", string number, string seed] => Fuzzing.ByHand(int.Parse(number, null), int.Parse(seed, null)),
     _ when args.Any(arg => arg is "--server" or "--internal-msbuild-node") => await TestPlatformTestFramework.RunAsync(
         args,
         SelfRegisteredExtensions.AddSelfRegisteredExtensions
