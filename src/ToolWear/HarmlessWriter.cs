@@ -9,7 +9,7 @@ namespace ToolWear;
 /// stay. Everything the program says passes here, whoever wrote it; files that it writes do not.
 /// </remarks>
 /// <param name="inner">Where it goes.</param>
-internal sealed class HarmlessWriter(TextWriter inner) : TextWriter
+public sealed class HarmlessWriter(TextWriter inner) : TextWriter
 {
     /// <inheritdoc />
     public override Encoding Encoding => inner.Encoding;

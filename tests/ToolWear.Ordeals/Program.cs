@@ -1,5 +1,7 @@
 using ToolWear.Ordeals;
+using ToolWear.Ordeals.Fuzz;
 using ToolWear.Ordeals.Kills;
+using ToolWear.Ordeals.Rot;
 using Xunit.MicrosoftTestingPlatform;
 using Xunit.Runner.InProc.SystemConsole;
 
@@ -11,6 +13,8 @@ return args switch
         int.Parse(pause, null)
     ),
     ["kills", string number, string seed] => Killing.ByHand(int.Parse(number, null), int.Parse(seed, null)),
+    ["journal-flips", string mendEvery] => JournalFlips.ByHand(int.Parse(mendEvery, null)),
+    ["fuzz", string number, string seed] => Fuzzing.ByHand(int.Parse(number, null), int.Parse(seed, null)),
     _ when args.Any(arg => arg is "--server" or "--internal-msbuild-node") => await TestPlatformTestFramework.RunAsync(
         args,
         SelfRegisteredExtensions.AddSelfRegisteredExtensions

@@ -10,6 +10,7 @@ public static class FreeText
     /// <summary>The most characters of one text.</summary>
     public const int MostCharacters = 2000;
 
+    private const int MostShown = 40;
     private const char ZeroWidthNonJoiner = '\u200C';
     private const char ZeroWidthJoiner = '\u200D';
 
@@ -63,6 +64,23 @@ public static class FreeText
             UnicodeCategory.Format => rune.Value is not (ZeroWidthJoiner or ZeroWidthNonJoiner),
             _ => false,
         };
+
+    /// <summary>A text from outside as a sentence repeats it: its beginning on one line, nothing hidden in it.</summary>
+    /// <param name="text">The text.</param>
+    /// <param name="most">The most characters of it.</param>
+    /// <returns>The beginning, with three points behind where there is more.</returns>
+    public static string Shown(string text, int most = MostShown)
+    {
+        int length = Math.Min(text.Length, most);
+        bool isSplit = length < text.Length && char.IsSurrogatePair(text, length - 1);
+        StringBuilder shown = new(length);
+        foreach (Rune rune in text.AsSpan(0, isSplit ? length - 1 : length).EnumerateRunes())
+        {
+            _ = shown.Append(IsHidden(rune) ? Rune.ReplacementChar : rune);
+        }
+
+        return shown.Append(length < text.Length ? "..." : "").ToString();
+    }
 
     /// <summary>Whether every surrogate stands in a pair.</summary>
     /// <param name="text">The text.</param>

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ToolWear.Core.Measure;
 using ToolWear.Core.Tools.Forms;
 
 namespace ToolWear.Core.Tools;
@@ -35,7 +36,9 @@ public static class ToolForms
     {
         ToolForm? found = All.FirstOrDefault(each => each.Name == name);
         form = found ?? OtherForm.Form;
-        refusal = found is null ? $"form \"{name}\": one of {string.Join(", ", All.Select(each => each.Name))}" : "";
+        refusal = found is null
+            ? $"form \"{FreeText.Shown(name)}\": one of {string.Join(", ", All.Select(each => each.Name))}"
+            : "";
         return found is not null;
     }
 }

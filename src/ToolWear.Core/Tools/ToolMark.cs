@@ -40,7 +40,7 @@ public readonly record struct ToolMark
 
         int length = NormalFormC.Of(text).Length;
         return length == 0 || text.Trim().Length != text.Length
-                ? $"{noun} \"{text}\": 1 to {MostCharacters} characters with no space at either end"
+                ? $"{noun} \"{FreeText.Shown(text)}\": 1 to {MostCharacters} characters with no space at either end"
             : length > MostCharacters ? $"{noun} of {length} characters: at most {MostCharacters}"
             : null;
     }

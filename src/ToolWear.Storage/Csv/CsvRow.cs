@@ -30,15 +30,6 @@ internal sealed class CsvRow(
     /// <summary>Whether anything in the row was wrong.</summary>
     public bool IsFaulty { get; private set; }
 
-    /// <summary>A text from outside as a message shows it: no longer than a mark.</summary>
-    /// <param name="text">The text.</param>
-    /// <returns>The text or its beginning, control characters replaced.</returns>
-    public static string Shown(string text)
-    {
-        string start = text.Length > ToolMark.MostCharacters ? text[..ToolMark.MostCharacters] + "..." : text;
-        return string.Concat(start.Select(c => char.IsControl(c) || char.IsSurrogate(c) ? '\uFFFD' : c));
-    }
-
     /// <summary>Tells a fault of this row.</summary>
     /// <param name="column">The column, empty for the whole row.</param>
     /// <param name="sentence">What is wrong, what would be right.</param>
@@ -206,7 +197,7 @@ internal sealed class CsvRow(
             return number;
         }
 
-        Fault(column, $"\"{Shown(raw)}\" is no number; write it bare with a point, such as 0.25");
+        Fault(column, $"\"{FreeText.Shown(raw)}\" is no number; write it bare with a point, such as 0.25");
         return null;
     }
 
@@ -234,7 +225,7 @@ internal sealed class CsvRow(
             return amount;
         }
 
-        Fault(column, $"\"{Shown(raw)}\" is no amount; write a bare number from 0 with a point, such as 1.5");
+        Fault(column, $"\"{FreeText.Shown(raw)}\" is no amount; write a bare number from 0 with a point, such as 1.5");
         return null;
     }
 
@@ -254,7 +245,7 @@ internal sealed class CsvRow(
             return count;
         }
 
-        Fault(column, $"\"{Shown(raw)}\" is no count; write a bare whole number from 0, such as 12");
+        Fault(column, $"\"{FreeText.Shown(raw)}\" is no count; write a bare whole number from 0, such as 12");
         return null;
     }
 
@@ -278,7 +269,7 @@ internal sealed class CsvRow(
             return Core.Measure.Heats.OfHalves((int)(count * 2));
         }
 
-        Fault(column, $"\"{Shown(Raw(column))}\" heats cannot be; whole or half ones, such as 3 or 2.5");
+        Fault(column, $"\"{FreeText.Shown(Raw(column))}\" heats cannot be; whole or half ones, such as 3 or 2.5");
         return null;
     }
 
@@ -304,7 +295,7 @@ internal sealed class CsvRow(
             return day;
         }
 
-        Fault(column, $"\"{Shown(raw)}\" is no day; write one that there is like 2026-05-01");
+        Fault(column, $"\"{FreeText.Shown(raw)}\" is no day; write one that there is like 2026-05-01");
         return null;
     }
 
@@ -351,7 +342,7 @@ internal sealed class CsvRow(
             return value;
         }
 
-        Fault(column, $"\"{Shown(raw)}\" is not known here; one of {string.Join(", ", words.All)}");
+        Fault(column, $"\"{FreeText.Shown(raw)}\" is not known here; one of {string.Join(", ", words.All)}");
         return null;
     }
 
@@ -376,7 +367,7 @@ internal sealed class CsvRow(
         string raw = Raw(column);
         if (raw is not ("" or "yes" or "no"))
         {
-            Fault(column, $"\"{Shown(raw)}\" is neither yes nor no");
+            Fault(column, $"\"{FreeText.Shown(raw)}\" is neither yes nor no");
             return null;
         }
 
@@ -399,7 +390,7 @@ internal sealed class CsvRow(
             return form;
         }
 
-        Fault(column, $"\"{Shown(raw)}\" is not known here; one of {string.Join(", ", ToolForms.All)}");
+        Fault(column, $"\"{FreeText.Shown(raw)}\" is not known here; one of {string.Join(", ", ToolForms.All)}");
         return null;
     }
 

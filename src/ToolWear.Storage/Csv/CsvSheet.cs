@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using CsvHelper;
+using ToolWear.Core.Measure;
 
 namespace ToolWear.Storage.Csv;
 
@@ -120,7 +121,7 @@ internal sealed class CsvSheet
         {
             if (!columns.Any(column => column.Name == names[i]))
             {
-                Refuse(line, CsvRow.Shown(names[i]), $"unknown column; there are {known}");
+                Refuse(line, FreeText.Shown(names[i]), $"unknown column; there are {known}");
             }
             else if (!taken.TryAdd(names[i], i))
             {

@@ -90,6 +90,11 @@ internal static class LineText
         {
             return null;
         }
+        catch (InvalidOperationException)
+        {
+            // what the reader of JSON says of bytes that are no UTF-8
+            return null;
+        }
     }
 
     private static ImmutableArray<string> Bodies(ReadOnlySpan<byte> array, KnownKinds kinds, ref EntryText? newer)

@@ -5,7 +5,7 @@ using ToolWear.Core.Tools;
 using ToolWear.Storage.Entries;
 using ToolWear.Testing.Generators;
 
-namespace ToolWear.Ordeals.Kills;
+namespace ToolWear.Ordeals;
 
 /// <summary>What is recorded, known beforehand: who knows the seed knows every entry by its number, letter for letter.</summary>
 /// <param name="seed">Another number for other entries.</param>
