@@ -52,6 +52,15 @@ public enum ScreenName
 
     /// <summary>What tooling costs.</summary>
     Costs,
+
+    /// <summary>Eyes and handles.</summary>
+    Eyes,
+
+    /// <summary>The series for one eye.</summary>
+    SeriesPages,
+
+    /// <summary>The bars.</summary>
+    StockRack,
 }
 
 /// <summary>What a key does.</summary>
@@ -153,6 +162,15 @@ public enum Act
     /// <summary>Goes to the costs.</summary>
     GoCosts,
 
+    /// <summary>Goes to the eyes and handles.</summary>
+    GoEyes,
+
+    /// <summary>Goes to the series of an eye.</summary>
+    GoSeries,
+
+    /// <summary>Goes to the bars.</summary>
+    GoBars,
+
     /// <summary>Adds a row.</summary>
     Add,
 
@@ -179,6 +197,15 @@ public enum Act
 
     /// <summary>Stops what is being worked out.</summary>
     Stop,
+
+    /// <summary>Enters a handle.</summary>
+    NewHandle,
+
+    /// <summary>Leaves a proposed row out.</summary>
+    LeaveOut,
+
+    /// <summary>Records all that is proposed.</summary>
+    TakeAll,
 }
 
 /// <summary>What must be there for a key to work; the screen knows whether it is.</summary>
@@ -231,6 +258,12 @@ public enum Need
 
     /// <summary>Something that is being worked out.</summary>
     Working,
+
+    /// <summary>An eye to speak of.</summary>
+    Eye,
+
+    /// <summary>Something proposed or changed that is not recorded yet.</summary>
+    Changed,
 }
 
 /// <summary>One key: a row of data from which foot, help and what happens come.</summary>
@@ -273,6 +306,7 @@ public static partial class Keys
         .. Measuring(),
         .. Pagesful(),
         .. Planning(),
+        .. EyesAndBars(),
         .. Beginning(),
         new(null, Act.Help, ["?", "F1"], "?", "help", Words.DoesHelp),
         new(null, Act.TakeBack, ["Backspace"], "Bksp", "take back", Words.DoesTakeBack, Need.Recorded),
@@ -293,6 +327,8 @@ public static partial class Keys
             new(ScreenName.ToolRack, Act.GoForge, ["f"], "f", "forge list", Words.DoesForge),
             new(ScreenName.ToolRack, Act.GoOrders, ["o"], "o", "orders", Words.DoesOrders),
             new(ScreenName.ToolRack, Act.GoCosts, ["c"], "c", "costs", Words.DoesCosts, Need.Tools),
+            new(ScreenName.ToolRack, Act.GoEyes, ["y"], "y", "eyes", Words.DoesEyes),
+            new(ScreenName.ToolRack, Act.GoBars, ["b"], "b", "bars", Words.DoesBars),
             new(ScreenName.ToolRack, Act.GoTrials, ["r"], "r", "trials", Words.DoesTrials, Need.Tools),
             new(ScreenName.ToolRack, Act.GoLedger, ["l"], "l", "ledger", Words.DoesLedger),
             new(ScreenName.ToolRack, Act.GoShop, ["s"], "s", "shop", Words.DoesShop),

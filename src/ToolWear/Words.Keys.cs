@@ -84,6 +84,8 @@ public static partial class Words
             Need.Typing => "Nothing is being typed.",
             Need.Orders => "No order is open: o on the tool rack leads to the orders.",
             Need.Working => "Nothing is being worked out.",
+            Need.Eye => "There is no eye to speak of.",
+            Need.Changed => "All of it is entered already.",
             _ => "",
         };
 }

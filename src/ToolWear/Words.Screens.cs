@@ -71,6 +71,9 @@ public static partial class Words
             ScreenName.FirstStart => "The store is empty. A table of the tools you have takes a few seconds a tool.",
             ScreenName.ToolTable =>
                 "A row a tool. Enter goes on to the next cell; what repeats is carried down from the row above. What is left empty can wait.",
+            ScreenName.Eyes => AboutEyes,
+            ScreenName.SeriesPages => AboutSeries,
+            ScreenName.StockRack => AboutBars,
             ScreenName.NewTool => "One tool, question by question. An empty answer means: not known.",
             _ => "",
         };

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using ToolWear.Core.Measure;
-using ToolWear.Core.Sections;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
 
@@ -93,43 +92,22 @@ internal sealed record DatedBatch(
     private BatchStock Stock(Shop shop, Series? series, StockRack rack)
     {
         ToolPlace place = Demand.Tools;
-        ToolInShop? own = WithBody(shop, tool => ToolPlace.Of(tool) == place, series);
-        ToolInShop? like =
-            own ?? WithBody(shop, tool => tool.Place == place.Place && tool.Form.Name == place.Form, series);
-        if (like is null)
-        {
-            return BatchStock.Unknown("the stations of no tool of this sort are entered, so its stock is not known");
-        }
-
-        if ((series?.Steel ?? like.Tool.Steel) is not { } steel)
-        {
-            return BatchStock.Unknown("its steel is not known");
-        }
-
-        Station[] stations =
-        [
-            .. like.Tool.Stations.Select(each => new Station(BodyPart.Body, each.FromMark, each.Section)),
-        ];
-        if (!Body.TryMake(stations, out Body? body, out string? refusal))
+        if (!PlaceBody.TryFind(shop, place, out PlaceBody? found, out string? refusal))
         {
             return BatchStock.Unknown(refusal);
         }
 
-        BatchStock stock = rack.Cut(body, steel, Batch.Number, $"{place} by {ForgeBy:yyyy-MM-dd}");
-        return own is null
-            ? stock with
+        if ((series?.Steel ?? found.Like.Tool.Steel) is not { } steel)
+        {
+            return BatchStock.Unknown("its steel is not known");
+        }
+
+        BatchStock stock = rack.Cut(found.Body, steel, Batch.Number, $"{place} by {ForgeBy:yyyy-MM-dd}");
+        return found.IsOwn
+            ? stock
+            : stock with
             {
-                Notes = stock.Notes.Add($"reckoned like {like.Mark}, made for another eye"),
-            }
-            : stock;
+                Notes = stock.Notes.Add($"reckoned like {found.Like.Mark}, made for another eye"),
+            };
     }
-
-    // the last made; of those for other eyes the one whose section is nearest
-    private static ToolInShop? WithBody(Shop shop, Func<Tool, bool> belongs, Series? series) =>
-        shop
-            .Tools.Values.Where(tool => tool.Tool.Stations.Length > 1 && belongs(tool.Tool))
-            .Reverse()
-            .MinBy(tool => Math.Abs(Size(shop.SeriesOf(tool.Tool)) - Size(series)));
-
-    private static double Size(Series? series) => (series?.Length?.Mm ?? 0) * (series?.Width?.Mm ?? 0);
 }

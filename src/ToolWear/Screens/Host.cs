@@ -74,6 +74,9 @@ public sealed class Host : Runnable
     /// <summary>The tool that the screens speak of, by its number; null for none.</summary>
     public long? ToolInHand { get; set; }
 
+    /// <summary>The eye that the screens speak of, by its name; null for none.</summary>
+    public string? EyeInHand { get; set; }
+
     /// <summary>What stands at the hammer.</summary>
     public Board Board { get; set; } = Board.Empty;
 
@@ -114,6 +117,8 @@ public sealed class Host : Runnable
                 Act.GoForge => ScreenName.ForgeList,
                 Act.GoOrders => ScreenName.Orders,
                 Act.GoCosts => ScreenName.Costs,
+                Act.GoEyes => ScreenName.Eyes,
+                Act.GoBars => ScreenName.StockRack,
                 Act.GoTrials => ScreenName.TrialPages,
                 Act.GoLedger => ScreenName.LedgerPages,
                 Act.GoShop => ScreenName.ShopPage,

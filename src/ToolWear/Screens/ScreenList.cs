@@ -22,6 +22,9 @@ internal static class ScreenList
             new NewTool.NewToolScreen(host),
             new Orders.OrdersScreen(host),
             new Costs.CostsScreen(host),
+            new Eyes.EyesScreen(host),
+            new SeriesPages.SeriesPagesScreen(host),
+            new StockRack.StockRackScreen(host),
         ];
 #pragma warning restore CA2000
 }
