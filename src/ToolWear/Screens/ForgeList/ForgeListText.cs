@@ -129,7 +129,7 @@ public static class ForgeListText
 
     private static IEnumerable<(string, Ink)> CutList(CutList cuts) =>
         cuts.Bars.IsEmpty
-            ? [(Words.NothingToCut, Ink.Plain)]
+            ? [(Words.NothingToCutNow, Ink.Plain)]
             :
             [
                 .. cuts.Bars.Select(bar => (Words.CutOf(bar), Ink.Plain)),
