@@ -6,34 +6,43 @@ namespace ToolWear.Screens;
 /// <typeparam name="T">What is worked out.</typeparam>
 /// <param name="onScreen">Does something on the screens' thread.</param>
 /// <param name="work">Works it out; stops where it is told to.</param>
-public class Beside<T>(Action<Action> onScreen, Func<Shop, CancellationToken, T> work) : IDisposable
+public class Beside<T>(Action<Action> onScreen, Func<Shop, CancellationToken, T> work) : Beside<Shop, T>(onScreen, work)
+    where T : class;
+
+/// <summary>Works something out beside the screens, which never wait for it.</summary>
+/// <typeparam name="TOf">What it is worked out of; another one is another instance.</typeparam>
+/// <typeparam name="T">What is worked out.</typeparam>
+/// <param name="onScreen">Does something on the screens' thread.</param>
+/// <param name="work">Works it out; stops where it is told to.</param>
+public class Beside<TOf, T>(Action<Action> onScreen, Func<TOf, CancellationToken, T> work) : IDisposable
+    where TOf : class
     where T : class
 {
     private CancellationTokenSource stop = new();
-    private Shop? wanted;
+    private TOf? wanted;
     private bool isRunning;
     private bool isEnded;
-    private Shop? latestOf;
+    private TOf? latestOf;
 
     /// <summary>What was last worked out, null before the first.</summary>
     public T? Latest { get; private set; }
 
-    /// <summary>Whether that of a newer shop is being worked out.</summary>
+    /// <summary>Whether that of a newer one is being worked out.</summary>
     public bool IsBehind => wanted is not null && !ReferenceEquals(wanted, latestOf);
 
     /// <summary>What to do when it is there.</summary>
     public Action? Ready { get; set; }
 
-    /// <summary>Asks for that of a shop; that of an older one is not worth ending.</summary>
-    /// <param name="shop">The shop.</param>
-    public void Want(Shop shop)
+    /// <summary>Asks for that of one; that of an older one is not worth ending.</summary>
+    /// <param name="of">What to work it out of.</param>
+    public void Want(TOf of)
     {
-        if (ReferenceEquals(shop, wanted))
+        if (ReferenceEquals(of, wanted))
         {
             return;
         }
 
-        wanted = shop;
+        wanted = of;
         if (isRunning)
         {
             stop.Cancel();
@@ -64,7 +73,7 @@ public class Beside<T>(Action<Action> onScreen, Func<Shop, CancellationToken, T>
 
     private void Begin()
     {
-        if (isEnded || wanted is not { } shop)
+        if (isEnded || wanted is not { } of)
         {
             return;
         }
@@ -78,12 +87,12 @@ public class Beside<T>(Action<Action> onScreen, Func<Shop, CancellationToken, T>
             {
                 try
                 {
-                    T made = work(shop, token);
-                    onScreen(() => End(shop, made));
+                    T made = work(of, token);
+                    onScreen(() => End(of, made));
                 }
                 catch (OperationCanceledException)
                 {
-                    onScreen(() => End(shop, null));
+                    onScreen(() => End(of, null));
                 }
 #pragma warning disable CA1031 // an exception here is a bug: it goes on where the program ends properly
                 catch (Exception e)
@@ -96,13 +105,13 @@ public class Beside<T>(Action<Action> onScreen, Func<Shop, CancellationToken, T>
         );
     }
 
-    private void End(Shop shop, T? made)
+    private void End(TOf of, T? made)
     {
         isRunning = false;
         if (made is not null)
         {
             Latest = made;
-            latestOf = shop;
+            latestOf = of;
         }
 
         if (IsBehind)

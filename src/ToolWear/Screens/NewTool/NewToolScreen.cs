@@ -40,7 +40,14 @@ public sealed class NewToolScreen(Host host)
             bool isOpen = i == Sheet.At;
             body.Put(0, y, isOpen ? ">" : "", Ink.Strong);
             body.Put(2, y, Words.Column(asked), isOpen ? Ink.Strong : Ink.Quiet, 16);
-            body.Put(20, y++, isOpen ? Sheet.Line.Text + "_" : Sheet.Sheet[asked], isOpen ? Ink.Typed : Ink.Plain);
+            if (isOpen)
+            {
+                body.PutTyped(20, y++, Sheet.Line.Text);
+            }
+            else
+            {
+                body.Put(20, y++, Sheet.Sheet[asked]);
+            }
         }
 
         foreach (
