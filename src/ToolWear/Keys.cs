@@ -264,6 +264,9 @@ public enum Need
 
     /// <summary>Something proposed or changed that is not recorded yet.</summary>
     Changed,
+
+    /// <summary>A question whose answer is one of a few words.</summary>
+    Choice,
 }
 
 /// <summary>One key: a row of data from which foot, help and what happens come.</summary>
@@ -275,6 +278,7 @@ public enum Need
 /// <param name="Does">What help says.</param>
 /// <param name="Need">What must be there; else it is refused with a sentence.</param>
 /// <param name="OnlyInHelp">Whether the foot leaves it out, for the body of the screen shows it.</param>
+/// <param name="Records">Whether it can write an entry into the ledger; no other key does.</param>
 public sealed record KeyRow(
     ScreenName? Where,
     Act Act,
@@ -283,7 +287,8 @@ public sealed record KeyRow(
     string Words,
     string Does,
     Need Need = Need.Nothing,
-    bool OnlyInHelp = false
+    bool OnlyInHelp = false,
+    bool Records = false
 );
 
 /// <summary>Every key of every screen.</summary>
@@ -309,7 +314,16 @@ public static partial class Keys
         .. EyesAndBars(),
         .. Beginning(),
         new(null, Act.Help, ["?", "F1"], "?", "help", Words.DoesHelp),
-        new(null, Act.TakeBack, ["Backspace"], "Bksp", "take back", Words.DoesTakeBack, Need.Recorded),
+        new(
+            null,
+            Act.TakeBack,
+            ["Backspace", "Delete"],
+            "Bksp",
+            "take back",
+            Words.DoesTakeBack,
+            Need.Recorded,
+            Records: true
+        ),
         new(null, Act.Leave, ["Ctrl+C"], "Ctrl-C", "leave", Words.DoesLeave, OnlyInHelp: true),
     ];
 
@@ -324,7 +338,7 @@ public static partial class Keys
             new(ScreenName.ToolRack, Act.GoHammer, ["h"], "h", "hammer", Words.DoesHammer, Need.Tools),
             new(ScreenName.ToolRack, Act.GoMeasure, ["m"], "m", "measure", Words.DoesMeasure, Need.Tools),
             new(ScreenName.ToolRack, Act.Enter, ["Enter"], "Enter", "card", Words.DoesCard, Need.Row),
-            new(ScreenName.ToolRack, Act.GoForge, ["f"], "f", "forge list", Words.DoesForge),
+            new(ScreenName.ToolRack, Act.GoForge, ["f"], "f", "forge", Words.DoesForge),
             new(ScreenName.ToolRack, Act.GoOrders, ["o"], "o", "orders", Words.DoesOrders),
             new(ScreenName.ToolRack, Act.GoCosts, ["c"], "c", "costs", Words.DoesCosts, Need.Tools),
             new(ScreenName.ToolRack, Act.GoEyes, ["y"], "y", "eyes", Words.DoesEyes),
@@ -332,7 +346,7 @@ public static partial class Keys
             new(ScreenName.ToolRack, Act.GoTrials, ["r"], "r", "trials", Words.DoesTrials, Need.Tools),
             new(ScreenName.ToolRack, Act.GoLedger, ["l"], "l", "ledger", Words.DoesLedger),
             new(ScreenName.ToolRack, Act.GoShop, ["s"], "s", "shop", Words.DoesShop),
-            new(ScreenName.ToolRack, Act.GoNewTool, ["a"], "a", "add a tool", Words.DoesNewTool),
+            new(ScreenName.ToolRack, Act.GoNewTool, ["a"], "a", "add", Words.DoesNewTool),
             new(ScreenName.ToolRack, Act.GoTable, ["t"], "t", "table", Words.DoesTable),
             new(ScreenName.ToolRack, Act.Export, ["e"], "e", "export", Words.DoesExport, Need.Tools),
             new(ScreenName.ToolRack, Act.Move, UpDown, "↑↓", "choose", Words.DoesMove, Need.Row),
@@ -345,32 +359,59 @@ public static partial class Keys
 
     private static KeyRow[] AtTheHammer() =>
         [
-            new(ScreenName.Choosing, Act.Enter, ["Enter"], "Enter", "begin", Words.DoesBegin, Need.Chosen),
-            new(ScreenName.Choosing, Act.Heat, Digits, "1-9", "begin with a heat", Words.DoesBeginHeat, Need.Chosen),
+            new(
+                ScreenName.Choosing,
+                Act.Enter,
+                ["Enter"],
+                "Enter",
+                "begin",
+                Words.DoesBegin,
+                Need.Chosen,
+                Records: true
+            ),
+            new(
+                ScreenName.Choosing,
+                Act.Heat,
+                Digits,
+                "1-9",
+                "begin with a heat",
+                Words.DoesBeginHeat,
+                Need.Chosen,
+                Records: true
+            ),
             new(ScreenName.Choosing, Act.Toggle, ["Space"], "Space", "take or leave", Words.DoesToggle, Need.Row),
             new(ScreenName.Choosing, Act.Together, ["t"], "t", "together", Words.DoesTogether, Need.Row),
             new(ScreenName.Choosing, Act.Pattern, ["p"], "p", "pattern", Words.DoesPattern, Need.Pattern),
             new(ScreenName.Choosing, Act.Move, UpDown, "↑↓", "choose", Words.DoesMove, Need.Row),
             new(ScreenName.Choosing, Act.Page, Pages, "PgUp PgDn", "page", Words.DoesPage, Need.MorePages),
             new(ScreenName.Choosing, Act.Back, ["Esc"], "Esc", "back", Words.DoesBack),
-            new(ScreenName.Hammer, Act.Heat, Digits, "1-9", "heat", Words.DoesHeat, Need.Chosen),
-            new(ScreenName.Hammer, Act.Together, ["Space"], "Space", "the set", Words.DoesSet, Need.Set),
-            new(ScreenName.Hammer, Act.Head, Letters, "a-f", "head done", Words.DoesHead, Need.Stage),
-            new(ScreenName.Hammer, Act.Close, ["s"], "s", "close the session", Words.DoesClose),
+            new(ScreenName.Hammer, Act.Heat, Digits, "1-9", "heat", Words.DoesHeat, Need.Chosen, Records: true),
+            new(ScreenName.Hammer, Act.Together, ["Space"], "Space", "set", Words.DoesSet, Need.Set, Records: true),
+            new(ScreenName.Hammer, Act.Head, Letters, "a-f", "head", Words.DoesHead, Need.Stage, Records: true),
+            new(ScreenName.Hammer, Act.Close, ["s"], "s", "close", Words.DoesClose),
             new(ScreenName.Hammer, Act.Toggle, ["t"], "t", "tools", Words.DoesTools),
             new(ScreenName.Hammer, Act.Back, ["Esc"], "Esc", "rack", Words.DoesBackOpen),
-            new(ScreenName.Closing, Act.Enter, ["Enter"], "Enter", "next, then close", Words.DoesClosing),
+            new(ScreenName.Closing, Act.Enter, ["Enter"], "Enter", "close", Words.DoesClosing, Records: true),
             new(ScreenName.Closing, Act.Move, UpDown, "↑↓", "choose", Words.DoesMove, Need.Row),
             new(ScreenName.Closing, Act.Back, ["Esc"], "Esc", "go on forging", Words.DoesGoOn),
         ];
 
     private static KeyRow[] Measuring() =>
         [
-            new(ScreenName.CaliperRound, Act.Enter, ["Enter"], "Enter", "take, empty: skip", Words.DoesTakeSize),
-            new(ScreenName.CaliperRound, Act.Find, FindingKeys, "letter", "a finding", Words.DoesFind, Need.InHand),
+            new(ScreenName.CaliperRound, Act.Enter, ["Enter"], "Enter", "skip", Words.DoesTakeSize, Records: true),
+            new(
+                ScreenName.CaliperRound,
+                Act.Find,
+                FindingKeys,
+                "letter",
+                "a finding",
+                Words.DoesFind,
+                Need.InHand,
+                Records: true
+            ),
             new(ScreenName.CaliperRound, Act.Who, ["w"], "w", "who looks", Words.DoesWho, Need.Hands),
             new(ScreenName.CaliperRound, Act.Move, UpDown, "↑↓", "another tool", Words.DoesAnother, Need.Row),
-            new(ScreenName.CaliperRound, Act.Back, ["Esc"], "Esc", "rack", Words.DoesBack),
+            new(ScreenName.CaliperRound, Act.Back, ["Esc"], "Esc", "done", Words.DoesEndRound),
         ];
 
     private static KeyRow[] Pagesful() =>
@@ -383,13 +424,22 @@ public static partial class Keys
             new(ScreenName.TrialPages, Act.Move, UpDown, "↑↓", "scroll", Words.DoesMove, Need.MorePages),
             new(ScreenName.TrialPages, Act.Page, Pages, "PgUp PgDn", "page", Words.DoesPage, Need.MorePages),
             new(ScreenName.TrialPages, Act.Back, ["Esc"], "Esc", "back", Words.DoesBack),
-            new(ScreenName.LedgerPages, Act.Enter, ["Enter"], "Enter", "take", Words.DoesAnswer, OnlyInHelp: true),
+            new(
+                ScreenName.LedgerPages,
+                Act.Enter,
+                ["Enter"],
+                "Enter",
+                "take",
+                Words.DoesAnswer,
+                Need.Typing,
+                Records: true
+            ),
             new(ScreenName.LedgerPages, Act.CrossOut, ["x"], "x", "cross out", Words.DoesCrossOut, Need.Row),
             new(ScreenName.LedgerPages, Act.Search, ["/"], "/", "find", Words.DoesSearch),
             new(ScreenName.LedgerPages, Act.Move, UpDown, "↑↓", "choose", Words.DoesMove, Need.Row),
             new(ScreenName.LedgerPages, Act.Page, Pages, "PgUp PgDn", "page", Words.DoesPage, Need.MorePages),
             new(ScreenName.LedgerPages, Act.Back, ["Esc"], "Esc", "back", Words.DoesBack),
-            new(ScreenName.ShopPage, Act.Enter, ["Enter"], "Enter", "change, then take", Words.DoesChange, Need.Row),
+            new(ScreenName.ShopPage, Act.Enter, ["Enter"], "Enter", "change", Words.DoesChange, Records: true),
             new(ScreenName.ShopPage, Act.Move, UpDown, "↑↓", "choose", Words.DoesMove, Need.Row),
             new(ScreenName.ShopPage, Act.Page, Pages, "PgUp PgDn", "page", Words.DoesPage, Need.MorePages),
             new(ScreenName.ShopPage, Act.Back, ["Esc"], "Esc", "back", Words.DoesBack),
@@ -401,15 +451,24 @@ public static partial class Keys
             new(ScreenName.FirstStart, Act.GoNewTool, ["a"], "a", "add one tool", Words.DoesNewTool),
             new(ScreenName.FirstStart, Act.Demo, ["d"], "d", "demo", Words.DoesDemo),
             new(ScreenName.FirstStart, Act.Import, ["i"], "i", "import", Words.DoesImport, Need.EmptyStore),
-            new(ScreenName.FirstStart, Act.Enter, ["Enter"], "Enter", "take", Words.DoesAnswer, Need.Typing),
+            new(
+                ScreenName.FirstStart,
+                Act.Enter,
+                ["Enter"],
+                "Enter",
+                "take",
+                Words.DoesAnswer,
+                Need.Typing,
+                Records: true
+            ),
             new(ScreenName.FirstStart, Act.Back, ["Esc"], "Esc", "cancel", Words.DoesCancel, Need.Typing),
             new(ScreenName.FirstStart, Act.GoShop, ["s"], "s", "shop", Words.DoesShop),
             new(ScreenName.FirstStart, Act.Leave, ["q"], "q", "leave", Words.DoesLeave),
-            new(ScreenName.ToolTable, Act.Enter, ["Enter"], "Enter", "next", Words.DoesNextCell),
-            new(ScreenName.ToolTable, Act.Move, UpDown, "↑↓", "another word", Words.DoesAnotherWord),
+            new(ScreenName.ToolTable, Act.Enter, ["Enter"], "Enter", "next", Words.DoesNextCell, Records: true),
+            new(ScreenName.ToolTable, Act.Move, UpDown, "↑↓", "another word", Words.DoesAnotherWord, Need.Choice),
             new(ScreenName.ToolTable, Act.Back, ["Esc"], "Esc", "back", Words.DoesBack),
-            new(ScreenName.NewTool, Act.Enter, ["Enter"], "Enter", "next", Words.DoesNextCell),
-            new(ScreenName.NewTool, Act.Move, UpDown, "↑↓", "another word", Words.DoesAnotherWord),
+            new(ScreenName.NewTool, Act.Enter, ["Enter"], "Enter", "next", Words.DoesNextCell, Records: true),
+            new(ScreenName.NewTool, Act.Move, UpDown, "↑↓", "another word", Words.DoesAnotherWord, Need.Choice),
             new(ScreenName.NewTool, Act.Back, ["Esc"], "Esc", "back", Words.DoesBack),
         ];
 }

@@ -16,6 +16,7 @@ public static partial class Words
     internal const string NothingToTakeBack = "Nothing was recorded in this sitting that could be taken back.";
     internal const string TakenBackAtOnce = "taken back at once";
     internal const string ExportTo = "Wear history into the file:";
+    internal const string NoFileName = "Nothing was written: no file was named.";
     internal const string NotWorkedOut = "The forecasts are being worked out; once more in a moment.";
 
     internal const string NoTerminal =
@@ -42,6 +43,8 @@ public static partial class Words
 
     internal const string RackLegend =
         "> take next   * range may be too narrow   Heats left: an estimate, no permission";
+
+    internal const string RackLegendShort = "Heats left: an estimate, no permission";
 
     /// <summary>What a screen is for.</summary>
     /// <param name="screen">Which.</param>

@@ -16,6 +16,8 @@ public sealed partial record Shop
         ImmutableList<string>
     >.Empty;
 
+    private string? openSession;
+
     private Shop() { }
 
     /// <summary>A shop in which nothing has happened yet.</summary>
@@ -36,7 +38,7 @@ public sealed partial record Shop
     public ImmutableSortedDictionary<string, Session> Sessions { get; private init; } = ByName<Session>();
 
     /// <summary>The session that goes on, null where none does.</summary>
-    public Session? OpenSession { get; private init; }
+    public Session? OpenSession => openSession is null ? null : Sessions[openSession];
 
     /// <summary>The eyes by name.</summary>
     public ImmutableSortedDictionary<string, EyeDescribed> Eyes { get; private init; } = ByName<EyeDescribed>();
@@ -112,8 +114,7 @@ public sealed partial record Shop
         Shop shop = Empty with { CrossedOut = crossed.ToImmutableDictionary() };
         foreach (Entered entered in entries)
         {
-            Step step =
-                entered.What is EntryCrossedOut || crossed.ContainsKey(entered.Number) ? shop : shop.Apply(entered);
+            Step step = IsOfAnEntry(entered.What) || crossed.ContainsKey(entered.Number) ? shop : shop.Apply(entered);
             if (step.After is not { } after)
             {
                 return $"entry {entered.Number}: {step.Refusal}";
@@ -128,7 +129,7 @@ public sealed partial record Shop
         };
     }
 
-    /// <summary>Notes what the last entry crosses out, or says why its number or its crossing out cannot be.</summary>
+    /// <summary>Notes what the last entry crosses out or makes count again, or says why its number or it cannot be.</summary>
     private static string? OutOfTurn(ReadOnlySpan<Entered> entries, Dictionary<long, Entered> crossed)
     {
         Entered last = entries[^1];
@@ -137,14 +138,26 @@ public sealed partial record Shop
             return $"entry {last.Number} stands where entry {entries.Length} comes next";
         }
 
-        if (last.What is not EntryCrossedOut crossing)
+        if (NumberOf(last.What) is not { } number)
         {
             return null;
         }
 
-        string? fault = CrossingFault(crossing.Entry, entries[..^1], crossed.ContainsKey(crossing.Entry));
-        crossed[crossing.Entry] = last;
-        return fault is null ? null : $"entry {last.Number}: {fault}";
+        if (TurningFault(last.What, entries[..^1], crossed.ContainsKey) is { } fault)
+        {
+            return $"entry {last.Number}: {fault}";
+        }
+
+        if (last.What is EntryCrossedOut)
+        {
+            crossed.Add(number, last);
+        }
+        else
+        {
+            crossed.Remove(number);
+        }
+
+        return null;
     }
 
     private static ImmutableSortedDictionary<string, T> ByName<T>() =>

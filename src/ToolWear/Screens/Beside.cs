@@ -8,7 +8,23 @@ namespace ToolWear.Screens;
 /// <typeparam name="T">What is worked out.</typeparam>
 /// <param name="onScreen">Does something on the screens' thread.</param>
 /// <param name="work">Works it out; stops where it is told to, and says how far it is.</param>
-public class Beside<T>(Action<Action> onScreen, Func<Shop, Steps, T> work) : IDisposable
+public class Beside<T>(Action<Action> onScreen, Func<Shop, Steps, T> work) : Beside<Shop, T>(onScreen, work)
+    where T : class
+{
+    /// <summary>Without a word on how far it is.</summary>
+    /// <param name="onScreen">Does something on the screens' thread.</param>
+    /// <param name="work">Works it out; stops where it is told to.</param>
+    public Beside(Action<Action> onScreen, Func<Shop, CancellationToken, T> work)
+        : this(onScreen, (shop, steps) => work(shop, steps.Stop)) { }
+}
+
+/// <summary>Works something out beside the screens, which never wait for it.</summary>
+/// <typeparam name="TOf">What it is worked out of; another one is another instance.</typeparam>
+/// <typeparam name="T">What is worked out.</typeparam>
+/// <param name="onScreen">Does something on the screens' thread.</param>
+/// <param name="work">Works it out; stops where it is told to, and says how far it is.</param>
+public class Beside<TOf, T>(Action<Action> onScreen, Func<TOf, Steps, T> work) : IDisposable
+    where TOf : class
     where T : class
 {
     // what takes longer than this shows a bar
@@ -17,22 +33,16 @@ public class Beside<T>(Action<Action> onScreen, Func<Shop, Steps, T> work) : IDi
     private readonly Stopwatch watch = new();
     private double share;
     private CancellationTokenSource stop = new();
-    private Shop? wanted;
+    private TOf? wanted;
     private bool isRunning;
     private bool isEnded;
     private bool isStopped;
-    private Shop? latestOf;
-
-    /// <summary>Without a word on how far it is.</summary>
-    /// <param name="onScreen">Does something on the screens' thread.</param>
-    /// <param name="work">Works it out; stops where it is told to.</param>
-    public Beside(Action<Action> onScreen, Func<Shop, CancellationToken, T> work)
-        : this(onScreen, (shop, steps) => work(shop, steps.Stop)) { }
+    private TOf? latestOf;
 
     /// <summary>What was last worked out, null before the first.</summary>
     public T? Latest { get; private set; }
 
-    /// <summary>Whether that of a newer shop is being worked out.</summary>
+    /// <summary>Whether that of a newer one is being worked out.</summary>
     public bool IsBehind => !isStopped && wanted is not null && !ReferenceEquals(wanted, latestOf);
 
     /// <summary>Whether it was stopped before it was done.</summary>
@@ -44,16 +54,16 @@ public class Beside<T>(Action<Action> onScreen, Func<Shop, Steps, T> work) : IDi
     /// <summary>What to do when it is there.</summary>
     public Action? Ready { get; set; }
 
-    /// <summary>Asks for that of a shop; that of an older one is not worth ending.</summary>
-    /// <param name="shop">The shop.</param>
-    public void Want(Shop shop)
+    /// <summary>Asks for that of one; that of an older one is not worth ending.</summary>
+    /// <param name="of">What to work it out of.</param>
+    public void Want(TOf of)
     {
-        if (ReferenceEquals(shop, wanted) && !isStopped)
+        if (ReferenceEquals(of, wanted) && !isStopped)
         {
             return;
         }
 
-        wanted = shop;
+        wanted = of;
         isStopped = false;
         if (isRunning)
         {
@@ -95,7 +105,7 @@ public class Beside<T>(Action<Action> onScreen, Func<Shop, Steps, T> work) : IDi
 
     private void Begin()
     {
-        if (isEnded || wanted is not { } shop)
+        if (isEnded || wanted is not { } of)
         {
             return;
         }
@@ -112,12 +122,12 @@ public class Beside<T>(Action<Action> onScreen, Func<Shop, Steps, T> work) : IDi
             {
                 try
                 {
-                    T made = work(shop, steps);
-                    onScreen(() => End(shop, made));
+                    T made = work(of, steps);
+                    onScreen(() => End(of, made));
                 }
                 catch (OperationCanceledException)
                 {
-                    onScreen(() => End(shop, null));
+                    onScreen(() => End(of, null));
                 }
 #pragma warning disable CA1031 // an exception here is a bug: it goes on where the program ends properly
                 catch (Exception e)
@@ -151,13 +161,13 @@ public class Beside<T>(Action<Action> onScreen, Func<Shop, Steps, T> work) : IDi
         }
     }
 
-    private void End(Shop shop, T? made)
+    private void End(TOf of, T? made)
     {
         isRunning = false;
         if (made is not null)
         {
             Latest = made;
-            latestOf = shop;
+            latestOf = of;
         }
 
         if (IsBehind)

@@ -86,6 +86,20 @@ internal sealed class Evenings : IDisposable
     public void WaitForForecasts() =>
         WaitFor(() => sitting.Forecasts is not null && !sitting.Forecaster.IsBehind, "the forecasts");
 
+    /// <summary>Waits until all that the screen shows is there; tallying and measuring wait for nothing.</summary>
+    public void WaitForAll()
+    {
+        if (Host.Current.Name is not (ScreenName.Hammer or ScreenName.Closing) && Host.Current.Line is null)
+        {
+            WaitForForecasts();
+        }
+
+        // what is worked out may be asked for only when the screen is drawn
+        app.LayoutAndDraw(true);
+        WaitForPlans();
+        WaitFor(() => !sitting.Trials.IsBehind && !sitting.Charts.IsBehind, "what was asked for");
+    }
+
     /// <summary>Waits until forge lists and costs that were asked for are there.</summary>
     public void WaitForPlans() =>
         WaitFor(
@@ -121,7 +135,8 @@ internal sealed class Evenings : IDisposable
             )
             .TrimEnd();
 
-    private static Key KeyOf(string name) =>
+    /// <summary>The key of a name: "h", "Enter", "F5".</summary>
+    public static Key KeyOf(string name) =>
         name switch
         {
             "Enter" => Key.Enter,
@@ -132,7 +147,16 @@ internal sealed class Evenings : IDisposable
             "Down" => Key.CursorDown,
             "PageUp" => Key.PageUp,
             "PageDown" => Key.PageDown,
-            "F1" => Key.F1,
+            "Left" => Key.CursorLeft,
+            "Right" => Key.CursorRight,
+            "Home" => Key.Home,
+            "End" => Key.End,
+            "Insert" => Key.InsertChar,
+            "Delete" => Key.Delete,
+            "Tab" => Key.Tab,
+            _ when name.Length > 1 && name[0] == 'F' => Key.TryParse(name, out Key? key)
+                ? key
+                : throw new ArgumentException(name, nameof(name)),
             "Ctrl+C" => Key.C.WithCtrl,
             _ => new Key(name[0]),
         };

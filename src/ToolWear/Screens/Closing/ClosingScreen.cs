@@ -25,13 +25,16 @@ public sealed class ClosingScreen(Host host) : Screen(host)
     /// <inheritdoc />
     public override void Open()
     {
-        int rows = ClosingText.Rows(Sitting.Shop, Host.Board).Length;
-        lines = [.. Enumerable.Range(0, rows).Select(MakeLine)];
+        lines = [.. ClosingText.Rows(Sitting.Shop, Host.Board).Select(MakeLine)];
         at = 0;
     }
 
     /// <inheritdoc />
     public override bool Has(Need need) => need == Need.Row ? lines.Length > 1 : base.Has(need);
+
+    /// <inheritdoc />
+    public override string WordsOf(KeyRow row) =>
+        row.Act == Act.Enter && at < lines.Length - 1 ? Words.NextOne : base.WordsOf(row);
 
     /// <inheritdoc />
     public override void Do(Act act, int which)
@@ -63,10 +66,10 @@ public sealed class ClosingScreen(Host host) : Screen(host)
         }
     }
 
-    private TypedLine MakeLine(int row)
+    private TypedLine MakeLine(string stage)
     {
         TypedLine line = new(typed => char.IsAsciiDigit(typed[0]));
-        int counted = row < Host.Heads.Length ? Host.Heads[row] : 0;
+        int counted = Sitting.Shop.OpenSession!.HeadsByStage.GetValueOrDefault(stage);
         line.Offer(counted > 0 ? counted.ToString(CultureInfo.InvariantCulture) : "");
         return line;
     }
@@ -88,7 +91,8 @@ public sealed class ClosingScreen(Host host) : Screen(host)
         ];
         // the last stage that was counted is as far as heads came
         int? finished = heads.LastOrDefault(each => each is not null);
-        if (!Sitting.Record([.. estimated, new SessionClosed(open.Name, finished)]))
+        ImmutableArray<LedgerEntry> counted = ClosingText.Counted(Sitting.Shop, open, Host.Board, heads);
+        if (!Sitting.Record([.. counted, .. estimated, new SessionClosed(open.Name, finished)]))
         {
             return;
         }

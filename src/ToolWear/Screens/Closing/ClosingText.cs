@@ -27,9 +27,29 @@ public static class ClosingText
     /// <param name="text">What was typed; empty is not counted.</param>
     /// <returns>Heads from 0 to 10000, null for not counted.</returns>
     public static int? Heads(string text) =>
-        int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out int heads) && heads <= 10_000
+        int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out int heads) && heads <= Shop.MostHeads
             ? heads
             : null;
+
+    /// <summary>What makes the heads counted at each stage those that were typed at the end.</summary>
+    /// <param name="shop">The shop.</param>
+    /// <param name="session">The session.</param>
+    /// <param name="board">What stood at the hammer.</param>
+    /// <param name="heads">Heads by stage as typed; null where nobody counted.</param>
+    /// <returns>Heads more, and heads counted too many crossed out, the last first.</returns>
+    public static ImmutableArray<LedgerEntry> Counted(
+        Shop shop,
+        Session session,
+        Board board,
+        IReadOnlyList<int?> heads
+    ) =>
+        [
+            .. LastTime
+                .Stages(shop, board.Pattern)
+                .Zip(heads)
+                .DistinctBy(each => each.First.Name, StringComparer.Ordinal)
+                .SelectMany(each => Corrected(shop, session, each.First.Name, each.Second ?? 0)),
+        ];
 
     /// <summary>The heats to fill in where a stage had heads and none of its tools a tally.</summary>
     /// <param name="shop">The shop.</param>
@@ -83,6 +103,29 @@ public static class ClosingText
         foreach (string line in Picture.Wrap(Words.ClosingLegend, Math.Max(10, body.Width)))
         {
             body.Put(0, below++, line, Ink.Quiet);
+        }
+    }
+
+    private static IEnumerable<LedgerEntry> Corrected(Shop shop, Session session, string stage, int wanted)
+    {
+        int counted = session.HeadsByStage.GetValueOrDefault(stage);
+        for (int i = shop.Ledger.Count - 1; counted > wanted; i--)
+        {
+            Entered entered = shop.Ledger[i];
+            if (
+                entered.What is HeadsDone done
+                && (done.Session, done.Stage) == (session.Name, stage)
+                && !shop.CrossedOut.ContainsKey(entered.Number)
+            )
+            {
+                counted -= done.Heads;
+                yield return new EntryCrossedOut(entered.Number, Words.CountedAtTheEnd);
+            }
+        }
+
+        if (wanted > counted)
+        {
+            yield return new HeadsDone(session.Name, stage, wanted - counted);
         }
     }
 

@@ -20,7 +20,14 @@ public static class GuidedText
             bool isOpen = i == guided.At;
             body.Put(0, y, isOpen ? ">" : "", Ink.Strong);
             body.Put(2, y, guided.Questions[i].Name, isOpen ? Ink.Strong : Ink.Quiet, Answer - 4);
-            body.Put(Answer, y, isOpen ? guided.Line.Text + "_" : guided[i], isOpen ? Ink.Typed : Ink.Plain);
+            if (isOpen)
+            {
+                body.PutTyped(Answer, y, guided.Line.Text);
+            }
+            else
+            {
+                body.Put(Answer, y, guided[i]);
+            }
         }
 
         string text = guided.Questions[guided.At].Meaning + (below.Length > 0 ? "\n" + below : "");

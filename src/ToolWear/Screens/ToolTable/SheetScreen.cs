@@ -19,7 +19,13 @@ public abstract class SheetScreen(Host host, ImmutableArray<Asked> questions) : 
     protected SheetLine Sheet { get; } = new(questions);
 
     /// <inheritdoc />
-    public override bool Has(Need need) => need == Need.Recorded ? Sheet.At > 0 || base.Has(need) : base.Has(need);
+    public override bool Has(Need need) =>
+        need switch
+        {
+            Need.Recorded => Sheet.At > 0 || base.Has(need),
+            Need.Choice => Sheet.HasChoice,
+            _ => base.Has(need),
+        };
 
     /// <inheritdoc />
     public override void Do(Act act, int which)

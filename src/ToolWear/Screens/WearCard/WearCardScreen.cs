@@ -36,10 +36,19 @@ public sealed class WearCardScreen(Host host) : Screen(host)
     public override bool Has(Need need) =>
         need switch
         {
-            Need.Row => true,
+            Need.Row => !isInWords || lines > Room,
             Need.Gauges => !isInWords && Tool?.Tool.GaugeMarks.Length > 1,
             Need.MorePages => isInWords && lines > Room,
             _ => base.Has(need),
+        };
+
+    /// <inheritdoc />
+    public override string WordsOf(KeyRow row) =>
+        row.Act switch
+        {
+            Act.Words => isInWords ? Words.AsChart : Words.InWords,
+            Act.Move => isInWords ? Words.ALine : Words.ATool,
+            _ => base.WordsOf(row),
         };
 
     /// <inheritdoc />
@@ -89,7 +98,10 @@ public sealed class WearCardScreen(Host host) : Screen(host)
         }
         else
         {
-            WearCardText.DrawChart(body, card, gauge, Host.HasBraille);
+            ChartFigures? figures = card.Forecast.Gauges.IsEmpty
+                ? null
+                : Sitting.Charts.Of(card.Shop, card.Forecast.Gauges[gauge]);
+            WearCardText.DrawChart(body, card, gauge, figures, Host.HasBraille);
         }
     }
 

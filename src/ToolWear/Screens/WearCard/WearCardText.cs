@@ -14,8 +14,9 @@ public static class WearCardText
     /// <param name="body">Where to.</param>
     /// <param name="card">The card.</param>
     /// <param name="gauge">Which gauge mark, from 0.</param>
+    /// <param name="figures">The figures of its chart, null while they are being worked out.</param>
     /// <param name="hasBraille">Whether the font can be trusted with braille.</param>
-    public static void DrawChart(Picture body, Card card, int gauge, bool hasBraille)
+    public static void DrawChart(Picture body, Card card, int gauge, ChartFigures? figures, bool hasBraille)
     {
         int y = 0;
         foreach (string line in Lines(Head(card), body.Width).Take(3))
@@ -36,7 +37,15 @@ public static class WearCardText
         if (room >= LeastChart)
         {
             Picture chart = new(body.Width, room);
-            WearChart.Draw(chart, ChartFigures.Of(card.Shop, shown), card.Units, hasBraille);
+            if (figures is null)
+            {
+                chart.Put(0, 0, Words.WorkingOut, Ink.Quiet);
+            }
+            else
+            {
+                WearChart.Draw(chart, figures, card.Units, hasBraille);
+            }
+
             body.Put(0, y, chart);
             y += room;
         }
