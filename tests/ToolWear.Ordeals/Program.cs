@@ -1,6 +1,7 @@
 using ToolWear.Ordeals;
 using ToolWear.Ordeals.Fuzz;
 using ToolWear.Ordeals.Kills;
+using ToolWear.Ordeals.Processes;
 using ToolWear.Ordeals.Rot;
 using Xunit.MicrosoftTestingPlatform;
 using Xunit.Runner.InProc.SystemConsole;
@@ -15,6 +16,7 @@ return args switch
     ["kills", string number, string seed] => Killing.ByHand(int.Parse(number, null), int.Parse(seed, null)),
     ["journal-flips", string mendEvery] => JournalFlips.ByHand(int.Parse(mendEvery, null)),
     ["fuzz", string number, string seed] => Fuzzing.ByHand(int.Parse(number, null), int.Parse(seed, null)),
+    ["quiet", string folder] => QuietChild.Run(folder),
     _ when args.Any(arg => arg is "--server" or "--internal-msbuild-node") => await TestPlatformTestFramework.RunAsync(
         args,
         SelfRegisteredExtensions.AddSelfRegisteredExtensions

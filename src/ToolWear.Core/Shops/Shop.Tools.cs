@@ -159,5 +159,5 @@ public sealed partial record Shop
     private static string Unknown(ToolMark mark) => $"no tool is marked {mark}";
 
     private static string Future(DateOnly on, DateOnly today) =>
-        $"{on:yyyy-MM-dd} lies in the future: today is {today:yyyy-MM-dd}";
+        $"{on:yyyy-MM-dd} lies in the future: today is {today:yyyy-MM-dd} by this computer's clock";
 }

@@ -58,13 +58,15 @@ public static class Evening
         {
             throw RefusedException.WrongUsage(Words.NoTerminal);
         }
+
+        // here, since nothing that leads up to here names a type of the library
+        Unconfigured.Load();
     }
 
     private static (int Code, Afterwards Afterwards) RunOnce(Site site, string path, DateOnly? day)
     {
         Tty terminal = site.Tty!;
         using Bench bench = Bench.ToWrite(site, path);
-        Unconfigured.Load();
         Driver.Force16Colors = !terminal.HasManyColours;
         Application.MaximumIterationsPerSecond = 25;
         (int Code, Afterwards Afterwards) end = Shown(terminal, site, bench, day);

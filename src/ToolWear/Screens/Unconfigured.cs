@@ -14,11 +14,15 @@ internal static class Unconfigured
         Environment.CurrentDirectory = AppContext.BaseDirectory;
         try
         {
-            RuntimeHelpers.RunModuleConstructor(typeof(View).Module.ModuleHandle);
+            LoadHere();
         }
         finally
         {
             Environment.CurrentDirectory = current;
         }
     }
+
+    // A method that names a type of the library may load it before its own first statement: this one stands apart.
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private static void LoadHere() => RuntimeHelpers.RunModuleConstructor(typeof(View).Module.ModuleHandle);
 }

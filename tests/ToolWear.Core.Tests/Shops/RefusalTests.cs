@@ -22,7 +22,7 @@ public sealed class RefusalTests
     [Fact]
     public void Days_in_the_future_are_refused_everywhere()
     {
-        const string future = "2026-05-11 lies in the future: today is 2026-05-10";
+        const string future = "2026-05-11 lies in the future: today is 2026-05-10 by this computer's clock";
         DateOnly on = Day(11);
         Assert.Equal(future, story.Refused(new ToolAdded(Drift("R3", madeOn: on))));
         Assert.Equal(future, story.Refused(Measured("R1", on)));

@@ -55,6 +55,19 @@ public sealed class WallTests
         );
 
     [Fact]
+    public void Nothing_of_ours_knows_the_network()
+    {
+        foreach (Assembly project in Projects)
+        {
+            Assert.NotEmpty(project.GetReferencedAssemblies());
+            Assert.DoesNotContain(
+                project.GetReferencedAssemblies(),
+                name => name.Name!.StartsWith("System.Net", StringComparison.Ordinal)
+            );
+        }
+    }
+
+    [Fact]
     public void Storage_touches_no_console() =>
         Assert.Empty(House.Breaches(House.TypesOf(House.Storage), to => to.FullName == "System.Console"));
 
