@@ -147,7 +147,7 @@ public static partial class Words
 
     internal static string CouldBeCut(string bar) => $"From {bar}, forged on its end, could be cut";
 
-    internal static string NothingToCut(string steel) =>
+    internal static string NoToolToCut(string steel) =>
         $"No tool of the series is made of {steel}, or no body of one is known.";
 
     /// <summary>What is to be known of an eye in short lines.</summary>

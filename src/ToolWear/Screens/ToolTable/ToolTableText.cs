@@ -12,7 +12,8 @@ public static class ToolTableText
     /// <param name="body">Where to.</param>
     /// <param name="rows">The rows entered.</param>
     /// <param name="line">The row that is being typed.</param>
-    public static void Draw(Picture body, IReadOnlyList<ToolSheet> rows, SheetLine line)
+    /// <param name="remarks">What the shop says to the answers so far, empty for nothing.</param>
+    public static void Draw(Picture body, IReadOnlyList<ToolSheet> rows, SheetLine line, string remarks)
     {
         for (int i = 0; i < line.Questions.Length; i++)
         {
@@ -37,7 +38,9 @@ public static class ToolTableText
             body.Put(Columns[i], y, text, i == line.At ? Ink.Typed : Ink.Plain, Room(i));
         }
 
-        foreach (string text in Picture.Wrap(Words.Question(line.Asked), Math.Max(10, body.Width)))
+        foreach (
+            string text in Picture.Wrap($"{Words.Question(line.Asked)}\n{remarks}".TrimEnd(), Math.Max(10, body.Width))
+        )
         {
             body.Put(0, 1 + ++y, text, Ink.Quiet);
         }
