@@ -7,8 +7,6 @@ public static partial class Keys
         [
             new(ScreenName.FirstStart, Act.GoEyes, ["y"], "y", "eyes", Words.DoesEyes),
             new(ScreenName.FirstStart, Act.GoBars, ["b"], "b", "bars", Words.DoesBars),
-            new(ScreenName.WearCard, Act.Enter, ["Enter"], "Enter", "take", Words.DoesAnswer, Need.Typing),
-            new(ScreenName.WearCard, Act.Scrap, ["x"], "x", "scrap", Words.DoesScrap, Need.InHand),
             new(ScreenName.Eyes, Act.Add, ["a"], "a", "add an eye", Words.DoesAddEye),
             new(ScreenName.Eyes, Act.NewHandle, ["n"], "n", "new handle", Words.DoesAddHandle),
             new(ScreenName.Eyes, Act.Enter, ["Enter"], "Enter", "change, then take", Words.DoesChangeEye, Need.Row),

@@ -380,6 +380,8 @@ public static partial class Keys
         [
             new(ScreenName.WearCard, Act.Gauge, ["g"], "g", "gauge mark", Words.DoesGauge, Need.Gauges),
             new(ScreenName.WearCard, Act.Words, ["w"], "w", "words or chart", Words.DoesWords),
+            new(ScreenName.WearCard, Act.Enter, ["Enter"], "Enter", "take", Words.DoesAnswer, Need.Typing),
+            new(ScreenName.WearCard, Act.Scrap, ["x"], "x", "scrap", Words.DoesScrap, Need.InHand),
             new(ScreenName.WearCard, Act.Move, UpDown, "↑↓", "next tool or line", Words.DoesNextTool, Need.Row),
             new(ScreenName.WearCard, Act.Page, Pages, "PgUp PgDn", "page", Words.DoesPage, Need.MorePages),
             new(ScreenName.WearCard, Act.Back, ["Esc"], "Esc", "back", Words.DoesBack),

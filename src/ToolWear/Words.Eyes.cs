@@ -142,5 +142,14 @@ public static partial class Words
 
     internal static string ScrappedNow(Core.Tools.ToolMark tool) => $"{tool} is scrapped. Bksp takes it back.";
 
+    internal static string EyeShort(string length, string width, string unit) =>
+        $"The eye it makes now: about {length} x {width} {unit}";
+
+    internal static string SeatShort(double movementMm, string movement, string tolerance) =>
+        $", seat {movement} {(movementMm < 0 ? "short" : "beyond")} of {tolerance} allowed";
+
+    internal static string DriveShort(double deeperMm, string deeper, string mark, string eye) =>
+        $"; {deeper} {(deeperMm < 0 ? "less deep" : "deeper")}, to mark {mark}, {eye}";
+
     private static string ByWhom(string? who) => who is null ? "" : $" by {who}";
 }

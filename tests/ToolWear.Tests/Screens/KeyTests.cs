@@ -175,6 +175,8 @@ public sealed class KeyTests
             (ScreenName.CaliperRound, ["m"]),
             (ScreenName.WearCard, ["Enter"]),
             (ScreenName.ForgeList, ["f"]),
+            (ScreenName.Eyes, ["y"]),
+            (ScreenName.StockRack, ["b"]),
             (ScreenName.Orders, ["o"]),
             (ScreenName.Costs, ["c"]),
             (ScreenName.LedgerPages, ["l"]),
