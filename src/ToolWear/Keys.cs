@@ -206,6 +206,9 @@ public enum Act
 
     /// <summary>Records all that is proposed.</summary>
     TakeAll,
+
+    /// <summary>Scraps a tool.</summary>
+    Scrap,
 }
 
 /// <summary>What must be there for a key to work; the screen knows whether it is.</summary>
@@ -417,7 +420,9 @@ public static partial class Keys
     private static KeyRow[] Pagesful() =>
         [
             new(ScreenName.WearCard, Act.Gauge, ["g"], "g", "gauge mark", Words.DoesGauge, Need.Gauges),
-            new(ScreenName.WearCard, Act.Words, ["w", "Enter"], "w", "words or chart", Words.DoesWords),
+            new(ScreenName.WearCard, Act.Words, ["w"], "w", "words or chart", Words.DoesWords),
+            new(ScreenName.WearCard, Act.Enter, ["Enter"], "Enter", "take", Words.DoesAnswer, Need.Typing),
+            new(ScreenName.WearCard, Act.Scrap, ["x"], "x", "scrap", Words.DoesScrap, Need.InHand),
             new(ScreenName.WearCard, Act.Move, UpDown, "↑↓", "next tool or line", Words.DoesNextTool, Need.Row),
             new(ScreenName.WearCard, Act.Page, Pages, "PgUp PgDn", "page", Words.DoesPage, Need.MorePages),
             new(ScreenName.WearCard, Act.Back, ["Esc"], "Esc", "back", Words.DoesBack),

@@ -30,6 +30,7 @@ public static partial class Words
     internal const string NoHandleNamed = "no handle is named for it";
     internal const string NoEyeForHandle = "No eye takes this handle yet: p makes one for it and proposes its series.";
     internal const string NameWanted = "a name is wanted";
+    internal const string RoundIsOneSize = "a round eye has one size: its length and its width are the same";
     internal const string SteelWanted = "a steel is wanted, by number or as you call it";
     internal const string AllFourWanted =
         "least and greatest, length and width, are wanted all four, or none; or a grade such as IT14";
@@ -141,13 +142,13 @@ public static partial class Words
 
     internal static string HandleRow(string handle) => $"h. {handle}";
 
-    internal static string SizesIn(LengthUnit units) => $"Sizes in {SizeShown.Mark(units)}.";
+    internal static string SizesIn(LengthUnit units) => units == LengthUnit.Mm ? "Sizes in mm." : "Sizes in inches.";
 
     internal static string AndMore(int more) => $"and {more} more";
 
     internal static string CouldBeCut(string bar) => $"From {bar}, forged on its end, could be cut";
 
-    internal static string NothingToCut(string steel) =>
+    internal static string NoToolToCut(string steel) =>
         $"No tool of the series is made of {steel}, or no body of one is known.";
 
     /// <summary>What is to be known of an eye in short lines.</summary>
@@ -302,7 +303,8 @@ public static partial class Words
         string cost = tool.Cost.Total is { } total
             ? $", usually costs {total.ToString("0", CultureInfo.InvariantCulture)}"
             : "";
-        return $"{name}: {weight}{StockOf(tool) ?? "no bar of its steel in the rack"}{hours}{cost}.";
+        string lasts = tool.Series.GuessHeats is { } heats ? $"; usually lasts {About(heats)} heats" : "";
+        return $"{name}: {weight}{StockOf(tool) ?? "no bar of its steel in the rack"}{hours}{cost}{lasts}.";
     }
 
     private static string Spare(HandleDescribed handle, EyeSize eye, LengthUnit units)

@@ -126,5 +126,30 @@ public static partial class Words
     internal static string MoreOffers(int more, Core.Tools.ToolMark tool) =>
         $"and {more} more: toolwear make-into {tool}";
 
+    internal static string ScrapComesFrom(ScrapProposal scrap) =>
+        scrap.Like is { } like
+            ? $"The scrap size proposed is that of {like.Mark}."
+            : "The scrap size proposed follows from the eye's tolerance.";
+
+    internal const string DoesScrap =
+        "Scraps the tool, or says what it was made into; what it could still be made into stands below.";
+    internal const string AskCause =
+        "What ended it: worn, cracked, broken, bent, soft, glass-hard, lost, made-into, other; the first letters do, or the arrows.";
+    internal const string AskInto = "Only with made-into: the mark of the new tool, which is added first. Else empty.";
+    internal const string MadeIntoHow = "To do so: Esc, add the new tool, and come back with made-into and its mark.";
+
+    internal static string ScrapHeading(Core.Tools.ToolMark tool) => $"Scrap {tool}";
+
+    internal static string ScrappedNow(Core.Tools.ToolMark tool) => $"{tool} is scrapped. Bksp takes it back.";
+
+    internal static string EyeShort(string length, string width, string unit) =>
+        $"The eye it makes now: about {length} x {width} {unit}";
+
+    internal static string SeatShort(double movementMm, string movement, string tolerance) =>
+        $", seat {movement} {(movementMm < 0 ? "short" : "beyond")} of {tolerance} allowed";
+
+    internal static string DriveShort(double deeperMm, string deeper, string mark, string eye) =>
+        $"; {deeper} {(deeperMm < 0 ? "less deep" : "deeper")}, to mark {mark}, {eye}";
+
     private static string ByWhom(string? who) => who is null ? "" : $" by {who}";
 }

@@ -29,7 +29,7 @@ public static class DriftOutlooks
             wanted,
             IsJudged(tool.Place),
             TaperedOf(all.Shop, tool, described, all.Shop.Settings.NoseRoom),
-            tolerance => LimitsOf(all, tool, tolerance)
+            tolerance => LimitsOf(all.Shop, all.Eyes, tool.Eye!, tool.Place, tolerance)
         );
     }
 
@@ -68,14 +68,16 @@ public static class DriftOutlooks
             : null;
 
     /// <summary>The drift that still makes an eye inside a tolerance, by the shop's own allowance where there is one.</summary>
-    /// <param name="all">The shop with its forecasts.</param>
-    /// <param name="tool">The drift, which need not be in the shop yet.</param>
+    /// <param name="shop">The shop.</param>
+    /// <param name="eyes">The measured eyes; null where they are not gathered yet.</param>
+    /// <param name="eye">The eye's name.</param>
+    /// <param name="place">The drift's place.</param>
     /// <param name="tolerance">The tolerance.</param>
     /// <returns>The limits at the mark.</returns>
-    public static DriftLimits LimitsOf(ShopForecasts all, Tool tool, EyeTolerance tolerance) =>
-        tool.Eye is { } eye && ShopAllowance.TryFrom(all.Eyes.At(eye, tool.Place), out ShopAllowance? own, out _)
+    public static DriftLimits LimitsOf(Shop shop, EyesMade? eyes, string eye, Place place, EyeTolerance tolerance) =>
+        ShopAllowance.TryFrom(eyes?.At(eye, place) ?? [], out ShopAllowance? own, out _)
             ? DriftLimits.Found(tolerance, own)
-            : DriftLimits.Predicted(tolerance, all.Shop.Settings.KnockOutOf(tool.Place));
+            : DriftLimits.Predicted(tolerance, shop.Settings.KnockOutOf(place));
 
     /// <summary>What of a drift matters for how deep it is driven.</summary>
     /// <remarks>

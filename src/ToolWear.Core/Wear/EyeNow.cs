@@ -13,7 +13,7 @@ public static class EyeNow
     public static EyeForecast? Of(ShopForecasts all, ToolForecast drift)
     {
         Tool tool = drift.Tool.Tool;
-        return ToolNow.Size(drift) is { } size
+        return ToolNow.Size(all.Shop, drift) is { } size
             ? EyeForecast.For(
                 size,
                 all.Shop.Settings.KnockOutOf(tool.Place),

@@ -31,7 +31,7 @@ public sealed class EyesMade
                     ToolForecast maker = tools[each.Maker];
                     if (!sizes.TryGetValue(each.Maker, out DriftSizes? ofMaker))
                     {
-                        sizes[each.Maker] = ofMaker = DriftSizes.Of(maker);
+                        sizes[each.Maker] = ofMaker = DriftSizes.Of(shop, maker);
                     }
 
                     return (Key: (each.Eye.Eye, maker.Tool.Tool.Place), Eye: ofMaker.Beside(each.Entry, each.Eye));
@@ -63,20 +63,29 @@ public sealed class EyesMade
     }
 
     private sealed record DriftSizes(
-        ImmutableDictionary<long, double> LengthsMm,
+        ImmutableDictionary<long, double>? LengthsMm,
+        double? LengthAsMadeMm,
         ImmutableDictionary<long, double> WidthsMm
     )
     {
-        internal static DriftSizes Of(ToolForecast drift)
+        internal static DriftSizes Of(Shop shop, ToolForecast drift)
         {
             ImmutableDictionary<long, double> widths =
                 ToolNow.Gauge(drift, Measures.Width)?.SizesAtEyes() ?? ImmutableDictionary<long, double>.Empty;
-            return new(ToolNow.Gauge(drift, Measures.Length)?.SizesAtEyes() ?? ToolNow.IfRound(drift, widths), widths);
+            ImmutableDictionary<long, double>? lengths =
+                ToolNow.Gauge(drift, Measures.Length)?.SizesAtEyes()
+                ?? (drift.Tool.Tool.Section == Sections.SectionKind.Round ? widths : null);
+            return new(lengths, shop.SeriesOf(drift.Tool.Tool)?.Length?.Mm, widths);
         }
 
         internal MeasuredEye? Beside(long entry, EyeMeasured eye) =>
-            LengthsMm.TryGetValue(entry, out double length) && WidthsMm.TryGetValue(entry, out double width)
+            LengthMm(entry) is { } length && WidthsMm.TryGetValue(entry, out double width)
                 ? new MeasuredEye(new EyeSize(length, width), new EyeSize(eye.Length!.Value.Mm, eye.Width!.Value.Mm))
                 : null;
+
+        private double? LengthMm(long entry) =>
+            LengthsMm is null ? LengthAsMadeMm
+            : LengthsMm.TryGetValue(entry, out double length) ? length
+            : null;
     }
 }

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using ToolWear.Core.Eyes;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Sections;
@@ -18,12 +17,14 @@ public static class ToolNow
         tool.Gauges.FirstOrDefault(each => each.History.Gauge.Measures == measures);
 
     /// <summary>The cold length and width of a drift at its mark now.</summary>
+    /// <remarks>Where its length is not measured it is taken as its series says: the long way hardly wears.</remarks>
+    /// <param name="shop">The shop.</param>
     /// <param name="tool">The drift with its forecasts.</param>
     /// <returns>The size; null where the tool is no drift, or its length or width is not known.</returns>
-    public static EyeSize? Size(ToolForecast tool) =>
+    public static EyeSize? Size(Shop shop, ToolForecast tool) =>
         tool.Tool.Tool.Form.Name == ToolForms.Drift
         && Gauge(tool, Measures.Width)?.SizeNowMm is { } width
-        && (Gauge(tool, Measures.Length)?.SizeNowMm ?? (IsRound(tool) ? width : null)) is { } length
+        && LengthMm(shop, tool, width) is { } length
             ? new EyeSize(length, width)
             : null;
 
@@ -34,7 +35,7 @@ public static class ToolNow
     /// <returns>The section; null where shape or size is not known.</returns>
     public static Section? SectionNow(Shop shop, ToolForecast tool)
     {
-        if (Size(tool) is not { } size || SectionMade(shop, tool.Tool.Tool) is not { } made)
+        if (Size(shop, tool) is not { } size || SectionMade(shop, tool.Tool.Tool) is not { } made)
         {
             return null;
         }
@@ -72,10 +73,8 @@ public static class ToolNow
     public static Length? MarkOf(Tool tool) =>
         tool.GaugeMarks.FirstOrDefault(gauge => gauge.Measures == Measures.Width)?.FromMark;
 
-    internal static ImmutableDictionary<long, double> IfRound(
-        ToolForecast tool,
-        ImmutableDictionary<long, double> widths
-    ) => IsRound(tool) ? widths : ImmutableDictionary<long, double>.Empty;
-
-    private static bool IsRound(ToolForecast tool) => tool.Tool.Tool.Section == SectionKind.Round;
+    private static double? LengthMm(Shop shop, ToolForecast tool, double widthMm) =>
+        Gauge(tool, Measures.Length) is { } gauge ? gauge.SizeNowMm
+        : tool.Tool.Tool.Section == SectionKind.Round ? widthMm
+        : shop.SeriesOf(tool.Tool.Tool)?.Length?.Mm;
 }

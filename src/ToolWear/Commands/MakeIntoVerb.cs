@@ -111,8 +111,7 @@ internal static class MakeIntoVerb
                     .. table.Columns.Select(each => each.Name == "possible" ? each with { Heading = "Can be" } : each),
                 ],
             },
-            before: string.Concat(cautions.Select(caution => caution + "\n")) + (cautions.IsEmpty ? "" : "\n"),
-            after: $"\n{Words.GrindingCaution}\n"
+            before: string.Concat(cautions.Select(caution => caution + "\n")) + (cautions.IsEmpty ? "" : "\n")
         );
     }
 }

@@ -43,17 +43,34 @@ public static class EyeText
         return text.ToString();
     }
 
-    /// <summary>The eye in the fewest lines: what it is, and what to do about it.</summary>
+    /// <summary>The eye in the fewest words: what it is, its seat, how deep to drive it or that no depth serves.</summary>
     /// <param name="card">The card.</param>
-    /// <returns>Sentences; none where the tool makes no eye.</returns>
-    public static IEnumerable<string> Short(Card card)
+    /// <returns>A sentence or two; empty where the tool makes no eye.</returns>
+    public static string Short(Card card)
     {
         if (card.Drift is not { } drift)
         {
-            return [];
+            return "";
         }
 
-        return [Now(card), .. Driving(card, drift)];
+        Calculated eye = card.Eye;
+        string unit = SizeShown.Mark(card.Units);
+        string seat = eye["seat_mm"].Number is { } movement
+            ? Words.SeatShort(movement, Shown(eye, "seat_mm"), Shown(eye, "seat_tolerance_mm"))
+            : "";
+        string depth = drift.Drive switch
+        {
+            DriveTo to => Words.DriveShort(
+                to.DeeperMm,
+                Shown(eye, "deeper_mm"),
+                Shown(eye, "new_mark_mm"),
+                $"{Shown(eye, "length_there_mm")} x {Shown(eye, "width_there_mm")}"
+            ),
+            NoDepth => " " + Words.NoDepthLine(Shown(eye, "no_depth")),
+            _ => "",
+        };
+        string judged = eye["eye_judged"].Text is { } word ? $", {word}" : "";
+        return $"{Words.EyeShort(Shown(eye, "eye_length_mm"), Shown(eye, "eye_width_mm"), unit)}{(seat.Length > 0 ? seat : judged)}{(drift.Drive is NoDepth ? "." : "")}{depth}{(drift.Drive is NoDepth ? "" : ".")}";
     }
 
     private static IEnumerable<string> Drift(Card card, DriftOutlook drift)
@@ -206,7 +223,7 @@ public static class EyeText
             [
                 .. into.Doubt is { } doubt ? [Words.ThinkFirst(doubt)] : Array.Empty<string>(),
                 .. into.SteelIsUnknown ? [Words.TrialFirst] : Array.Empty<string>(),
-                .. into.Offers.IsEmpty ? Array.Empty<string>() : [Words.MakeIntoCaution],
+                .. into.Offers.IsEmpty ? Array.Empty<string>() : [Words.MakeIntoCaution, Words.GrindingCaution],
             ];
 
     private static string Shown(Calculated figures, string name) => figures[name].Shown;

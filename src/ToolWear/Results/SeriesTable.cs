@@ -19,7 +19,7 @@ public static class SeriesTable
         new("taper_length", "Taper"),
         new("taper_width", null),
         new("steel", "Steel"),
-        new("guess_heats", "Heats"),
+        new("guess_heats", null),
         new("mark_mm", "Mark"),
         new("overall_mm", "Long"),
         new("least_overall_mm", "Least"),
@@ -41,7 +41,10 @@ public static class SeriesTable
         string Decimals(double number) => number.ToString("0.###", CultureInfo.InvariantCulture);
         return
         [
-            Cell.Of(Words.SeriesName(null, series.Place, series.Form.Name)),
+            Cell.Of(
+                Words.SeriesName(null, series.Place, series.Form.Name),
+                series.Place == Place.None ? series.Form.Name : Places.Words.Word(series.Place)
+            ),
             Cell.Of(series.Length?.Mm, Size),
             Cell.Of(series.Width?.Mm, Size),
             Cell.Of(series.Radius?.Mm, Size),
@@ -56,8 +59,8 @@ public static class SeriesTable
             Cell.Of(series.Steel),
             Cell.Of(series.GuessHeats, Words.About),
             Cell.Of(tool.Mark?.Mm, Size),
-            Cell.Of(tool.Overall?.Mm, Size),
-            Cell.Of(tool.Least?.Mm, Size),
+            Cell.Of(tool.Overall?.Mm, mm => SizeShown.Whole(mm, units)),
+            Cell.Of(tool.Least?.Mm, mm => SizeShown.Whole(mm, units)),
             Cell.Of((double?)tool.Cost.Hours, hours => hours.ToString("0.0", CultureInfo.InvariantCulture)),
             Cell.Of(Words.StockOf(tool)),
         ];

@@ -19,7 +19,7 @@ public sealed class EyeTests(DemoFixture demo) : IClassFixture<DemoFixture>
         foreach (ToolForecast tool in demo.Forecasts.Tools)
         {
             JsonElement row = rack.Single(each => each.GetProperty("tool").GetString() == tool.Tool.Mark.Text);
-            if (ToolNow.Size(tool) is not { } size)
+            if (ToolNow.Size(demo.Forecasts.Shop, tool) is not { } size)
             {
                 Assert.Equal(JsonValueKind.Null, row.GetProperty("eye_length_mm").ValueKind);
                 continue;

@@ -90,11 +90,13 @@ public sealed class EyeSheet : GuidedEntry
     /// <inheritdoc />
     public override bool Take(AnswersRead read, Sitting sitting)
     {
+        SectionKind kind = read.Word(Section, SectionKinds.Words) ?? SectionKind.Other;
+        Length length = read.NeedSize(Long);
         EyeDescribed eye = new(
             before?.Name ?? read.Text(Name) ?? "",
-            read.Word(Section, SectionKinds.Words) ?? SectionKind.Other,
-            read.NeedSize(Long),
-            read.NeedSize(Wide),
+            kind,
+            length,
+            kind == SectionKind.Round ? read.Size(Wide) ?? length : read.NeedSize(Wide),
             read.Size(Radius),
             read.Size(Depth),
             read.Taper(TaperLong),
@@ -134,6 +136,11 @@ public sealed class EyeSheet : GuidedEntry
         )
         {
             read.Refuse(Long, fault);
+        }
+
+        if (eye.Section == SectionKind.Round && eye.Length != eye.Width)
+        {
+            read.Refuse(Wide, Words.RoundIsOneSize);
         }
 
         if (eye.Handle is { } handle && !shop.Handles.ContainsKey(handle))

@@ -32,7 +32,8 @@ public sealed class NewToolScreen(Host host)
     public override void Open() => Begin(ToolSheet.Empty.With(Asked.Form, "drift").With(Asked.Start, "new"));
 
     /// <inheritdoc />
-    public override void Compose(Picture body) => GuidedText.Draw(body, Sheet.Guided, Words.StruckEndCaution);
+    public override void Compose(Picture body) =>
+        GuidedText.Draw(body, Sheet.Guided, $"{Words.StruckEndCaution}\n{Remarks()}".TrimEnd());
 
     /// <inheritdoc />
     protected override void Entered(ToolSheet entered)

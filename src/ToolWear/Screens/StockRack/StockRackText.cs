@@ -53,7 +53,7 @@ public static class StockRackText
     {
         if (bar.Cuts.IsEmpty)
         {
-            body.Put(0, y, Words.NothingToCut(bar.Bar.Steel), Ink.Quiet);
+            body.Put(0, y, Words.NoToolToCut(bar.Bar.Steel), Ink.Quiet);
             return;
         }
 

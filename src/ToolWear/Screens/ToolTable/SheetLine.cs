@@ -52,6 +52,11 @@ public sealed class SheetLine(ImmutableArray<Asked> questions)
     /// <param name="asked">Which.</param>
     public void Go(Asked asked) => Guided.Go(questions.IndexOf(asked));
 
+    /// <summary>Puts an answer there that can be taken or typed over.</summary>
+    /// <param name="asked">The question.</param>
+    /// <param name="answer">The answer.</param>
+    public void Offer(Asked asked, string answer) => Guided.Offer(questions.IndexOf(asked), answer);
+
     /// <summary>Takes the answer that is typed.</summary>
     /// <returns>True where it was the last question.</returns>
     public bool Next()

@@ -12,7 +12,8 @@ public static class ToolTableText
     /// <param name="body">Where to.</param>
     /// <param name="rows">The rows entered.</param>
     /// <param name="line">The row that is being typed.</param>
-    public static void Draw(Picture body, IReadOnlyList<ToolSheet> rows, SheetLine line)
+    /// <param name="remarks">What the shop says to the answers so far, empty for nothing.</param>
+    public static void Draw(Picture body, IReadOnlyList<ToolSheet> rows, SheetLine line, string remarks)
     {
         // in a narrow window the columns move left, so that the one that is typed is seen
         int moved = Math.Max(0, Columns[line.At] + Room(line.At) - body.Width);
@@ -42,7 +43,9 @@ public static class ToolTableText
         }
 
         body.PutTyped(Columns[line.At] - moved, y, line.Line.Text, Room(line.At));
-        foreach (string text in Picture.Wrap(Words.Question(line.Asked), Math.Max(10, body.Width)))
+        foreach (
+            string text in Picture.Wrap($"{Words.Question(line.Asked)}\n{remarks}".TrimEnd(), Math.Max(10, body.Width))
+        )
         {
             body.Put(0, 1 + ++y, text, Ink.Quiet);
         }

@@ -8,7 +8,7 @@ namespace ToolWear.Screens.WearCard;
 /// <summary>The text of the wear card. Its sentences are those that the card verb prints.</summary>
 public static class WearCardText
 {
-    private const int LeastChart = 6;
+    private const int LeastChart = 5;
 
     /// <summary>Draws the page with the chart.</summary>
     /// <param name="body">Where to.</param>
@@ -87,7 +87,7 @@ public static class WearCardText
     }
 
     private static string EyeLine(Card card) =>
-        card.Drift is null ? "" : string.Join(' ', EyeText.Short(card).Append(Words.CheckByHand)) + "\n";
+        card.Drift is null ? "" : $"{EyeText.Short(card)} {Words.CheckByHand}\n";
 
     private static IEnumerable<string> Lines(string text, int width) =>
         Picture.Wrap(text.TrimEnd('\n'), Math.Max(10, width));
