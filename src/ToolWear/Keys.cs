@@ -229,6 +229,9 @@ public enum Need
     /// <summary>An open order.</summary>
     Orders,
 
+    /// <summary>A question that wants an answer.</summary>
+    Asked,
+
     /// <summary>Something that is being worked out.</summary>
     Working,
 }
@@ -324,6 +327,7 @@ public static partial class Keys
             new(ScreenName.Hammer, Act.Toggle, ["t"], "t", "tools", Words.DoesTools),
             new(ScreenName.Hammer, Act.Back, ["Esc"], "Esc", "rack", Words.DoesBackOpen),
             new(ScreenName.Closing, Act.Enter, ["Enter"], "Enter", "next, then close", Words.DoesClosing),
+            new(ScreenName.Closing, Act.Drop, ["n"], "n", "leave the orders", Words.DoesLeaveOrders, Need.Asked),
             new(ScreenName.Closing, Act.Move, UpDown, "↑↓", "choose", Words.DoesMove, Need.Row),
             new(ScreenName.Closing, Act.Back, ["Esc"], "Esc", "go on forging", Words.DoesGoOn),
         ];

@@ -83,6 +83,7 @@ public static partial class Words
             Need.Gauges => "It has no other gauge mark.",
             Need.Typing => "Nothing is being typed.",
             Need.Orders => "No order is open: o on the tool rack leads to the orders.",
+            Need.Asked => "Nothing is asked.",
             Need.Working => "Nothing is being worked out.",
             _ => "",
         };

@@ -30,6 +30,10 @@ public static partial class Words
     public const string CracksNotPlanned =
         "Wear alone is planned for: a crack or a break on any heat, or a lost tool, is not.";
 
+    /// <summary>What stands over the heats a head.</summary>
+    public const string HeatsAHeadHeading =
+        "Heats a head at each stage, as worked; weighted as they count on the tool. Records count from two sessions on.";
+
     /// <summary>No batch is needed.</summary>
     public const string NothingToForge = "Nothing to forge: the tools in service last out the open orders.";
 
@@ -85,12 +89,6 @@ public static partial class Words
             : guessed.Length == 0 ? "Heats a head are those of the shop's records."
             : $"Heats a head are those of the shop's records, but first guesses for {And(guessed)}.";
     }
-
-    /// <summary>Why a batch is needed.</summary>
-    /// <param name="batch">The batch.</param>
-    /// <returns>A sentence.</returns>
-    public static string BatchReason(ForgeBatch batch) =>
-        $"{batch.ForgeBy:yyyy-MM-dd} {batch.Number} {batch.Tools}: {BatchWhy(batch)}{StockNotes(batch)}";
 
     private static string BatchWhy(ForgeBatch batch) =>
         $"{batch.Why}{(batch.IsLate ? "; that day is past already" : "")}.";

@@ -115,7 +115,7 @@ internal sealed record DatedBatch(
             return BatchStock.Unknown(refusal);
         }
 
-        BatchStock stock = rack.Cut(body, steel, Batch.Number, $"{place} by {ForgeBy:yyyy-MM-dd}");
+        BatchStock stock = rack.Cut(body, steel, Batch.Number, new BatchName(place, ForgeBy));
         return own is null
             ? stock with
             {

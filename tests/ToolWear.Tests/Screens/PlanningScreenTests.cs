@@ -113,6 +113,30 @@ public sealed class PlanningScreenTests
         Assert.False(evening.Sitting.Shop.Orders.ContainsKey("hatchet"));
     }
 
+    [Theory]
+    [InlineData("Enter", 12)]
+    [InlineData("n", 18)]
+    public void Closing_asks_once_whether_the_open_order_is_counted_down(string answer, int left)
+    {
+        using TestSite site = new();
+        site.Done("demo", "--no-screens", "--store", site.Store);
+        using Evenings evening = new(site);
+        evening.Press("h", "Enter", "3", "s", "Down", "Down", "Down", "Down", "Down");
+        evening.Type("6");
+        evening.Press("Enter");
+        Assert.Contains("6 heads off, 12 to go", evening.Text, StringComparison.Ordinal);
+        Assert.Equal(18, evening.Sitting.Shop.Orders["hatchets"].Heads);
+        Assert.NotNull(evening.Sitting.Shop.OpenSession);
+        evening.Press(answer);
+        Assert.Null(evening.Sitting.Shop.OpenSession);
+        Assert.Equal(left, evening.Sitting.Shop.Orders["hatchets"].Heads);
+
+        // one key takes the closing back, and the order with it
+        evening.Press("Backspace");
+        Assert.NotNull(evening.Sitting.Shop.OpenSession);
+        Assert.Equal(18, evening.Sitting.Shop.Orders["hatchets"].Heads);
+    }
+
     [Fact]
     public void What_is_only_supposed_never_reaches_the_ledger()
     {

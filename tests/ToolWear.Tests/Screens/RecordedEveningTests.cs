@@ -35,6 +35,8 @@ public sealed class RecordedEveningTests
         evening.Press("s");
         Show("closing asks for heads and estimates what was not tallied");
         evening.Press("Enter", "Enter", "Enter", "Enter", "Enter", "Enter");
+        Show("the open order is asked about once");
+        evening.Press("Enter");
         evening.WaitForForecasts();
         Show("closed");
         void Show(string caption) => record.Append($"== {caption}\n{evening.Text}\n");
