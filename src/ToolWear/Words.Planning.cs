@@ -26,10 +26,6 @@ public static partial class Words
     public const string PlanBasis =
         "Certainty: the chance that the tools in service and so many new ones last out all the heats.";
 
-    /// <summary>What a plan leaves out.</summary>
-    public const string CracksNotPlanned =
-        "Wear alone is planned for: a crack or a break on any heat, or a lost tool, is not.";
-
     /// <summary>What stands over the heats a head.</summary>
     public const string HeatsAHeadHeading =
         "Heats a head at each stage, as worked; weighted as they count on the tool. Records count from two sessions on.";
@@ -75,6 +71,22 @@ public static partial class Words
                         $"{place.Demand.Tools} is not planned to the end: {((NotEnoughData)place.Needs).Why}."
                     )
             );
+
+    /// <summary>Which cracks and breaks a plan reckons with, and what it leaves out.</summary>
+    /// <param name="list">The list.</param>
+    /// <returns>A sentence.</returns>
+    public static string CracksPlanned(ForgeList list)
+    {
+        string[] reckoned =
+        [
+            .. list
+                .Places.Where(place => place.Failures > 0)
+                .Select(place => $"{place.Demand.Tools} ({place.Failures} of its sort on record)"),
+        ];
+        return reckoned.Length == 0
+            ? "Wear alone is planned for: a crack or a break on any heat, or a lost tool, is not."
+            : $"Cracks and breaks are planned for where the records tell of some: {And(reckoned)}. For the rest wear alone; a lost tool is not planned for.";
+    }
 
     /// <summary>Whether heats a head are those of the records or first guesses.</summary>
     /// <param name="list">The list.</param>

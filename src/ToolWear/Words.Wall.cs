@@ -81,7 +81,8 @@ public static partial class Words
             ),
             .. batch.Needed.Before > 0 ? [$"{Number(batch.Needed.Before)} new by then"] : (string[])[],
         ];
-        return left.Length == 0 ? $"No {batch.Tools} in service" : string.Join(", ", left);
+        string cracks = batch.Failures > 0 ? $", if none cracks ({Number(batch.Failures)} did)" : "";
+        return left.Length == 0 ? $"No {batch.Tools} in service" : string.Join(", ", left) + cracks;
     }
 
     private static string LeftOf(HeatsLeft? left, bool isFirst) =>

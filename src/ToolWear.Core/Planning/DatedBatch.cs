@@ -27,18 +27,18 @@ internal sealed record DatedBatch(
 
     /// <summary>The batches of one place; why it was given up, where no number of tools lasts.</summary>
     internal static (ImmutableArray<DatedBatch> Batches, NotEnoughData? GivenUp) Of(
-        ShopLives shopLives,
+        Shop shop,
         PlaceDemand demand,
+        PlaceCover cover,
         double sure,
         DateOnly from
     )
     {
-        PlaceLives lives = shopLives.At(demand.Tools);
-        Series? series = SeriesOf(shopLives.Shop, demand.Tools);
+        Series? series = SeriesOf(shop, demand.Tools);
         int window = series?.Treated == true ? TimedBatch.TreatedWindowDays : 0;
         (ImmutableArray<TimedBatch> batches, NotEnoughData? givenUp) = TimedBatch.Of(
             demand,
-            lives.Cover,
+            cover.Cover,
             sure,
             window,
             MostNew
@@ -58,8 +58,8 @@ internal sealed record DatedBatch(
                             batch,
                             by,
                             by < from,
-                            lives.Cover(made, heats),
-                            lives.Cover(made - 1, heats)
+                            cover.Cover(made, heats),
+                            cover.Cover(made - 1, heats)
                         );
                     }
                 ),
@@ -79,6 +79,7 @@ internal sealed record DatedBatch(
             ForgeBy,
             IsLate,
             tools,
+            lives.Failures(Demand.Tools).Failures,
             series,
             Sure,
             SureWithOneFewer,

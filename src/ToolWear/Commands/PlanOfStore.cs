@@ -48,7 +48,7 @@ internal static class PlanOfStore
         + string.Concat(list.Calendar.Capacities.Select(capacity => Words.Capacity(capacity) + "\n"))
         + string.Concat(Words.NotPlanned(list).Select(sentence => sentence + "\n"))
         + $"{Words.HeatsAHeadUsed(list)}\n"
-        + $"{Words.PlanBasis}\n{Words.CracksNotPlanned}\n{Words.ForecastCaution}\n";
+        + $"{Words.PlanBasis}\n{Words.CracksPlanned(list)}\n{Words.ForecastCaution}\n";
 
     private static string Json(ImmutableArray<PlacePlan> places) =>
         JsonText.Of(json =>

@@ -39,7 +39,7 @@ public static class ForgeSheet
                 .. list.Cuts.Shared.Select(shared => Words.SharedBarOf(shared, units)),
                 .. Words.NotPlanned(list),
                 Words.HeatsAHeadUsed(list),
-                Words.CracksNotPlanned,
+                Words.CracksPlanned(list),
                 Words.ForecastCaution,
             ]
         );

@@ -50,7 +50,7 @@ public sealed class PlanningScreenTests
         show("the forge list with it");
         evening.Press("-");
         show("one fewer");
-        evening.Press([.. Enumerable.Repeat("Down", 20)]);
+        evening.Press([.. Enumerable.Repeat("Down", 30)]);
         show("what to mind");
         evening.Press("Up");
         show("the cut list");

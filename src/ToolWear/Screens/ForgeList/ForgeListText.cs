@@ -158,6 +158,6 @@ public static class ForgeListText
             .. Words.NotPlanned(list).Select(sentence => (sentence, Ink.Warn)),
             (list.Batches.IsEmpty ? Words.NothingToForge : Words.PlannedSure(list.Sure), Ink.Plain),
             (Words.HeatsAHeadUsed(list), Ink.Plain),
-            (Words.CracksNotPlanned, Ink.Plain),
+            (Words.CracksPlanned(list), Ink.Plain),
         ];
 }
