@@ -259,6 +259,9 @@ public enum Need
     /// <summary>An open order.</summary>
     Orders,
 
+    /// <summary>A question that wants an answer.</summary>
+    Asked,
+
     /// <summary>Something that is being worked out.</summary>
     Working,
 
@@ -395,6 +398,16 @@ public static partial class Keys
             new(ScreenName.Hammer, Act.Toggle, ["t"], "t", "tools", Words.DoesTools),
             new(ScreenName.Hammer, Act.Back, ["Esc"], "Esc", "rack", Words.DoesBackOpen),
             new(ScreenName.Closing, Act.Enter, ["Enter"], "Enter", "close", Words.DoesClosing, Records: true),
+            new(
+                ScreenName.Closing,
+                Act.Drop,
+                ["n"],
+                "n",
+                "leave the orders",
+                Words.DoesLeaveOrders,
+                Need.Asked,
+                Records: true
+            ),
             new(ScreenName.Closing, Act.Move, UpDown, "↑↓", "choose", Words.DoesMove, Need.Row),
             new(ScreenName.Closing, Act.Back, ["Esc"], "Esc", "go on forging", Words.DoesGoOn),
         ];

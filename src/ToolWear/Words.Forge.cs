@@ -1,7 +1,6 @@
 using System.Globalization;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Planning;
-using ToolWear.Results;
 
 namespace ToolWear;
 
@@ -56,20 +55,20 @@ public static partial class Words
 
     internal static string NotAnOpenOrder(string text) => $"\"{text}\": an open order is wanted";
 
-    internal static string BatchSizes(ForgeBatch batch, LengthUnit units)
+    internal static string BatchSizes(ForgeBatch batch, LengthUnit units, string by = "x")
     {
         if (batch.Series is not { Length: { } length } series)
         {
             return "-";
         }
 
-        return SizeShown.Eye(length, units) + (series.Width is { } width ? "x" + SizeShown.Eye(width, units) : "");
+        return SizeShown.Eye(length, units) + (series.Width is { } width ? by + SizeShown.Eye(width, units) : "");
     }
 
-    internal static string BatchDetails(ForgeBatch batch)
+    internal static string BatchDetails(ForgeBatch batch, LengthUnit units)
     {
-        string cuts = ForgeTable.Cuts(batch.Stock);
-        string buy = ForgeTable.Buy(batch.Stock) is { } bars ? $"Buy {bars}. " : "";
+        string cuts = CutsOf(batch.Stock, units);
+        string buy = BuyOf(batch.Stock, units) is { } bars ? $"Buy {bars}. " : "";
         string cost = batch.TotalCost is { } total ? $"Cost about {total:0}. " : "";
         string hours = batch.Hours is { } known ? $"{Heats((double)known)} hours. " : "";
         return $"{batch.Number} {batch.Tools}: {BatchWhy(batch)}\n"
@@ -87,25 +86,6 @@ public static partial class Words
         string hours = batch.Cost.Hours is { } known ? $", {Heats((double)known)} hours less" : "";
         return $"With {batch.Number - 1} instead of {batch.Number} {batch.Tools}: certainty {Percent(batch.SureWithOneFewer)} instead of {Percent(batch.Sure)}{saved}{hours}. If it fails, order {batch.Needed.Order} stops on {Weekday(batch.ReadyBy)} or after.";
     }
-
-    /// <summary>What is cut from one bar.</summary>
-    /// <param name="bar">The bar.</param>
-    /// <returns>For example "4140 32 (4140 round 32, 1800 mm): 94 mm H second drift by 2026-11-11; 1706 mm left".</returns>
-    public static string CutOf(BarUse bar)
-    {
-        string name = bar.IsBought ? bar.Bar : $"{bar.Bar} ({bar.What}, {bar.LengthMm:0} mm)";
-        string pieces = string.Join(
-            ", ",
-            bar.Batches.Select(each => $"{each.Pieces} x {each.PieceMm:0} mm {each.Batch}")
-        );
-        return $"{name}: {pieces}; {bar.LeftMm:0} mm left";
-    }
-
-    /// <summary>What has to be bought.</summary>
-    /// <param name="buy">The bars.</param>
-    /// <returns>For example "Buy 1 bar of 4140 round 38, 3000 mm".</returns>
-    public static string ToBuy(BarsToBuy buy) =>
-        $"Buy {buy.Bars} {(buy.Bars == 1 ? "bar" : "bars")} of {buy.What}, {buy.BarMm:0} mm";
 
     internal static string SideOf(PlaceSide side) =>
         side.Number == 0 ? "none" : string.Join(", ", side.Days.Select(day => $"{day.Number} by {day.ForgeBy:MM-dd}"));

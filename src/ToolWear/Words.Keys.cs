@@ -102,6 +102,7 @@ public static partial class Words
             Need.Choice => "This answer is typed, there is no choice of words.",
             Need.Typing => "Nothing is being typed.",
             Need.Orders => "No order is open: o on the tool rack leads to the orders.",
+            Need.Asked => "Nothing is asked.",
             Need.Working => "Nothing is being worked out.",
             Need.Eye => "There is no eye to speak of.",
             Need.Changed => "All of it is entered already.",

@@ -1,4 +1,6 @@
+using System.Collections.Immutable;
 using System.Globalization;
+using ToolWear.Core.Ledger;
 using ToolWear.Core.Planning;
 
 namespace ToolWear;
@@ -9,6 +11,8 @@ public static partial class Words
     internal const string OrdersHeading = "Orders";
     internal const string NewOrderHeading = "A new order";
     internal const string NoOrders = "No order is open.";
+    internal const string DoneByBasis =
+        "Done by: the day of the last head if the hammer runs on its days (set hammer_days) and the first due comes first.";
     internal const string PatternAsked = "Pattern";
     internal const string HeadsAsked = "Heads";
     internal const string DueAsked = "Due";
@@ -19,6 +23,8 @@ public static partial class Words
         "The day they are wanted: as 2027-01-15; 01-15 is the next such day; +28 is in 28 days.";
     internal const string OrderMeaning = "What you call the order.";
 
+    internal const string DoesLeaveOrders =
+        "Where orders are asked about: closes the session and leaves the orders as they are.";
     internal const string DoesOrders = "Shows the open orders: adds, changes and drops them.";
     internal const string DoesAddOrder = "Adds an order, question by question.";
     internal const string DoesChangeOrder = "Changes the chosen order; while answering, takes the answer.";
@@ -50,8 +56,31 @@ public static partial class Words
             : $"{stage.Stage.Name} {Heats(stage.Heats)}, first guess";
     }
 
+    /// <summary>Heads were counted off an order.</summary>
+    /// <param name="before">The order before.</param>
+    /// <param name="after">The order after.</param>
+    /// <returns>A line without a full stop.</returns>
+    public static string CountedOff(OrderDescribed before, OrderDescribed after) =>
+        after.State == OrderState.Done
+            ? $"order {after.Order} is done, its last {CountOf(before.Heads, "head")} with it"
+            : $"order {after.Order}: {CountOf(before.Heads - after.Heads, "head")} off, {after.Heads} to go";
+
+    /// <summary>Heads were not counted off an order that they may be for.</summary>
+    /// <param name="order">The order.</param>
+    /// <param name="heads">Heads finished.</param>
+    /// <returns>A line without a full stop.</returns>
+    public static string NotCountedOff(OrderDescribed order, int heads) =>
+        $"order {order.Order} still has {order.Heads} {order.Pattern} to go: --count-off would have taken {CountOf(heads, "head")} off; order {Quoted(order.Order)} --heads N sets it";
+
+    internal static string AskCountOff(ImmutableArray<(OrderDescribed Before, OrderDescribed After)> orders) =>
+        "Count them off the orders? "
+        + string.Join("; ", orders.Select(each => CountedOff(each.Before, each.After)))
+        + ". Enter does, n leaves the orders as they are.";
+
     internal static string OrderEntered(string order, int heads, string pattern, DateOnly due) =>
         $"Order {order}: {heads} {pattern} by {Weekday(due)}.";
+
+    private static string Quoted(string name) => name.Contains(' ', StringComparison.Ordinal) ? $"'{name}'" : name;
 
     internal static string OrderDropped(string order) => $"Order {order} is dropped.";
 

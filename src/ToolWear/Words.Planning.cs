@@ -26,9 +26,9 @@ public static partial class Words
     public const string PlanBasis =
         "Certainty: the chance that the tools in service and so many new ones last out all the heats.";
 
-    /// <summary>What a plan leaves out.</summary>
-    public const string CracksNotPlanned =
-        "Wear alone is planned for: a crack or a break on any heat, or a lost tool, is not.";
+    /// <summary>What stands over the heats a head.</summary>
+    public const string HeatsAHeadHeading =
+        "Heats a head at each stage, as worked; weighted as they count on the tool. Records count from two sessions on.";
 
     /// <summary>No batch is needed.</summary>
     public const string NothingToForge = "Nothing to forge: the tools in service last out the open orders.";
@@ -72,6 +72,22 @@ public static partial class Words
                     )
             );
 
+    /// <summary>Which cracks and breaks a plan reckons with, and what it leaves out.</summary>
+    /// <param name="list">The list.</param>
+    /// <returns>A sentence.</returns>
+    public static string CracksPlanned(ForgeList list)
+    {
+        string[] reckoned =
+        [
+            .. list
+                .Places.Where(place => place.Failures > 0)
+                .Select(place => $"{place.Demand.Tools} ({place.Failures} of its sort on record)"),
+        ];
+        return reckoned.Length == 0
+            ? "Wear alone is planned for: a crack or a break on any heat, or a lost tool, is not."
+            : $"Cracks and breaks are planned for where the records tell of some: {And(reckoned)}. For the rest wear alone; a lost tool is not planned for.";
+    }
+
     /// <summary>Whether heats a head are those of the records or first guesses.</summary>
     /// <param name="list">The list.</param>
     /// <returns>A sentence.</returns>
@@ -85,12 +101,6 @@ public static partial class Words
             : guessed.Length == 0 ? "Heats a head are those of the shop's records."
             : $"Heats a head are those of the shop's records, but first guesses for {And(guessed)}.";
     }
-
-    /// <summary>Why a batch is needed.</summary>
-    /// <param name="batch">The batch.</param>
-    /// <returns>A sentence.</returns>
-    public static string BatchReason(ForgeBatch batch) =>
-        $"{batch.ForgeBy:yyyy-MM-dd} {batch.Number} {batch.Tools}: {BatchWhy(batch)}{StockNotes(batch)}";
 
     private static string BatchWhy(ForgeBatch batch) =>
         $"{batch.Why}{(batch.IsLate ? "; that day is past already" : "")}.";

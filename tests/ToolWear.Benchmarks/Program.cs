@@ -3,6 +3,7 @@ using BenchmarkDotNet.Running;
 using ToolWear.Benchmarks;
 
 // dotnet run -c Release --project tests/ToolWear.Benchmarks -- --filter '*'
+// dotnet run -c Release --project tests/ToolWear.Benchmarks -- plan
 // dotnet run -c Release --project tests/ToolWear.Benchmarks -- store FILE EYES TOOLS ENTRIES SEED
 if (args is ["store", string path, string eyes, string tools, string entries, string seed])
 {
@@ -15,6 +16,12 @@ if (args is ["store", string path, string eyes, string tools, string entries, st
             int.Parse(seed, CultureInfo.InvariantCulture)
         )
     );
+    return 0;
+}
+
+if (args is ["plan"])
+{
+    LargePlan.Once(Console.Out);
     return 0;
 }
 

@@ -5,43 +5,35 @@ using ToolWear.Core.Sections;
 namespace ToolWear.Core.Planning;
 
 /// <summary>A bar while batches are cut from it.</summary>
-internal sealed class BarInRack(string name, string steel, string size, double areaMm2, double lengthMm, bool isBought)
+internal sealed class BarInRack(BarWanted bar, double areaMm2, double lengthMm)
 {
-    internal string Name => name;
-
-    /// <summary>Its section and size: "round 38".</summary>
-    internal string Size => size;
+    internal BarWanted Bar => bar;
 
     internal double AreaMm2 => areaMm2;
 
     internal double LeftMm => lengthMm - Cut.Sum(each => each.Pieces * each.PieceMm);
 
-    internal bool IsBought => isBought;
-
     internal bool IsTooShort { get; set; }
 
-    internal List<string> WantedBy { get; } = [];
+    internal List<BatchName> WantedBy { get; } = [];
 
     internal List<BatchOnBar> Cut { get; } = [];
 
     internal static BarInRack? Of(BarDescribed bar)
     {
-        string size = bar.B is { } b && b != bar.A ? $"{bar.A.ToMmText()} x {b.ToMmText()}" : bar.A.ToMmText();
+        Length? b = bar.B == bar.A ? null : bar.B;
         return Section.TryMake(bar.Section, bar.A, bar.B ?? bar.A, Length.Zero, out Section? section, out _)
             ? new BarInRack(
-                bar.Bar,
-                bar.Steel,
-                $"{SectionKinds.Words.Word(bar.Section)} {size}",
+                new BarWanted(bar.Bar, bar.Steel, new BarSize(bar.Section, bar.A, b)),
                 section.AreaMm2(),
-                bar.Length?.Mm ?? 0,
-                isBought: false
+                bar.Length?.Mm ?? 0
             )
             : null;
     }
 
-    internal bool Is(string wanted) => string.Equals(steel, wanted, StringComparison.OrdinalIgnoreCase);
+    internal bool Is(string wanted) => string.Equals(bar.Steel, wanted, StringComparison.OrdinalIgnoreCase);
 
-    internal void Want(string batch)
+    internal void Want(BatchName batch)
     {
         if (!WantedBy.Contains(batch))
         {
@@ -50,7 +42,7 @@ internal sealed class BarInRack(string name, string steel, string size, double a
     }
 
     /// <summary>Cuts as many pieces as fit, up to some.</summary>
-    internal int Take(string batch, int most, double pieceMm)
+    internal int Take(BatchName batch, int most, double pieceMm)
     {
         int fits = Math.Min(most, (int)Math.Floor((LeftMm / pieceMm) + 1e-9));
         if (fits > 0)
@@ -61,5 +53,5 @@ internal sealed class BarInRack(string name, string steel, string size, double a
         return fits;
     }
 
-    internal BarUse Use() => new(Name, $"{steel} {size}", isBought, lengthMm, [.. Cut], LeftMm);
+    internal BarUse Use() => new(bar, lengthMm, [.. Cut], LeftMm);
 }

@@ -26,18 +26,18 @@ internal sealed record DatedBatch(
 
     /// <summary>The batches of one place; why it was given up, where no number of tools lasts.</summary>
     internal static (ImmutableArray<DatedBatch> Batches, NotEnoughData? GivenUp) Of(
-        ShopLives shopLives,
+        Shop shop,
         PlaceDemand demand,
+        PlaceCover cover,
         double sure,
         DateOnly from
     )
     {
-        PlaceLives lives = shopLives.At(demand.Tools);
-        Series? series = SeriesOf(shopLives.Shop, demand.Tools);
+        Series? series = SeriesOf(shop, demand.Tools);
         int window = series?.Treated == true ? TimedBatch.TreatedWindowDays : 0;
         (ImmutableArray<TimedBatch> batches, NotEnoughData? givenUp) = TimedBatch.Of(
             demand,
-            lives.Cover,
+            cover.Cover,
             sure,
             window,
             MostNew
@@ -57,8 +57,8 @@ internal sealed record DatedBatch(
                             batch,
                             by,
                             by < from,
-                            lives.Cover(made, heats),
-                            lives.Cover(made - 1, heats)
+                            cover.Cover(made, heats),
+                            cover.Cover(made - 1, heats)
                         );
                     }
                 ),
@@ -78,6 +78,7 @@ internal sealed record DatedBatch(
             ForgeBy,
             IsLate,
             tools,
+            lives.Failures(Demand.Tools).Failures,
             series,
             Sure,
             SureWithOneFewer,
@@ -102,7 +103,7 @@ internal sealed record DatedBatch(
             return BatchStock.Unknown("its steel is not known");
         }
 
-        BatchStock stock = rack.Cut(found.Body, steel, Batch.Number, $"{place} by {ForgeBy:yyyy-MM-dd}");
+        BatchStock stock = rack.Cut(found.Body, steel, Batch.Number, new BatchName(place, ForgeBy));
         return found.IsOwn
             ? stock
             : stock with

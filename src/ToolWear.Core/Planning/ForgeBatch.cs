@@ -9,6 +9,7 @@ namespace ToolWear.Core.Planning;
 /// <param name="ForgeBy">The day by which to forge them.</param>
 /// <param name="IsLate">Whether that day lies before the plan begins.</param>
 /// <param name="InService">The tools there now, with a word where nothing can be counted on.</param>
+/// <param name="Failures">How many such tools cracked or broke on record; where none did, wear alone is reckoned with.</param>
 /// <param name="Series">What they are made like; null where no series was entered.</param>
 /// <param name="Sure">The certainty with them, up to the day of the next batch or the end of the orders.</param>
 /// <param name="SureWithOneFewer">The same with one fewer.</param>
@@ -20,6 +21,7 @@ public sealed record ForgeBatch(
     DateOnly ForgeBy,
     bool IsLate,
     ImmutableArray<CountedTool> InService,
+    int Failures,
     Series? Series,
     double Sure,
     double SureWithOneFewer,
@@ -52,7 +54,7 @@ public sealed record ForgeBatch(
             string run =
                 marks.Length == 0 && others.Length == 0
                     ? "no tool that counts is in service there"
-                    : $"{string.Join(", ", marks)}{others} may run out";
+                    : $"{string.Join(", ", marks)}{others} may run out{(Failures > 0 ? $" or crack ({Failures} of the sort on record)" : "")}";
             string not = string.Concat(
                 InService
                     .Where(tool => tool.WhyNot is not null)

@@ -6,8 +6,14 @@ namespace ToolWear.Core.Planning;
 /// <summary>How many new tools one place needs over the whole order book.</summary>
 /// <param name="Demand">What the orders ask of it.</param>
 /// <param name="InService">The tools there.</param>
+/// <param name="Failures">How many such tools cracked or broke on record; where none did, wear alone is reckoned with.</param>
 /// <param name="Needs">A <see cref="Replacements"/>, or why there is none.</param>
-public sealed record PlacePlan(PlaceDemand Demand, ImmutableArray<CountedTool> InService, Estimated Needs);
+public sealed record PlacePlan(
+    PlaceDemand Demand,
+    ImmutableArray<CountedTool> InService,
+    int Failures,
+    Estimated Needs
+);
 
 /// <summary>What to forge, how many, when, from which bar.</summary>
 /// <param name="Sure">The certainty asked for.</param>
@@ -43,29 +49,55 @@ public sealed record ForgeList(
 
         SessionCalendar calendar = SessionCalendar.Of(lives.Shop, from);
         ImmutableArray<PlaceDemand> demands = PlaceDemand.Of(lives.Shop, calendar, until);
-        ImmutableArray<PlacePlan>.Builder places = ImmutableArray.CreateBuilder<PlacePlan>(demands.Length);
-        List<DatedBatch> dated = [];
-        foreach (PlaceDemand demand in demands)
-        {
-            (ImmutableArray<DatedBatch> batches, NotEnoughData? givenUp) = DatedBatch.Of(lives, demand, sure, from);
-            dated.AddRange(batches);
-            places.Add(new PlacePlan(demand, lives.InService(demand.Tools), givenUp ?? Needs(lives, demand, sure)));
-            steps.At(places.Count, demands.Length);
-        }
-
+        (PlacePlan Plan, ImmutableArray<DatedBatch> Batches)[] places = new (PlacePlan, ImmutableArray<DatedBatch>)[
+            demands.Length
+        ];
+        int done = 0;
+        // no place knows of another
+        Parallel.For(
+            0,
+            demands.Length,
+            new ParallelOptions { CancellationToken = steps.Stop },
+            i =>
+            {
+                places[i] = Plan(lives, demands[i], sure, from);
+                steps.At(Interlocked.Increment(ref done), demands.Length);
+            }
+        );
         StockRack rack = new(lives.Shop);
         ImmutableArray<ForgeBatch> full =
         [
-            .. dated
+            .. places
+                .SelectMany(place => place.Batches)
                 .OrderBy(batch => batch.ForgeBy)
                 .ThenBy(batch => batch.Batch.ReadyBy)
                 .Select(batch => batch.Full(lives, rack)),
         ];
-        return new ForgeList(sure, from, calendar, places.ToImmutable(), full, rack.Cuts());
+        return new ForgeList(sure, from, calendar, [.. places.Select(place => place.Plan)], full, rack.Cuts());
     }
 
-    private static Estimated Needs(ShopLives lives, PlaceDemand demand, double sure) =>
-        Replacements.RefuseDemand(demand.Heats) is { } refusal
-            ? new NotEnoughData(0, 1, refusal)
-            : lives.At(demand.Tools).Needs(demand.Heats, sure);
+    private static (PlacePlan Plan, ImmutableArray<DatedBatch> Batches) Plan(
+        ShopLives lives,
+        PlaceDemand demand,
+        double sure,
+        DateOnly from
+    )
+    {
+        ImmutableArray<CountedTool> tools = lives.InService(demand.Tools);
+        if (Replacements.RefuseDemand(demand.Heats) is { } refusal)
+        {
+            return (new PlacePlan(demand, tools, 0, new NotEnoughData(0, 1, refusal.TrimEnd('.'))), []);
+        }
+
+        PlaceCover cover = lives.At(demand.Tools).UpTo(demand.Heats);
+        (ImmutableArray<DatedBatch> batches, NotEnoughData? givenUp) = DatedBatch.Of(
+            lives.Shop,
+            demand,
+            cover,
+            sure,
+            from
+        );
+        int failures = lives.Failures(demand.Tools).Failures;
+        return (new PlacePlan(demand, tools, failures, givenUp ?? cover.Needs(demand.Heats, sure)), batches);
+    }
 }

@@ -9,7 +9,7 @@ namespace ToolWear.Core.Planning;
 /// <param name="Steel">Steel; null where not known.</param>
 /// <param name="ForgeHours">Hours at the fire; null where not known.</param>
 /// <param name="GrindHours">Hours at the grinder; null where not known.</param>
-/// <param name="Treatment">Heat treatment; null where not known.</param>
+/// <param name="Treatment">Heat treatment, zero where the series says that there is none; null where not known.</param>
 /// <param name="HourRate">What an hour costs.</param>
 /// <param name="Assumed">The parts that were not noted for this tool and are the usual ones of its place or form.</param>
 /// <param name="Borrowed">Those of them that no tool of the place has noted: they are of such tools for other eyes.</param>
@@ -81,12 +81,16 @@ public sealed record PlaceCost(
             Part("steel", cost => cost.Steel),
             Part("forge hours", cost => cost.ForgeHours),
             Part("grind hours", cost => cost.GrindHours),
-            Part("treatment", cost => cost.Treatment),
+            Part("treatment", cost => cost.Treatment) ?? (IsUntreated(shop, place) ? 0 : null),
             shop.Settings.HourRate,
             [.. assumed],
             [.. borrowed]
         );
     }
+
+    private static bool IsUntreated(Shop shop, ToolPlace place) =>
+        place.Eye is { } eye
+        && shop.Series.GetValueOrDefault(new SeriesKey(eye, place.Place, place.Form))?.Treated == false;
 
     private static decimal? Mean(Shop shop, Func<Tool, bool> belongs, Func<ToolCost, decimal?> part)
     {

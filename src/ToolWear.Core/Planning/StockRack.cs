@@ -1,4 +1,4 @@
-using System.Globalization;
+using ToolWear.Core.Measure;
 using ToolWear.Core.Sections;
 using ToolWear.Core.Shops;
 
@@ -18,7 +18,7 @@ internal sealed class StockRack
     }
 
     /// <summary>Cuts the pieces of a batch: from the smallest bars that serve, the shortest first; the rest is bought.</summary>
-    internal BatchStock Cut(Body body, string steel, int pieces, string batch)
+    internal BatchStock Cut(Body body, string steel, int pieces, BatchName batch)
     {
         double area = body.LargestAreaMm2;
         BarInRack[] ofSteel =
@@ -44,7 +44,7 @@ internal sealed class StockRack
             if (fits > 0)
             {
                 left -= fits;
-                cuts.Add(new BarCut(bar.Name, fits, piece, bar.LeftMm));
+                cuts.Add(new BarCut(bar.Bar, fits, piece, bar.LeftMm));
             }
 
             if (left == 0)
@@ -64,17 +64,10 @@ internal sealed class StockRack
     internal CutList Cuts() =>
         new(
             [.. bars.Where(bar => bar.Cut.Count > 0).Select(bar => bar.Use())],
+            [.. bought.GroupBy(buy => buy.Bar).Select(same => same.First() with { Bars = same.Sum(buy => buy.Bars) })],
             [
-                .. bought
-                    .GroupBy(buy => buy.What, StringComparer.Ordinal)
-                    .Select(same => same.First() with { Bars = same.Sum(buy => buy.Bars) }),
-            ],
-            [
-                .. bars.Where(bar => !bar.IsBought && bar.WantedBy.Count > 1)
-                    .Select(bar =>
-                        $"{bar.WantedBy.Count} batches want bar {bar.Name} ({string.Join(", ", bar.WantedBy)}): "
-                        + (bar.IsTooShort ? "it is too short for all" : "it is long enough for all")
-                    ),
+                .. bars.Where(bar => bar.Bar.Name is not null && bar.WantedBy.Count > 1)
+                    .Select(bar => new SharedBar(bar.Bar, [.. bar.WantedBy], bar.IsTooShort)),
             ]
         );
 
@@ -85,12 +78,12 @@ internal sealed class StockRack
             : throw new InvalidOperationException(refusal);
 
     // what is left of a bar that is bought serves the batches after
-    private BarsToBuy? Buy(Body body, string steel, int pieces, BarInRack? like, string batch, List<string> notes)
+    private BarsToBuy? Buy(Body body, string steel, int pieces, BarInRack? like, BatchName batch, List<string> notes)
     {
         // no bar of that steel was ever in the rack: a round as large as the largest section, to the next whole mm
         double d = Math.Ceiling(Math.Sqrt(4 * body.LargestAreaMm2 / Math.PI));
         double area = like?.AreaMm2 ?? Math.PI * d * d / 4;
-        string size = like?.Size ?? "round " + d.ToString(CultureInfo.InvariantCulture);
+        BarWanted wanted = new(null, steel, like?.Bar.Size ?? new BarSize(SectionKind.Round, Length.FromMm(d), null));
         double piece = PieceMm(body, area);
         if (piece > boughtMm)
         {
@@ -102,13 +95,13 @@ internal sealed class StockRack
         int number = 0;
         while (left > 0)
         {
-            BarInRack bar = new($"new {steel} {size}", steel, size, area, boughtMm, isBought: true);
+            BarInRack bar = new(wanted, area, boughtMm);
             bars.Add(bar);
             number++;
             left -= bar.Take(batch, left, piece);
         }
 
-        BarsToBuy buy = new($"{steel} {size}", number, boughtMm, pieces, piece);
+        BarsToBuy buy = new(wanted, number, boughtMm, pieces, piece);
         bought.Add(buy);
         return buy;
     }

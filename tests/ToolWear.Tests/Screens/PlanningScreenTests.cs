@@ -50,7 +50,7 @@ public sealed class PlanningScreenTests
         show("the forge list with it");
         evening.Press("-");
         show("one fewer");
-        evening.Press([.. Enumerable.Repeat("Down", 20)]);
+        evening.Press([.. Enumerable.Repeat("Down", 30)]);
         show("what to mind");
         evening.Press("Up");
         show("the cut list");
@@ -111,6 +111,30 @@ public sealed class PlanningScreenTests
         Assert.Equal(added with { Heads = 8 }, evening.Sitting.Shop.Orders["hatchet"]);
         evening.Press("Backspace", "Backspace");
         Assert.False(evening.Sitting.Shop.Orders.ContainsKey("hatchet"));
+    }
+
+    [Theory]
+    [InlineData("Enter", 12)]
+    [InlineData("n", 18)]
+    public void Closing_asks_once_whether_the_open_order_is_counted_down(string answer, int left)
+    {
+        using TestSite site = new();
+        site.Done("demo", "--no-screens", "--store", site.Store);
+        using Evenings evening = new(site);
+        evening.Press("h", "Enter", "3", "s", "Down", "Down", "Down", "Down", "Down");
+        evening.Type("6");
+        evening.Press("Enter");
+        Assert.Contains("6 heads off, 12 to go", evening.Text, StringComparison.Ordinal);
+        Assert.Equal(18, evening.Sitting.Shop.Orders["hatchets"].Heads);
+        Assert.NotNull(evening.Sitting.Shop.OpenSession);
+        evening.Press(answer);
+        Assert.Null(evening.Sitting.Shop.OpenSession);
+        Assert.Equal(left, evening.Sitting.Shop.Orders["hatchets"].Heads);
+
+        // one key takes the closing back, and the order with it
+        evening.Press("Backspace");
+        Assert.NotNull(evening.Sitting.Shop.OpenSession);
+        Assert.Equal(18, evening.Sitting.Shop.Orders["hatchets"].Heads);
     }
 
     [Fact]

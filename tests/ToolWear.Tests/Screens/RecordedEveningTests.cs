@@ -104,7 +104,11 @@ public sealed class RecordedEveningTests
         evening.Step("five heats on two drifts", "3", "3", "3", "4", "4");
         evening.Step("two heads through the cheeks", "c", "c");
         evening.Step("closing offers the heads that were counted", "s");
-        evening.Step("each Enter takes one number, the last one closes", [.. Enumerable.Repeat("Enter", 6)]);
+        evening.Step(
+            "each Enter takes one number; the open order is asked about once",
+            [.. Enumerable.Repeat("Enter", 6)]
+        );
+        evening.Step("closed, and the order counted down", "Enter");
     }
 
     private static void Morning(Recorder morning, string file)

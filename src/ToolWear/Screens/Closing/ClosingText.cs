@@ -80,7 +80,16 @@ public static class ClosingText
     /// <param name="board">What stood at the hammer.</param>
     /// <param name="typed">What is typed in each row.</param>
     /// <param name="at">The row that is asked for.</param>
-    public static void Draw(Picture body, Shop shop, string session, Board board, ImmutableArray<string> typed, int at)
+    /// <param name="question">What is asked once all rows are answered; null before.</param>
+    public static void Draw(
+        Picture body,
+        Shop shop,
+        string session,
+        Board board,
+        ImmutableArray<string> typed,
+        int at,
+        string? question
+    )
     {
         ImmutableArray<string> rows = Rows(shop, board);
         ILookup<int, HeatsWorked> estimated = Estimated(shop, session, board, [.. typed.Select(Heads)])
@@ -89,9 +98,10 @@ public static class ClosingText
         for (int i = 0; i < rows.Length; i++)
         {
             int y = 2 + i;
-            body.Put(0, y, i == at ? ">" : "");
+            bool isAt = i == at && question is null;
+            body.Put(0, y, isAt ? ">" : "");
             body.Put(2, y, rows[i], Ink.Plain, HeadsEnd - 10);
-            body.PutRight(HeadsEnd, y, typed[i] + (i == at ? "_" : ""), Ink.Typed, 8);
+            body.PutRight(HeadsEnd, y, typed[i] + (isAt ? "_" : ""), Ink.Typed, 8);
             string filled = string.Join(
                 ", ",
                 estimated[i].Select(each => Words.WillEstimate(each.Tool.Text, each.Heats))
@@ -100,9 +110,9 @@ public static class ClosingText
         }
 
         int below = 3 + rows.Length;
-        foreach (string line in Picture.Wrap(Words.ClosingLegend, Math.Max(10, body.Width)))
+        foreach (string line in Picture.Wrap(question ?? Words.ClosingLegend, Math.Max(10, body.Width)))
         {
-            body.Put(0, below++, line, Ink.Quiet);
+            body.Put(0, below++, line, question is null ? Ink.Quiet : Ink.Strong);
         }
     }
 

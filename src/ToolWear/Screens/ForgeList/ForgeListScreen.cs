@@ -34,7 +34,8 @@ public sealed class ForgeListScreen(Host host) : Screen(host)
 
     private bool IsList => asked is null && supposed.IsEmpty && Now is not null;
 
-    private int Rows => Now is { } list ? ForgeListText.RowsFor(width, Room, list, place.Chosen, isFewer) : 1;
+    private int Rows =>
+        Now is { } list ? ForgeListText.RowsFor(width, Room, list, Sitting.Units, place.Chosen, isFewer) : 1;
 
     private ForgeBatch? Chosen =>
         Now is { } list && place.Chosen < list.Batches.Length ? list.Batches[place.Chosen] : null;

@@ -27,11 +27,18 @@ public static class ForgeListText
     /// <param name="width">Columns.</param>
     /// <param name="room">Rows of the body.</param>
     /// <param name="list">The list.</param>
+    /// <param name="units">The unit for people.</param>
     /// <param name="chosen">The row whose details are shown.</param>
     /// <param name="isFewer">Whether they are those of one fewer.</param>
     /// <returns>Rows, at least one.</returns>
-    public static int RowsFor(int width, int room, Core.Planning.ForgeList list, int chosen, bool isFewer) =>
-        Math.Max(Math.Min(Least, Math.Max(1, room)), room - 2 - Details(width, list, chosen, isFewer).Length);
+    public static int RowsFor(
+        int width,
+        int room,
+        Core.Planning.ForgeList list,
+        LengthUnit units,
+        int chosen,
+        bool isFewer
+    ) => Math.Max(Math.Min(Least, Math.Max(1, room)), room - 2 - Details(width, list, units, chosen, isFewer).Length);
 
     /// <summary>Draws the list.</summary>
     /// <param name="body">Where to.</param>
@@ -43,7 +50,7 @@ public static class ForgeListText
     {
         int count = Count(list);
         place.Choose(place.Chosen, count);
-        int rows = RowsFor(body.Width, body.Height, list, place.Chosen, isFewer);
+        int rows = RowsFor(body.Width, body.Height, list, units, place.Chosen, isFewer);
         int first = place.Show(count, rows);
         DrawHeadings(body);
         for (int i = first; i < Math.Min(count, first + rows); i++)
@@ -66,7 +73,7 @@ public static class ForgeListText
         }
 
         int at = 2 + Math.Min(rows, count);
-        foreach ((string line, Ink ink) in Details(body.Width, list, place.Chosen, isFewer))
+        foreach ((string line, Ink ink) in Details(body.Width, list, units, place.Chosen, isFewer))
         {
             body.Put(0, at++, line, ink);
         }
@@ -94,8 +101,8 @@ public static class ForgeListText
         body.Put(SteelAt, y, batch.Series?.Steel ?? "-", Ink.Plain, CostEnd - SteelAt - 6);
         body.PutRight(CostEnd, y, batch.TotalCost?.ToString("0", CultureInfo.InvariantCulture) ?? "-", Ink.Plain, 6);
         body.PutRight(FewerEnd, y, Words.Percent(batch.SureWithOneFewer), Ink.Plain, 9);
-        string cuts = Results.ForgeTable.Cuts(batch.Stock);
-        string? buy = Results.ForgeTable.Buy(batch.Stock);
+        string cuts = Words.CutsOf(batch.Stock, units);
+        string? buy = Words.BuyOf(batch.Stock, units);
         body.Put(
             Bar,
             y,
@@ -106,7 +113,13 @@ public static class ForgeListText
         );
     }
 
-    private static (string Line, Ink Ink)[] Details(int width, Core.Planning.ForgeList list, int chosen, bool isFewer)
+    private static (string Line, Ink Ink)[] Details(
+        int width,
+        Core.Planning.ForgeList list,
+        LengthUnit units,
+        int chosen,
+        bool isFewer
+    )
     {
         int room = Math.Max(20, width);
         IEnumerable<(string, Ink)> said =
@@ -114,12 +127,14 @@ public static class ForgeListText
                 ?
                 [
                     (
-                        isFewer ? Words.OneFewer(list.Batches[chosen]) : Words.BatchDetails(list.Batches[chosen]),
+                        isFewer
+                            ? Words.OneFewer(list.Batches[chosen])
+                            : Words.BatchDetails(list.Batches[chosen], units),
                         Ink.Plain
                     ),
                 ]
-            : chosen == list.Batches.Length ? CutList(list.Cuts)
-            : Mind(list);
+            : chosen == list.Batches.Length ? CutList(list.Cuts, units)
+            : Mind(list, units);
         return
         [
             .. said.Append((Words.ForecastCautionShort, Ink.Quiet))
@@ -127,22 +142,22 @@ public static class ForgeListText
         ];
     }
 
-    private static IEnumerable<(string, Ink)> CutList(CutList cuts) =>
+    private static IEnumerable<(string, Ink)> CutList(CutList cuts, LengthUnit units) =>
         cuts.Bars.IsEmpty
             ? [(Words.NothingToCutNow, Ink.Plain)]
             :
             [
-                .. cuts.Bars.Select(bar => (Words.CutOf(bar), Ink.Plain)),
-                .. cuts.Buy.Select(buy => (Words.ToBuy(buy) + ".", Ink.Strong)),
+                .. cuts.Bars.Select(bar => (Words.CutOf(bar, units), Ink.Plain)),
+                .. cuts.Buy.Select(buy => ($"Buy {Words.BarsOf(buy, units)}.", Ink.Strong)),
             ];
 
-    private static IEnumerable<(string, Ink)> Mind(Core.Planning.ForgeList list) =>
+    private static IEnumerable<(string, Ink)> Mind(Core.Planning.ForgeList list, LengthUnit units) =>
         [
             .. list.Calendar.Late.Select(late => (Words.Late(late), Ink.Warn)),
-            .. list.Cuts.Shared.Select(sentence => (sentence + ".", Ink.Warn)),
+            .. list.Cuts.Shared.Select(shared => (Words.SharedBarOf(shared, units), Ink.Warn)),
             .. Words.NotPlanned(list).Select(sentence => (sentence, Ink.Warn)),
             (list.Batches.IsEmpty ? Words.NothingToForge : Words.PlannedSure(list.Sure), Ink.Plain),
             (Words.HeatsAHeadUsed(list), Ink.Plain),
-            (Words.CracksNotPlanned, Ink.Plain),
+            (Words.CracksPlanned(list), Ink.Plain),
         ];
 }
