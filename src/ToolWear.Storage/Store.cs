@@ -98,7 +98,7 @@ public sealed class Store : IDisposable
         }
     }
 
-    /// <summary>Reads a store without holding it: the journal alone, up to its last whole line, beside whoever writes it.</summary>
+    /// <summary>Reads a store without holding it: the journal alone, up to its last line whose checksum is right, beside whoever writes it.</summary>
     /// <param name="paths">Where.</param>
     /// <param name="disk">The disk.</param>
     /// <param name="kinds">What this program knows.</param>
@@ -115,6 +115,11 @@ public sealed class Store : IDisposable
         while (reader.Next() is { } line)
         {
             each(line);
+        }
+        if (reader.End == JournalEnd.Unended)
+        {
+            // all of it is there but its line end: who opens the store to write will keep it
+            each(reader.TakeUnended());
         }
         return JournalPoint.Of(reader);
     }

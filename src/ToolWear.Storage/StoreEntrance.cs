@@ -42,7 +42,7 @@ internal static class StoreEntrance
                     $"{paths.Documents} is no store of ToolWear, and was left as it is; name another file."
                 );
             case DocumentFiles.Content.Documents:
-                throw JournalGone(paths, "its documents are there");
+                throw JournalGone(paths, $"{paths.Documents} is there");
             default:
                 if (disk.FilesIn(paths.Backups).Any(file => file.EndsWith(".journal", StringComparison.Ordinal)))
                 {
@@ -71,6 +71,10 @@ internal static class StoreEntrance
         {
             case PathKind.Folder:
                 throw new StoreRefusedException($"{path} is a folder; a store is a file. Name another.");
+            case PathKind.Link:
+                throw new StoreRefusedException(
+                    $"{path} is a symbolic link; a store is the file itself. Name the file it leads to."
+                );
             case PathKind.Other:
                 throw new StoreRefusedException($"{path} is no plain file; a store is one. Name another.");
             default:
@@ -82,6 +86,7 @@ internal static class StoreEntrance
         new(
             0,
             $"{paths.Journal} is gone, though {what}. Nothing was changed. \"toolwear check\" makes it anew from the "
-                + "documents; \"toolwear restore FILE\" puts a backup in its place."
+                + "documents; \"toolwear restore FILE\" puts a backup in its place. If what is there is another program's, name "
+                + "another store."
         );
 }

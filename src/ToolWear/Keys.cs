@@ -46,6 +46,21 @@ public enum ScreenName
 
     /// <summary>One tool, question by question.</summary>
     NewTool,
+
+    /// <summary>The open orders.</summary>
+    Orders,
+
+    /// <summary>What tooling costs.</summary>
+    Costs,
+
+    /// <summary>Eyes and handles.</summary>
+    Eyes,
+
+    /// <summary>The series for one eye.</summary>
+    SeriesPages,
+
+    /// <summary>The bars.</summary>
+    StockRack,
 }
 
 /// <summary>What a key does.</summary>
@@ -140,6 +155,57 @@ public enum Act
 
     /// <summary>Finds an entry.</summary>
     Search,
+
+    /// <summary>Goes to the orders.</summary>
+    GoOrders,
+
+    /// <summary>Goes to the costs.</summary>
+    GoCosts,
+
+    /// <summary>Goes to the eyes and handles.</summary>
+    GoEyes,
+
+    /// <summary>Goes to the series of an eye.</summary>
+    GoSeries,
+
+    /// <summary>Goes to the bars.</summary>
+    GoBars,
+
+    /// <summary>Adds a row.</summary>
+    Add,
+
+    /// <summary>Drops an order.</summary>
+    Drop,
+
+    /// <summary>Says that an order is done.</summary>
+    Finish,
+
+    /// <summary>One tool fewer.</summary>
+    Fewer,
+
+    /// <summary>Another certainty.</summary>
+    Certainty,
+
+    /// <summary>More heads of an order.</summary>
+    MoreHeads,
+
+    /// <summary>A tool lost.</summary>
+    Lose,
+
+    /// <summary>Whether a rework pays.</summary>
+    Reforge,
+
+    /// <summary>Stops what is being worked out.</summary>
+    Stop,
+
+    /// <summary>Enters a handle.</summary>
+    NewHandle,
+
+    /// <summary>Leaves a proposed row out.</summary>
+    LeaveOut,
+
+    /// <summary>Records all that is proposed.</summary>
+    TakeAll,
 }
 
 /// <summary>What must be there for a key to work; the screen knows whether it is.</summary>
@@ -187,7 +253,19 @@ public enum Need
     /// <summary>A line that is being typed.</summary>
     Typing,
 
-    /// <summary>A question whose answer is one of a few words.</summary>
+    /// <summary>An open order.</summary>
+    Orders,
+
+    /// <summary>Something that is being worked out.</summary>
+    Working,
+
+    /// <summary>An eye to speak of.</summary>
+    Eye,
+
+    /// <summary>Something proposed or changed that is not recorded yet.</summary>
+    Changed,
+
+    /// <summary>Something to choose from: two rows at least, or the words of an answer.</summary>
     Choice,
 }
 
@@ -214,7 +292,7 @@ public sealed record KeyRow(
 );
 
 /// <summary>Every key of every screen.</summary>
-public static class Keys
+public static partial class Keys
 {
     private static readonly ImmutableArray<string> UpDown = ["Up", "Down"];
     private static readonly ImmutableArray<string> Pages = ["PageUp", "PageDown"];
@@ -232,6 +310,8 @@ public static class Keys
         .. AtTheHammer(),
         .. Measuring(),
         .. Pagesful(),
+        .. Planning(),
+        .. EyesAndBars(),
         .. Beginning(),
         new(null, Act.Help, ["?", "F1"], "?", "help", Words.DoesHelp),
         new(
@@ -259,13 +339,17 @@ public static class Keys
             new(ScreenName.ToolRack, Act.GoMeasure, ["m"], "m", "measure", Words.DoesMeasure, Need.Tools),
             new(ScreenName.ToolRack, Act.Enter, ["Enter"], "Enter", "card", Words.DoesCard, Need.Row),
             new(ScreenName.ToolRack, Act.GoForge, ["f"], "f", "forge", Words.DoesForge),
+            new(ScreenName.ToolRack, Act.GoOrders, ["o"], "o", "orders", Words.DoesOrders),
+            new(ScreenName.ToolRack, Act.GoCosts, ["c"], "c", "costs", Words.DoesCosts, Need.Tools),
+            new(ScreenName.ToolRack, Act.GoEyes, ["y"], "y", "eyes", Words.DoesEyes),
+            new(ScreenName.ToolRack, Act.GoBars, ["b"], "b", "bars", Words.DoesBars),
             new(ScreenName.ToolRack, Act.GoTrials, ["r"], "r", "trials", Words.DoesTrials, Need.Tools),
             new(ScreenName.ToolRack, Act.GoLedger, ["l"], "l", "ledger", Words.DoesLedger),
             new(ScreenName.ToolRack, Act.GoShop, ["s"], "s", "shop", Words.DoesShop),
             new(ScreenName.ToolRack, Act.GoNewTool, ["a"], "a", "add", Words.DoesNewTool),
             new(ScreenName.ToolRack, Act.GoTable, ["t"], "t", "table", Words.DoesTable),
             new(ScreenName.ToolRack, Act.Export, ["e"], "e", "export", Words.DoesExport, Need.Tools),
-            new(ScreenName.ToolRack, Act.Move, UpDown, "↑↓", "choose", Words.DoesMove, Need.Row),
+            new(ScreenName.ToolRack, Act.Move, UpDown, "↑↓", "choose", Words.DoesMove, Need.Choice),
             new(ScreenName.ToolRack, Act.Page, Pages, "PgUp PgDn", "page", Words.DoesPage, Need.MorePages),
             new(ScreenName.ToolRack, Act.Leave, ["q"], "q", "leave", Words.DoesLeave),
             new(ScreenName.ToolRack, Act.Back, ["Esc"], "Esc", "cancel", Words.DoesCancel, Need.Typing),
@@ -273,73 +357,13 @@ public static class Keys
             new(ScreenName.Help, Act.Page, Pages, "PgUp PgDn", "page", Words.DoesPage, Need.MorePages),
         ];
 
-    private static KeyRow[] AtTheHammer() =>
-        [
-            new(
-                ScreenName.Choosing,
-                Act.Enter,
-                ["Enter"],
-                "Enter",
-                "begin",
-                Words.DoesBegin,
-                Need.Chosen,
-                Records: true
-            ),
-            new(
-                ScreenName.Choosing,
-                Act.Heat,
-                Digits,
-                "1-9",
-                "begin with a heat",
-                Words.DoesBeginHeat,
-                Need.Chosen,
-                Records: true
-            ),
-            new(ScreenName.Choosing, Act.Toggle, ["Space"], "Space", "take or leave", Words.DoesToggle, Need.Row),
-            new(ScreenName.Choosing, Act.Together, ["t"], "t", "together", Words.DoesTogether, Need.Row),
-            new(ScreenName.Choosing, Act.Pattern, ["p"], "p", "pattern", Words.DoesPattern, Need.Pattern),
-            new(ScreenName.Choosing, Act.Move, UpDown, "↑↓", "choose", Words.DoesMove, Need.Row),
-            new(ScreenName.Choosing, Act.Page, Pages, "PgUp PgDn", "page", Words.DoesPage, Need.MorePages),
-            new(ScreenName.Choosing, Act.Back, ["Esc"], "Esc", "back", Words.DoesBack),
-            new(ScreenName.Hammer, Act.Heat, Digits, "1-9", "heat", Words.DoesHeat, Need.Chosen, Records: true),
-            new(ScreenName.Hammer, Act.Together, ["Space"], "Space", "set", Words.DoesSet, Need.Set, Records: true),
-            new(ScreenName.Hammer, Act.Head, Letters, "a-f", "head", Words.DoesHead, Need.Stage, Records: true),
-            new(ScreenName.Hammer, Act.Close, ["s"], "s", "close", Words.DoesClose),
-            new(ScreenName.Hammer, Act.Toggle, ["t"], "t", "tools", Words.DoesTools),
-            new(ScreenName.Hammer, Act.Back, ["Esc"], "Esc", "rack", Words.DoesBackOpen),
-            new(ScreenName.Closing, Act.Enter, ["Enter"], "Enter", "close", Words.DoesClosing, Records: true),
-            new(ScreenName.Closing, Act.Move, UpDown, "↑↓", "choose", Words.DoesMove, Need.Row),
-            new(ScreenName.Closing, Act.Back, ["Esc"], "Esc", "go on forging", Words.DoesGoOn),
-        ];
-
-    private static KeyRow[] Measuring() =>
-        [
-            new(ScreenName.CaliperRound, Act.Enter, ["Enter"], "Enter", "skip", Words.DoesTakeSize, Records: true),
-            new(
-                ScreenName.CaliperRound,
-                Act.Find,
-                FindingKeys,
-                "letter",
-                "a finding",
-                Words.DoesFind,
-                Need.InHand,
-                Records: true
-            ),
-            new(ScreenName.CaliperRound, Act.Who, ["w"], "w", "who looks", Words.DoesWho, Need.Hands),
-            new(ScreenName.CaliperRound, Act.Move, UpDown, "↑↓", "another tool", Words.DoesAnother, Need.Row),
-            new(ScreenName.CaliperRound, Act.Back, ["Esc"], "Esc", "done", Words.DoesEndRound),
-        ];
-
     private static KeyRow[] Pagesful() =>
         [
             new(ScreenName.WearCard, Act.Gauge, ["g"], "g", "gauge mark", Words.DoesGauge, Need.Gauges),
             new(ScreenName.WearCard, Act.Words, ["w", "Enter"], "w", "words or chart", Words.DoesWords),
-            new(ScreenName.WearCard, Act.Move, UpDown, "↑↓", "next tool or line", Words.DoesNextTool, Need.Row),
+            new(ScreenName.WearCard, Act.Move, UpDown, "↑↓", "next tool or line", Words.DoesNextTool, Need.Choice),
             new(ScreenName.WearCard, Act.Page, Pages, "PgUp PgDn", "page", Words.DoesPage, Need.MorePages),
             new(ScreenName.WearCard, Act.Back, ["Esc"], "Esc", "back", Words.DoesBack),
-            new(ScreenName.ForgeList, Act.Move, UpDown, "↑↓", "scroll", Words.DoesMove, Need.MorePages),
-            new(ScreenName.ForgeList, Act.Page, Pages, "PgUp PgDn", "page", Words.DoesPage, Need.MorePages),
-            new(ScreenName.ForgeList, Act.Back, ["Esc"], "Esc", "back", Words.DoesBack),
             new(ScreenName.TrialPages, Act.Move, UpDown, "↑↓", "scroll", Words.DoesMove, Need.MorePages),
             new(ScreenName.TrialPages, Act.Page, Pages, "PgUp PgDn", "page", Words.DoesPage, Need.MorePages),
             new(ScreenName.TrialPages, Act.Back, ["Esc"], "Esc", "back", Words.DoesBack),
@@ -355,11 +379,11 @@ public static class Keys
             ),
             new(ScreenName.LedgerPages, Act.CrossOut, ["x"], "x", "cross out", Words.DoesCrossOut, Need.Row),
             new(ScreenName.LedgerPages, Act.Search, ["/"], "/", "find", Words.DoesSearch),
-            new(ScreenName.LedgerPages, Act.Move, UpDown, "↑↓", "choose", Words.DoesMove, Need.Row),
+            new(ScreenName.LedgerPages, Act.Move, UpDown, "↑↓", "choose", Words.DoesMove, Need.Choice),
             new(ScreenName.LedgerPages, Act.Page, Pages, "PgUp PgDn", "page", Words.DoesPage, Need.MorePages),
             new(ScreenName.LedgerPages, Act.Back, ["Esc"], "Esc", "back", Words.DoesBack),
             new(ScreenName.ShopPage, Act.Enter, ["Enter"], "Enter", "change", Words.DoesChange, Records: true),
-            new(ScreenName.ShopPage, Act.Move, UpDown, "↑↓", "choose", Words.DoesMove, Need.Row),
+            new(ScreenName.ShopPage, Act.Move, UpDown, "↑↓", "choose", Words.DoesMove, Need.Choice),
             new(ScreenName.ShopPage, Act.Page, Pages, "PgUp PgDn", "page", Words.DoesPage, Need.MorePages),
             new(ScreenName.ShopPage, Act.Back, ["Esc"], "Esc", "back", Words.DoesBack),
         ];

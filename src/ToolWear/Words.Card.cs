@@ -36,8 +36,7 @@ public static partial class Words
 
     internal static string CardHeading(string? mark) => $"Wear card {mark}";
 
-    internal static string EyeItMakes(string length, string width, string unit) =>
-        $"The eye it makes now: about {length} x {width} {unit}. Check each handle by hand.";
+    internal const string CheckByHand = "Check each handle by hand.";
 
     internal static string CrossedOut(long entry, string why) => $"crossed out by entry {entry}: {why}";
 

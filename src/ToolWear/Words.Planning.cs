@@ -42,7 +42,8 @@ public static partial class Words
     /// <param name="late">The order.</param>
     /// <returns>A sentence.</returns>
     public static string Late(LateOrder late) =>
-        $"Order {late.Order.Order} cannot be done in time: {late.HeadsLate} of {late.Order.Heads} heads come after {late.Order.DueOn:yyyy-MM-dd}, the last on {late.DoneOn:yyyy-MM-dd}.";
+        $"Order {late.Order.Order} cannot be done in time: {late.HeadsLate} of {late.Order.Heads} heads come after {Weekday(late.Order.DueOn)}, "
+        + (late.DoneOn is { } last ? $"the last on {Weekday(last)}." : "the last beyond any calendar.");
 
     /// <summary>Where a capacity comes from.</summary>
     /// <param name="capacity">Heads a day of a pattern.</param>
@@ -54,6 +55,36 @@ public static partial class Words
                 ? $"the mean of {capacity.Sessions} sessions."
                 : "assumed (set heads_a_day), no session of it was closed yet."
         );
+
+    /// <summary>What no plan counts on, and places whose plan was given up.</summary>
+    /// <param name="list">The list.</param>
+    /// <returns>Sentences.</returns>
+    public static IEnumerable<string> NotPlanned(ForgeList list) =>
+        list
+            .Places.SelectMany(place => place.InService)
+            .Where(tool => tool.WhyNot is not null)
+            .Select(tool => $"{tool.Forecast.Tool.Mark} is not counted on: {tool.WhyNot}.")
+            .Distinct(StringComparer.Ordinal)
+            .Concat(
+                list.Places.Where(place => place.Needs is NotEnoughData)
+                    .Select(place =>
+                        $"{place.Demand.Tools} is not planned to the end: {((NotEnoughData)place.Needs).Why}."
+                    )
+            );
+
+    /// <summary>Whether heats a head are those of the records or first guesses.</summary>
+    /// <param name="list">The list.</param>
+    /// <returns>A sentence.</returns>
+    public static string HeatsAHeadUsed(ForgeList list)
+    {
+        string[] guessed =
+        [
+            .. list.Places.Where(place => !place.Demand.IsLearned).Select(place => place.Demand.Tools.ToString()),
+        ];
+        return list.Places.IsEmpty ? "No heats are asked for."
+            : guessed.Length == 0 ? "Heats a head are those of the shop's records."
+            : $"Heats a head are those of the shop's records, but first guesses for {And(guessed)}.";
+    }
 
     /// <summary>Why a batch is needed.</summary>
     /// <param name="batch">The batch.</param>

@@ -63,7 +63,9 @@ public static partial class Words
                 "What wants measuring, the tools used last first, and the tool in the hand. Sizes in any way of writing: 36.5, 36,5 mm, 1.44\", 1 7/16. Measure cold: black is not cold.",
             ScreenName.WearCard =>
                 "One tool: its readings, the wear to be expected with the band that holds it eight times in ten, the limit, the end to be expected. A break is a rework.",
-            ScreenName.ForgeList => "What to forge for the open orders: how many, by when, why, from which bar.",
+            ScreenName.ForgeList => AboutForgeList,
+            ScreenName.Orders => AboutOrders,
+            ScreenName.Costs => AboutCosts,
             ScreenName.TrialPages =>
                 "Steels, lubricants and ways of cooling compared by how long the tools last, where the records can say something.",
             ScreenName.LedgerPages =>
@@ -72,6 +74,9 @@ public static partial class Words
             ScreenName.FirstStart => "The store is empty. A table of the tools you have takes a few seconds a tool.",
             ScreenName.ToolTable =>
                 "A row a tool. Enter goes on to the next cell; what repeats is carried down from the row above. What is left empty can wait.",
+            ScreenName.Eyes => AboutEyes,
+            ScreenName.SeriesPages => AboutSeries,
+            ScreenName.StockRack => AboutBars,
             ScreenName.NewTool => "One tool, question by question. An empty answer means: not known.",
             _ => "",
         };

@@ -1,3 +1,4 @@
+using ToolWear.Core.Tools;
 using ToolWear.Screens.ToolTable;
 
 namespace ToolWear;
@@ -41,4 +42,11 @@ public static partial class Words
             _ =>
                 "The size at which it is done: under it for a drift, over it for a fuller's flat; empty where none is set.",
         };
+
+    /// <summary>Two marks can be mixed up.</summary>
+    /// <param name="given">The mark just given.</param>
+    /// <param name="other">The one of another tool.</param>
+    /// <returns>One line.</returns>
+    public static string MarksAlike(ToolMark given, ToolMark other) =>
+        $"{given} and {other} differ only in capital letters and are two tools: re-mark one if they could be mixed up";
 }

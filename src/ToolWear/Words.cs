@@ -9,6 +9,9 @@ namespace ToolWear;
 /// <summary>The sentences the user sees.</summary>
 public static partial class Words
 {
+    // what was typed is repeated, however long it was
+    private const int MostOfRefusal = 3000;
+
     /// <summary>What stands beside every forecast. Common practice, no source.</summary>
     public const string ForecastCaution =
         "Heats left is an estimate, not a permission: a drift can crack on any heat. A competent person looks each tool\n"
@@ -52,7 +55,8 @@ public static partial class Words
     /// <summary>A refusal.</summary>
     /// <param name="sentence">What is wrong and what would be right.</param>
     /// <returns>The line.</returns>
-    public static string Refusal(string sentence) => $"toolwear: {sentence}";
+    public static string Refusal(string sentence) =>
+        $"toolwear: {FreeText.Shown(sentence.ReplaceLineEndings(" "), MostOfRefusal)}";
 
     /// <summary>An entry was recorded.</summary>
     /// <param name="number">Its number.</param>

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ToolWear.Storage.Disks;
 using ToolWear.Testing.Disks;
 using Xunit;
 
@@ -86,6 +87,83 @@ public sealed class DiskTroubleTests
         Assert.Empty(TestShop.Bodies(TestShop.OnCrashingDisk, disk));
     }
 
+    [Fact]
+    public void What_is_written_after_the_folder_has_vanished_is_not_accepted()
+    {
+        using var folder = new TemporaryFolder();
+        string home = folder.File("home");
+        Directory.CreateDirectory(home);
+        var paths = new StorePaths(Path.Combine(home, "shop.db"));
+        var disk = new RealDisk();
+        using (Store store = TestShop.Open(paths, disk))
+        {
+            store.Append(TestShop.Day, TestShop.Heats("R3", 1));
+            Directory.Move(home, folder.File("away"));
+            StoreBrokenException e = Assert.Throws<StoreBrokenException>(() =>
+                store.Append(TestShop.Day, TestShop.Heats("R3", 2))
+            );
+            Assert.Contains("moved, deleted or replaced", e.Message, StringComparison.Ordinal);
+            Assert.Equal(FindingKind.BackupFailed, store.BackUp()?.Kind);
+        }
+        Assert.Throws<StoreRefusedException>(() => TestShop.Open(paths, disk));
+        Directory.Move(folder.File("away"), home);
+        Assert.Equal([TestShop.Heats("R3", 1)], TestShop.Bodies(paths, disk));
+    }
+
+    [Fact]
+    public void What_is_written_to_a_journal_that_was_replaced_is_not_accepted()
+    {
+        using var folder = new TemporaryFolder();
+        var disk = new RealDisk();
+        using (Store store = TestShop.Open(folder.Store, disk))
+        {
+            store.Append(TestShop.Day, TestShop.Heats("R3", 1));
+            File.Copy(folder.Store.Journal, folder.File("copy"));
+            File.Move(folder.File("copy"), folder.Store.Journal, overwrite: true);
+            Assert.Throws<StoreBrokenException>(() => store.Append(TestShop.Day, TestShop.Heats("R3", 2)));
+        }
+        Assert.Equal([TestShop.Heats("R3", 1)], TestShop.Bodies(folder.Store, disk));
+    }
+
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
+    public void Where_nothing_may_be_written_the_shop_can_be_read_and_is_said_to_be_so(bool isWholeDisk)
+    {
+        using var folder = new TemporaryFolder();
+        using (Store store = TestShop.Open(folder.Store, new RealDisk()))
+        {
+            store.Append(TestShop.Day, TestShop.Heats("R3", 1));
+        }
+        var locked = new ReadOnlyDisk(isWholeDisk);
+        Exception refused = Assert.ThrowsAny<Exception>(() => TestShop.Open(folder.Store, locked));
+        Assert.True(refused is IOException or UnauthorizedAccessException, refused.ToString());
+        Assert.Equal(1, Store.Read(folder.Store, locked, TestShop.Kinds, _ => { }).Seq);
+        Assert.Single(TestShop.Bodies(folder.Store, new RealDisk()));
+    }
+
+    [Fact]
+    public void A_clock_that_runs_backwards_changes_no_order()
+    {
+        var disk = new CrashingDisk { HoldsDocuments = true };
+        var clock = new BackwardsClock();
+        StoreSettings settings = TestShop.Settings() with { Clock = clock };
+        using (Store store = Store.Open(TestShop.OnCrashingDisk, disk, settings, _ => { }))
+        {
+            for (int i = 1; i <= 5; i++)
+            {
+                store.Append(TestShop.Day.AddDays(-i), TestShop.Heats("R3", i));
+            }
+            Assert.Equal([4L, 5L], store.NewestEntries(2).Select(entry => entry.Seq));
+            Assert.Equal([1L, 2L, 3L, 4L, 5L], store.EntriesOfTool("R3").Select(entry => entry.Seq));
+        }
+        Assert.Equal(
+            Enumerable.Range(1, 5).Select(i => TestShop.Heats("R3", i)),
+            TestShop.Bodies(TestShop.OnCrashingDisk, disk),
+            StringComparer.Ordinal
+        );
+    }
+
     private static (ImmutableArray<string> Accepted, long Written, bool WasRefused) Work(CrashingDisk disk, long free)
     {
         var accepted = ImmutableArray.CreateBuilder<string>();
@@ -106,5 +184,45 @@ public sealed class DiskTroubleTests
             return (accepted.DrainToImmutable(), free, true);
         }
         return (accepted.DrainToImmutable(), free - disk.FreeBytes, false);
+    }
+
+    private sealed class BackwardsClock : TimeProvider
+    {
+        private DateTimeOffset _now = new(2026, 11, 24, 22, 42, 46, TimeSpan.Zero);
+
+        public override DateTimeOffset GetUtcNow() => _now -= TimeSpan.FromDays(1);
+    }
+
+    /// <summary>The real disk, on which this user may write nothing: the tests themselves may run as one who may write all.</summary>
+    private sealed class ReadOnlyDisk(bool isWholeDisk) : IDisk
+    {
+        private readonly RealDisk _disk = new();
+
+        public PathKind KindOf(string path) => _disk.KindOf(path);
+
+        public IDiskFile OpenToRead(string path) => _disk.OpenToRead(path);
+
+        public IDiskFile OpenToWrite(string path) => throw Refused(path);
+
+        public IDiskFile Create(string path) => throw Refused(path);
+
+        public Stream OpenDocuments(string path) => throw Refused(path);
+
+        public IDisposable? TryLock(string path) => throw Refused(path);
+
+        public void Move(string from, string to) => throw Refused(from);
+
+        public void Delete(string path) => throw Refused(path);
+
+        public void MakeFolder(string path) => throw Refused(path);
+
+        public IReadOnlyList<string> FilesIn(string path) => _disk.FilesIn(path);
+
+        public void SyncFolder(string path) => throw Refused(path);
+
+        private Exception Refused(string path) =>
+            isWholeDisk
+                ? new IOException("Read-only file system : '" + path + "'")
+                : new UnauthorizedAccessException("Access to the path '" + path + "' is denied.");
     }
 }

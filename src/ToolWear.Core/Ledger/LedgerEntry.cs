@@ -12,8 +12,11 @@ public abstract record LedgerEntry
     /// <summary>The marks of the tools it speaks of, as they were when it was entered; empty for none.</summary>
     public virtual ImmutableArray<ToolMark> Tools => [];
 
-    /// <summary>The free texts it holds, notes and names; null for one that was left out.</summary>
+    /// <summary>The names it holds that nothing else reads, each on one line; null for one that was left out.</summary>
     public virtual ImmutableArray<string?> Texts => [];
+
+    /// <summary>The notes it holds, of any lines and characters; null for one that was left out.</summary>
+    public virtual ImmutableArray<string?> Notes => [];
 }
 
 /// <summary>An entry with its number in the ledger.</summary>

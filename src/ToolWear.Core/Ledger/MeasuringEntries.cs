@@ -25,7 +25,10 @@ public sealed record ToolMeasured(
 ) : LedgerEntry
 {
     /// <inheritdoc />
-    public override ImmutableArray<string?> Texts => [By, Note];
+    public override ImmutableArray<string?> Texts => [By];
+
+    /// <inheritdoc />
+    public override ImmutableArray<string?> Notes => [Note];
 
     /// <inheritdoc />
     public override ImmutableArray<ToolMark> Tools => [Tool];
@@ -73,7 +76,7 @@ public sealed record ToolReworked(
 ) : LedgerEntry
 {
     /// <inheritdoc />
-    public override ImmutableArray<string?> Texts => [Note];
+    public override ImmutableArray<string?> Notes => [Note];
 
     /// <summary>The words of <see cref="Rework"/>.</summary>
     public static Vocabulary<Rework> WhatWords { get; } =
@@ -145,7 +148,10 @@ public enum Finding
 public sealed record ToolLookedOver(ToolMark Tool, DateOnly On, Finding Finding, string? By, string? Note) : LedgerEntry
 {
     /// <inheritdoc />
-    public override ImmutableArray<string?> Texts => [By, Note];
+    public override ImmutableArray<string?> Texts => [By];
+
+    /// <inheritdoc />
+    public override ImmutableArray<string?> Notes => [Note];
 
     /// <summary>The words of <see cref="Ledger.Finding"/>.</summary>
     public static Vocabulary<Finding> FindingWords { get; } =

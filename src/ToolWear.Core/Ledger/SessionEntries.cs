@@ -51,7 +51,10 @@ public sealed record SessionOpened(string Session, DateOnly On, string? Pattern,
     : LedgerEntry
 {
     /// <inheritdoc />
-    public override ImmutableArray<string?> Texts => [Pattern, Care.Lubricant, Hand, Note];
+    public override ImmutableArray<string?> Texts => [Pattern, Care.Lubricant, Hand];
+
+    /// <inheritdoc />
+    public override ImmutableArray<string?> Notes => [Note];
 }
 
 /// <summary>A session ended.</summary>

@@ -79,7 +79,7 @@ public sealed record HandleDescribed(
 ) : LedgerEntry
 {
     /// <inheritdoc />
-    public override ImmutableArray<string?> Texts => [Note];
+    public override ImmutableArray<string?> Notes => [Note];
 }
 
 /// <summary>A place in the series for an eye was entered or changed.</summary>
@@ -87,7 +87,10 @@ public sealed record HandleDescribed(
 public sealed record SeriesDescribed(Series Series) : LedgerEntry
 {
     /// <inheritdoc />
-    public override ImmutableArray<string?> Texts => [Series.Steel, Series.Note];
+    public override ImmutableArray<string?> Texts => [Series.Steel];
+
+    /// <inheritdoc />
+    public override ImmutableArray<string?> Notes => [Series.Note];
 }
 
 /// <summary>A stage of a pattern.</summary>
@@ -175,7 +178,7 @@ public sealed record SettingChanged(string Setting, string Value) : LedgerEntry;
 public sealed record EntryCrossedOut(long Entry, string Why) : LedgerEntry
 {
     /// <inheritdoc />
-    public override ImmutableArray<string?> Texts => [Why];
+    public override ImmutableArray<string?> Notes => [Why];
 }
 
 /// <summary>An entry that was crossed out counts again: the crossing out was the slip.</summary>
@@ -184,5 +187,5 @@ public sealed record EntryCrossedOut(long Entry, string Why) : LedgerEntry
 public sealed record EntryCountsAgain(long Entry, string Why) : LedgerEntry
 {
     /// <inheritdoc />
-    public override ImmutableArray<string?> Texts => [Why];
+    public override ImmutableArray<string?> Notes => [Why];
 }

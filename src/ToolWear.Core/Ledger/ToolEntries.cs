@@ -9,7 +9,10 @@ namespace ToolWear.Core.Ledger;
 public sealed record ToolAdded(Tool Tool) : LedgerEntry
 {
     /// <inheritdoc />
-    public override ImmutableArray<string?> Texts => [Tool.Eye, Tool.Steel, Tool.Lot, Tool.Peg, Tool.Note];
+    public override ImmutableArray<string?> Texts => [Tool.Eye, Tool.Steel, Tool.Lot, Tool.Peg];
+
+    /// <inheritdoc />
+    public override ImmutableArray<string?> Notes => [Tool.Note];
 
     /// <inheritdoc />
     public override ImmutableArray<ToolMark> Tools => [Tool.Mark];
@@ -30,7 +33,7 @@ public sealed record ToolRemarked(ToolMark From, ToolMark To) : LedgerEntry
 public sealed record ToolStartedHere(ToolMark Tool, string? Why) : LedgerEntry
 {
     /// <inheritdoc />
-    public override ImmutableArray<string?> Texts => [Why];
+    public override ImmutableArray<string?> Notes => [Why];
 
     /// <inheritdoc />
     public override ImmutableArray<ToolMark> Tools => [Tool];
@@ -43,7 +46,7 @@ public sealed record ToolStartedHere(ToolMark Tool, string? Why) : LedgerEntry
 public sealed record ToolSetAside(ToolMark Tool, DateOnly On, string? Why) : LedgerEntry
 {
     /// <inheritdoc />
-    public override ImmutableArray<string?> Texts => [Why];
+    public override ImmutableArray<string?> Notes => [Why];
 
     /// <inheritdoc />
     public override ImmutableArray<ToolMark> Tools => [Tool];
@@ -56,7 +59,7 @@ public sealed record ToolSetAside(ToolMark Tool, DateOnly On, string? Why) : Led
 public sealed record ToolBroughtBack(ToolMark Tool, DateOnly On, string? Why) : LedgerEntry
 {
     /// <inheritdoc />
-    public override ImmutableArray<string?> Texts => [Why];
+    public override ImmutableArray<string?> Notes => [Why];
 
     /// <inheritdoc />
     public override ImmutableArray<ToolMark> Tools => [Tool];
@@ -103,7 +106,7 @@ public sealed record ToolScrapped(ToolMark Tool, DateOnly On, ScrapCause Cause, 
     : LedgerEntry
 {
     /// <inheritdoc />
-    public override ImmutableArray<string?> Texts => [Note];
+    public override ImmutableArray<string?> Notes => [Note];
 
     /// <summary>The words of <see cref="ScrapCause"/>.</summary>
     public static Vocabulary<ScrapCause> CauseWords { get; } =

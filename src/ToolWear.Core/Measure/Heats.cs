@@ -79,12 +79,13 @@ public readonly record struct Heats : IComparable<Heats>
         string point = text.Trim().Replace(',', '.');
         if (
             !decimal.TryParse(point, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out decimal count)
-            || count * 2 != decimal.Truncate(count * 2)
             || count < 0.5m
             || count > 1000
+            || count * 2 != decimal.Truncate(count * 2)
         )
         {
-            refusal = $"heats \"{text}\": a number from 0.5 to 1000 in steps of a half is wanted, such as 3 or 2.5";
+            refusal =
+                $"heats \"{FreeText.Shown(text)}\": a number from 0.5 to 1000 in steps of a half is wanted, such as 3 or 2.5";
             return false;
         }
 

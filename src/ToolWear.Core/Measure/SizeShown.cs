@@ -32,6 +32,13 @@ public static class SizeShown
     public static string Eye(Length size, LengthUnit unit) =>
         unit == LengthUnit.Mm ? Exact(size, unit, 1, 1) : Fraction(size);
 
+    /// <summary>A length to cut: whole mm, or 1/64 in.</summary>
+    /// <param name="mm">The length in mm, zero or more.</param>
+    /// <param name="unit">The shop's unit.</param>
+    /// <returns>For example "112" or "4 27/64".</returns>
+    public static string Whole(double mm, LengthUnit unit) =>
+        unit == LengthUnit.Mm ? Exact(Length.FromMm(mm), unit, 0, 0) : Fraction(Length.FromMm(mm));
+
     /// <summary>The mark of the unit.</summary>
     /// <param name="unit">A unit.</param>
     /// <returns>"mm" or "in".</returns>

@@ -32,7 +32,7 @@ public static partial class SizeText
     {
         size = default;
         refusal = "";
-        string shown = Short(text);
+        string shown = FreeText.Shown(text);
         Match match = text.Length > MostCharacters ? Match.Empty : Pattern().Match(text);
         if (!match.Success)
         {
@@ -72,7 +72,7 @@ public static partial class SizeText
             || text.Length > 20
         )
         {
-            refusal = $"\"{Short(text)}\" is no size in mm: a bare number with a point, such as 36.5";
+            refusal = $"\"{FreeText.Shown(text)}\" is no size in mm: a bare number with a point, such as 36.5";
             return false;
         }
 
@@ -80,16 +80,8 @@ public static partial class SizeText
             mm > Longest.Nanometres
                 ? OutOfRange(Longest + Longest)
                 : Exact(mm * Length.NanometresInMm, out length) ?? OutOfRange(length);
-        refusal = fault is null ? "" : $"{text}: {fault}";
+        refusal = fault is null ? "" : $"{FreeText.Shown(text)}: {fault}";
         return fault is null;
-    }
-
-    /// <summary>A text for a sentence: its first 40 characters, never half of one.</summary>
-    private static string Short(string text)
-    {
-        int length = text.Length <= MostCharacters ? text.Length : MostCharacters;
-        bool isSplit = length < text.Length && char.IsSurrogatePair(text, length - 1);
-        return length == text.Length ? text : text[..(isSplit ? length - 1 : length)] + "...";
     }
 
     private static string? OutOfRange(Length length) =>

@@ -40,7 +40,9 @@ public sealed class Vocabulary<T>
     /// <returns>True where it is one of the words.</returns>
     public bool TryParse(string word, out T value, out string refusal)
     {
-        refusal = values.TryGetValue(word, out value) ? "" : $"{Noun} \"{word}\": one of {string.Join(", ", All)}";
+        refusal = values.TryGetValue(word, out value)
+            ? ""
+            : $"{Noun} \"{FreeText.Shown(word)}\": one of {string.Join(", ", All)}";
         return refusal.Length == 0;
     }
 }

@@ -26,7 +26,8 @@ public sealed partial record Shop
         return step.After is { } after ? after with { Ledger = Ledger.Add(entered) } : step;
     }
 
-    private Step Apply(Entered entered) => FreeText.Fault(entered.What.Texts) is { } fault ? fault : Arm(entered);
+    private Step Apply(Entered entered) =>
+        FreeText.Fault(entered.What.Texts, entered.What.Notes) is { } fault ? fault : Arm(entered);
 
     private Step Arm(Entered entered) =>
         entered.What switch

@@ -193,7 +193,8 @@ public sealed partial record Shop
             return UnknownSession(session);
         }
 
-        if (e.Tool is { } tool && !TryFind(tool, out _))
+        ToolInShop? maker = null;
+        if (e.Tool is { } tool && !TryFind(tool, out maker))
         {
             return Unknown(tool);
         }
@@ -203,6 +204,7 @@ public sealed partial record Shop
             : this with
             {
                 EyesMeasured = EyesMeasured.Add(entered),
+                EyeMakers = maker is null ? EyeMakers : EyeMakers.SetItem(entered.Number, maker.Id),
             };
     }
 

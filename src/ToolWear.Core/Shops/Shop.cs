@@ -24,7 +24,7 @@ public sealed partial record Shop
     public static Shop Empty { get; } = new();
 
     /// <summary>Every entry, in the order of the ledger; entry n stands at n - 1.</summary>
-    public ImmutableList<Entered> Ledger { get; private init; } = [];
+    public Entries Ledger { get; private init; } = [];
 
     /// <summary>The entries that were crossed out, by number, with the entry that did it.</summary>
     public ImmutableDictionary<long, Entered> CrossedOut { get; private init; } =
@@ -62,7 +62,11 @@ public sealed partial record Shop
     public ImmutableSortedDictionary<string, OrderDescribed> Orders { get; private init; } = ByName<OrderDescribed>();
 
     /// <summary>The cold eyes that were measured, in the order of the ledger.</summary>
-    public ImmutableList<Entered> EyesMeasured { get; private init; } = [];
+    public Entries EyesMeasured { get; private init; } = [];
+
+    /// <summary>The drift that made each measured eye, by the number of the eye's entry; none where nobody said.</summary>
+    /// <remarks>Tools are meant by their unchanging numbers, for a mark may be another tool's by now.</remarks>
+    public ImmutableDictionary<long, long> EyeMakers { get; private init; } = ImmutableDictionary<long, long>.Empty;
 
     /// <summary>The shop's settings.</summary>
     public ShopSettings Settings { get; private init; } = ShopSettings.Usual;
@@ -97,7 +101,7 @@ public sealed partial record Shop
     /// <returns>The shop after them, or the reason why an entry cannot be, with its number.</returns>
     public static Step Fold(IEnumerable<Entered> ledger)
     {
-        ImmutableArray<Entered> entries = [.. ledger];
+        Entered[] entries = [.. ledger];
         Dictionary<long, Entered> crossed = [];
         for (int i = 0; i < entries.Length; i++)
         {
@@ -116,10 +120,13 @@ public sealed partial record Shop
                 return $"entry {entered.Number}: {step.Refusal}";
             }
 
-            shop = after with { Ledger = after.Ledger.Add(entered) };
+            shop = after;
         }
 
-        return shop;
+        return shop with
+        {
+            Ledger = [.. entries],
+        };
     }
 
     /// <summary>Notes what the last entry crosses out or makes count again, or says why its number or it cannot be.</summary>

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ToolWear.Core.Measure;
 using ToolWear.Core.Tools.Forms;
 
 namespace ToolWear.Core.Tools;
@@ -6,10 +7,13 @@ namespace ToolWear.Core.Tools;
 /// <summary>Every form of tool there is.</summary>
 public static class ToolForms
 {
+    /// <summary>The name of the form that opens and shapes eyes.</summary>
+    public const string Drift = "drift";
+
     /// <summary>The forms, in the order in which they are listed.</summary>
     public static ImmutableArray<ToolForm> All { get; } =
     [
-        Drift.Form,
+        Forms.Drift.Form,
         Slitter.Form,
         SlotPunch.Form,
         Punch.Form,
@@ -32,7 +36,9 @@ public static class ToolForms
     {
         ToolForm? found = All.FirstOrDefault(each => each.Name == name);
         form = found ?? OtherForm.Form;
-        refusal = found is null ? $"form \"{name}\": one of {string.Join(", ", All.Select(each => each.Name))}" : "";
+        refusal = found is null
+            ? $"form \"{FreeText.Shown(name)}\": one of {string.Join(", ", All.Select(each => each.Name))}"
+            : "";
         return found is not null;
     }
 }

@@ -33,14 +33,14 @@ public readonly record struct ToolMark
     /// <returns>A sentence, or null where nothing is.</returns>
     public static string? Fault(string noun, string text)
     {
-        if (!IsWellFormed(text) || text.EnumerateRunes().Any(IsHidden))
+        if (!FreeText.IsWellFormed(text) || text.EnumerateRunes().Any(IsHidden))
         {
             return $"{noun}: control and invisible characters cannot stand in it";
         }
 
         int length = NormalFormC.Of(text).Length;
         return length == 0 || text.Trim().Length != text.Length
-                ? $"{noun} \"{text}\": 1 to {MostCharacters} characters with no space at either end"
+                ? $"{noun} \"{FreeText.Shown(text)}\": 1 to {MostCharacters} characters with no space at either end"
             : length > MostCharacters ? $"{noun} of {length} characters: at most {MostCharacters}"
             : null;
     }
@@ -50,30 +50,8 @@ public readonly record struct ToolMark
     public override string ToString() => Text ?? "";
 
     private static bool IsHidden(Rune rune) =>
-        Rune.GetUnicodeCategory(rune)
-            is System.Globalization.UnicodeCategory.Control
-                or System.Globalization.UnicodeCategory.Format
-                or System.Globalization.UnicodeCategory.LineSeparator
-                or System.Globalization.UnicodeCategory.ParagraphSeparator
+        FreeText.IsHidden(rune)
+        || Rune.GetUnicodeCategory(rune)
+            is System.Globalization.UnicodeCategory.Format
                 or System.Globalization.UnicodeCategory.PrivateUse;
-
-    private static bool IsWellFormed(string text)
-    {
-        for (int i = 0; i < text.Length; i++)
-        {
-            if (!char.IsSurrogate(text[i]))
-            {
-                continue;
-            }
-
-            if (!char.IsHighSurrogate(text[i]) || i + 1 == text.Length || !char.IsLowSurrogate(text[i + 1]))
-            {
-                return false;
-            }
-
-            i++;
-        }
-
-        return true;
-    }
 }

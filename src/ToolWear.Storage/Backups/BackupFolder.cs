@@ -21,8 +21,7 @@ internal static class BackupFolder
     {
         JournalPoint point = JournalCopy.Read(disk, journal, settings.Kinds);
         disk.MakeFolder(folder);
-        ImmutableArray<(string Path, BackupName Name)> before = Of(disk, folder, point.Shop);
-        if (before is [{ } newest, ..] && newest.Name.Seq == point.Seq && newest.Name.Crc == point.Crc)
+        if (Of(disk, folder, point.Shop).Any(each => each.Name.Seq == point.Seq && each.Name.Crc == point.Crc))
         {
             // nothing was accepted since: a copy of the same would only push an older one out
             return;
@@ -30,7 +29,7 @@ internal static class BackupFolder
         string path = Path.Combine(folder, BackupName.Of(point, settings.Clock.GetUtcNow()).ToString());
         JournalCopy.CopyBeside(disk, journal, point, path, settings.Kinds);
         WholeFile.IntoPlace(disk, WholeFile.Beside(path), path);
-        foreach (string old in NoLongerKept(Of(disk, folder, point.Shop)))
+        foreach (string old in NoLongerKept(Of(disk, folder, point.Shop)).Where(old => old != path))
         {
             disk.Delete(old);
         }
@@ -42,7 +41,7 @@ internal static class BackupFolder
     /// <param name="disk">The disk.</param>
     /// <param name="folder">The folder, or nothing.</param>
     /// <param name="shop">The shop's id, or null for those of every shop.</param>
-    /// <returns>The newest first.</returns>
+    /// <returns>Those that hold most first.</returns>
     internal static ImmutableArray<(string Path, BackupName Name)> Of(IDisk disk, string folder, string? shop)
     {
         var found = new List<(string Path, BackupName Name)>();
@@ -53,22 +52,34 @@ internal static class BackupFolder
                 found.Add((path, name));
             }
         }
-        return [.. found.OrderByDescending(backup => backup.Name.At).ThenByDescending(backup => backup.Name.Seq)];
+        return [.. found.OrderByDescending(backup => backup.Name.Seq).ThenByDescending(backup => backup.Name.At)];
     }
 
     /// <summary>Which backups are neither among the newest nor the newest of their month.</summary>
-    /// <param name="newestFirst">The backups of one shop.</param>
+    /// <remarks>
+    /// Newest by what they hold or by the clock: a clock can run backwards, and after a restore the shop holds less than
+    /// before. Either alone would then take the backup just made for the oldest.
+    /// </remarks>
+    /// <param name="backups">The backups of one shop.</param>
     /// <returns>Their paths.</returns>
-    internal static IEnumerable<string> NoLongerKept(ImmutableArray<(string Path, BackupName Name)> newestFirst)
+    internal static IEnumerable<string> NoLongerKept(ImmutableArray<(string Path, BackupName Name)> backups)
+    {
+        HashSet<string> kept = new(StringComparer.Ordinal);
+        kept.UnionWith(Newest(backups.OrderByDescending(each => (each.Name.At, each.Name.Seq))));
+        kept.UnionWith(Newest(backups.OrderByDescending(each => (each.Name.Seq, each.Name.At))));
+        return backups.Select(each => each.Path).Where(path => !kept.Contains(path));
+    }
+
+    private static IEnumerable<string> Newest(IEnumerable<(string Path, BackupName Name)> newestFirst)
     {
         var months = new HashSet<(int Year, int Month)>();
-        for (int i = 0; i < newestFirst.Length; i++)
+        int rank = 0;
+        foreach ((string path, BackupName name) in newestFirst)
         {
-            DateTimeOffset at = newestFirst[i].Name.At;
-            bool isNewestOfMonth = months.Add((at.Year, at.Month));
-            if (i >= Kept && !isNewestOfMonth)
+            bool isNewestOfMonth = months.Add((name.At.Year, name.At.Month));
+            if (rank++ < Kept || isNewestOfMonth)
             {
-                yield return newestFirst[i].Path;
+                yield return path;
             }
         }
     }

@@ -82,7 +82,7 @@ public readonly record struct CsvCell
         StringBuilder written = new(text.Length);
         foreach (Rune rune in text.EnumerateRunes())
         {
-            written.Append(CsvText.IsForbidden(rune) ? Rune.ReplacementChar : rune);
+            written.Append(rune.Value == 0 ? Rune.ReplacementChar : rune);
         }
 
         return written.ToString();

@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Text;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Tools;
 
@@ -15,7 +16,6 @@ internal sealed class CsvRow(
     CsvFaults faults
 )
 {
-    private const int MostCharactersInText = 2000;
     private const double MostNumber = 1e9;
 
     /// <summary>The file's name.</summary>
@@ -29,15 +29,6 @@ internal sealed class CsvRow(
 
     /// <summary>Whether anything in the row was wrong.</summary>
     public bool IsFaulty { get; private set; }
-
-    /// <summary>A text from outside as a message shows it: no longer than a mark.</summary>
-    /// <param name="text">The text.</param>
-    /// <returns>The text or its beginning, control characters replaced.</returns>
-    public static string Shown(string text)
-    {
-        string start = text.Length > ToolMark.MostCharacters ? text[..ToolMark.MostCharacters] + "..." : text;
-        return string.Concat(start.Select(c => char.IsControl(c) || char.IsSurrogate(c) ? '\uFFFD' : c));
-    }
 
     /// <summary>Tells a fault of this row.</summary>
     /// <param name="column">The column, empty for the whole row.</param>
@@ -56,19 +47,42 @@ internal sealed class CsvRow(
     /// <summary>What a cell says, whether or not it may: to know what a faulty row speaks of.</summary>
     /// <param name="column">The column.</param>
     /// <returns>The text, empty for nothing.</returns>
-    public string Peek(string column) => Raw(column) is { Length: <= MostCharactersInText } raw ? Unescaped(raw) : "";
+    public string Peek(string column) =>
+        Raw(column) is { Length: <= FreeText.MostCharacters } raw ? Unescaped(raw) : "";
 
-    /// <summary>A text of at most 2000 characters, in normal form C, its ' in front taken off.</summary>
+    /// <summary>A text on one line of at most 2000 characters, in normal form C, its ' in front taken off.</summary>
     /// <param name="column">The column.</param>
-    /// <returns>The text, null where empty.</returns>
+    /// <returns>The text, null where empty or faulty.</returns>
     public string? Text(string column)
+    {
+        if (Note(column) is not { } text)
+        {
+            return null;
+        }
+
+        foreach (Rune rune in text.EnumerateRunes())
+        {
+            if (Rune.IsControl(rune) || rune.Value is 0x2028 or 0x2029)
+            {
+                Fault(column, $"holds the control character or line end U+{rune.Value:X4}; take it out");
+                return null;
+            }
+        }
+
+        return text;
+    }
+
+    /// <summary>A note of at most 2000 characters, whatever they are, in normal form C, its ' in front taken off.</summary>
+    /// <param name="column">The column.</param>
+    /// <returns>The note, null where empty or faulty.</returns>
+    public string? Note(string column)
     {
         // what is far too long is not brought to a normal form first
         string raw = Raw(column);
-        string text = raw.Length > 4 * MostCharactersInText ? raw : Unescaped(raw);
-        if (text.Length > MostCharactersInText)
+        string text = raw.Length > 4 * FreeText.MostCharacters ? raw : Unescaped(raw);
+        if (text.Length > FreeText.MostCharacters)
         {
-            Fault(column, $"a text of {text.Length} characters; at most {MostCharactersInText}");
+            Fault(column, $"a text of {text.Length} characters; at most {FreeText.MostCharacters}");
             return null;
         }
 
@@ -183,7 +197,7 @@ internal sealed class CsvRow(
             return number;
         }
 
-        Fault(column, $"\"{Shown(raw)}\" is no number; write it bare with a point, such as 0.25");
+        Fault(column, $"\"{FreeText.Shown(raw)}\" is no number; write it bare with a point, such as 0.25");
         return null;
     }
 
@@ -211,7 +225,7 @@ internal sealed class CsvRow(
             return amount;
         }
 
-        Fault(column, $"\"{Shown(raw)}\" is no amount; write a bare number from 0 with a point, such as 1.5");
+        Fault(column, $"\"{FreeText.Shown(raw)}\" is no amount; write a bare number from 0 with a point, such as 1.5");
         return null;
     }
 
@@ -231,7 +245,7 @@ internal sealed class CsvRow(
             return count;
         }
 
-        Fault(column, $"\"{Shown(raw)}\" is no count; write a bare whole number from 0, such as 12");
+        Fault(column, $"\"{FreeText.Shown(raw)}\" is no count; write a bare whole number from 0, such as 12");
         return null;
     }
 
@@ -255,7 +269,7 @@ internal sealed class CsvRow(
             return Core.Measure.Heats.OfHalves((int)(count * 2));
         }
 
-        Fault(column, $"\"{Shown(Raw(column))}\" heats cannot be; whole or half ones, such as 3 or 2.5");
+        Fault(column, $"\"{FreeText.Shown(Raw(column))}\" heats cannot be; whole or half ones, such as 3 or 2.5");
         return null;
     }
 
@@ -281,7 +295,7 @@ internal sealed class CsvRow(
             return day;
         }
 
-        Fault(column, $"\"{Shown(raw)}\" is no day; write one that there is like 2026-05-01");
+        Fault(column, $"\"{FreeText.Shown(raw)}\" is no day; write one that there is like 2026-05-01");
         return null;
     }
 
@@ -328,7 +342,7 @@ internal sealed class CsvRow(
             return value;
         }
 
-        Fault(column, $"\"{Shown(raw)}\" is not known here; one of {string.Join(", ", words.All)}");
+        Fault(column, $"\"{FreeText.Shown(raw)}\" is not known here; one of {string.Join(", ", words.All)}");
         return null;
     }
 
@@ -353,7 +367,7 @@ internal sealed class CsvRow(
         string raw = Raw(column);
         if (raw is not ("" or "yes" or "no"))
         {
-            Fault(column, $"\"{Shown(raw)}\" is neither yes nor no");
+            Fault(column, $"\"{FreeText.Shown(raw)}\" is neither yes nor no");
             return null;
         }
 
@@ -376,7 +390,7 @@ internal sealed class CsvRow(
             return form;
         }
 
-        Fault(column, $"\"{Shown(raw)}\" is not known here; one of {string.Join(", ", ToolForms.All)}");
+        Fault(column, $"\"{FreeText.Shown(raw)}\" is not known here; one of {string.Join(", ", ToolForms.All)}");
         return null;
     }
 

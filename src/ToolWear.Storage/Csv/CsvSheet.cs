@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
-using System.Text;
 using CsvHelper;
+using ToolWear.Core.Measure;
 
 namespace ToolWear.Storage.Csv;
 
@@ -121,7 +121,7 @@ internal sealed class CsvSheet
         {
             if (!columns.Any(column => column.Name == names[i]))
             {
-                Refuse(line, CsvRow.Shown(names[i]), $"unknown column; there are {known}");
+                Refuse(line, FreeText.Shown(names[i]), $"unknown column; there are {known}");
             }
             else if (!taken.TryAdd(names[i], i))
             {
@@ -147,20 +147,7 @@ internal sealed class CsvSheet
             return;
         }
 
-        CsvRow row = new(Name, line, header!, cells, today, faults);
-        foreach ((string column, int i) in header!)
-        {
-            foreach (Rune rune in cells[i].EnumerateRunes())
-            {
-                if (CsvText.IsForbidden(rune))
-                {
-                    row.Fault(column, $"holds the control character U+{rune.Value:X4}; take it out");
-                    break;
-                }
-            }
-        }
-
-        rows.Add(row);
+        rows.Add(new CsvRow(Name, line, header!, cells, today, faults));
     }
 
     private void Refuse(long line, string column, string sentence)

@@ -6,11 +6,6 @@ namespace ToolWear.Storage.Csv;
 /// <summary>What the bytes of a file must be before it is read as a table.</summary>
 internal static class CsvText
 {
-    /// <summary>Whether a character may not stand in a cell: a control character that is no tab and no line break.</summary>
-    /// <param name="rune">The character.</param>
-    /// <returns>True where it is refused.</returns>
-    public static bool IsForbidden(Rune rune) => Rune.IsControl(rune) && rune.Value is not ('\t' or '\r' or '\n');
-
     /// <summary>The bytes behind the byte order mark, where there is one.</summary>
     /// <param name="bytes">The whole file.</param>
     /// <returns>The text.</returns>

@@ -72,7 +72,7 @@ public static class PlainTables
                 {
                     row.Fault(
                         "tool",
-                        $"{CsvRow.Shown(tool.Tool)} of this kind and group stands here already; once is right"
+                        $"{FreeText.Shown(tool.Tool)} of this kind and group stands here already; once is right"
                     );
                 }
 

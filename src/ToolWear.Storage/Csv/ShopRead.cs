@@ -1,4 +1,5 @@
 using ToolWear.Core.Ledger;
+using ToolWear.Core.Measure;
 using ToolWear.Core.Tools;
 
 namespace ToolWear.Storage.Csv;
@@ -57,7 +58,7 @@ internal sealed class ShopRead
         {
             row.Fault(
                 column,
-                $"{CsvRow.Shown(name)} stands in {names[key].File}:{names[key].Line} already; once is right"
+                $"{FreeText.Shown(name)} stands in {names[key].File}:{names[key].Line} already; once is right"
             );
         }
     }

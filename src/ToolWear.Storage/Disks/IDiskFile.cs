@@ -3,6 +3,10 @@ namespace ToolWear.Storage.Disks;
 /// <summary>One open file of an <see cref="IDisk"/>; not for use by two threads at once.</summary>
 public interface IDiskFile : IDisposable
 {
+    /// <summary>Whether the file still stands under the name by which it was opened, as long as it is here.</summary>
+    /// <remarks>A file whose folder was deleted takes writes and syncs as before, and nobody will ever find them.</remarks>
+    bool IsInPlace { get; }
+
     /// <summary>The length in bytes as it is seen now, durable or not.</summary>
     long Length { get; }
 

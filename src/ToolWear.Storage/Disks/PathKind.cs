@@ -12,6 +12,9 @@ public enum PathKind
     /// <summary>A folder.</summary>
     Folder,
 
+    /// <summary>A symbolic link that leads to no folder. Two names for one file would be two locks.</summary>
+    Link,
+
     /// <summary>A device, a pipe, a socket: nothing that can hold a shop.</summary>
     Other,
 }

@@ -8,6 +8,9 @@ public sealed class RealDisk : IDisk
     private const int HeldOnMac = 35;
     private const int HeldOnWindows = unchecked((int)0x80070020);
 
+    // EROFS on Linux and on macOS
+    private const int ReadOnlyDisk = 30;
+
     private const UnixFileMode OwnerOnly = UnixFileMode.UserRead | UnixFileMode.UserWrite;
 
     /// <inheritdoc />
@@ -17,11 +20,15 @@ public sealed class RealDisk : IDisk
         {
             return PathKind.Folder;
         }
+        if (new FileInfo(path).LinkTarget is not null)
+        {
+            return PathKind.Link;
+        }
         if (!File.Exists(path))
         {
             return PathKind.Nothing;
         }
-        if (!OperatingSystem.IsWindows() && Path.GetFullPath(path).StartsWith("/dev/", StringComparison.Ordinal))
+        if (!OperatingSystem.IsWindows() && IsDevice(Path.GetFullPath(path)))
         {
             return PathKind.Other;
         }
@@ -42,7 +49,8 @@ public sealed class RealDisk : IDisk
         }
         catch (IOException e)
         {
-            return IsHeld(e) ? PathKind.PlainFile : PathKind.Other;
+            // a disk that can only be read says so of plain files alone
+            return IsHeld(e) || e.HResult == ReadOnlyDisk ? PathKind.PlainFile : PathKind.Other;
         }
     }
 
@@ -96,6 +104,9 @@ public sealed class RealDisk : IDisk
     /// <inheritdoc />
     public void SyncFolder(string path) => FolderSync.Sync(path);
 
+    private static bool IsDevice(string path) =>
+        path.StartsWith("/dev/", StringComparison.Ordinal) && !path.StartsWith("/dev/shm/", StringComparison.Ordinal);
+
     private static bool IsHeld(IOException e) => e.HResult is HeldOnLinux or HeldOnMac or HeldOnWindows;
 
     private static FileStream Open(
@@ -122,6 +133,15 @@ public sealed class RealDisk : IDisk
     private sealed class RealFile(string path, FileMode mode, FileAccess access) : IDiskFile
     {
         private readonly FileStream _stream = Open(path, mode, access);
+
+        public bool IsInPlace
+        {
+            get
+            {
+                var named = new FileInfo(path);
+                return named.Exists && named.Length == Length;
+            }
+        }
 
         public long Length => RandomAccess.GetLength(_stream.SafeFileHandle);
 

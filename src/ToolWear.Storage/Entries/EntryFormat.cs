@@ -14,10 +14,9 @@ namespace ToolWear.Storage.Entries;
 /// </remarks>
 public static class EntryFormat
 {
-    // what is not marked as unknowable must stand in the text: no default ever takes its place
     private static readonly JsonSerializerOptions Options = new(EntryJson.Default.Options)
     {
-        TypeInfoResolver = EntryJson.Default.WithAddedModifier(RequireWhatIsNotNullable),
+        TypeInfoResolver = EntryJson.Default.WithAddedModifier(ShapeAfterTheRecord),
     };
 
     private static readonly ImmutableArray<Row> Rows =
@@ -96,11 +95,18 @@ public static class EntryFormat
         && reader.ValueTextEquals(name)
         && reader.Read();
 
-    private static void RequireWhatIsNotNullable(JsonTypeInfo type)
+    private static void ShapeAfterTheRecord(JsonTypeInfo type)
     {
-        // what a record is made of; the rest is worked out from it
-        foreach (JsonPropertyInfo property in type.Properties.Where(each => each.AssociatedParameter is not null))
+        foreach (JsonPropertyInfo property in type.Properties)
         {
+            if (property.AssociatedParameter is null)
+            {
+                // worked out from what the record is made of: never written, and passed over where older lines hold it
+                property.Get = null;
+                continue;
+            }
+
+            // what is not marked as unknowable must stand in the text: no default ever takes its place
             bool isNullable = Nullable.GetUnderlyingType(property.PropertyType) is not null || property.IsGetNullable;
             property.IsRequired = !isNullable;
         }

@@ -9,9 +9,23 @@ namespace ToolWear.Storage.Entries;
 /// <summary>A length as bare millimetres, exact.</summary>
 internal sealed class LengthJson : JsonConverter<Length>
 {
+    private const decimal Most = 1e9m;
+
     /// <inheritdoc />
     public override Length Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options) =>
-        Length.FromMm(reader.GetDecimal());
+        Read(ref reader);
+
+    /// <summary>Reads a length.</summary>
+    /// <param name="reader">A reader at a number.</param>
+    /// <returns>The length.</returns>
+    /// <exception cref="JsonException">It is longer than any length that is written.</exception>
+    internal static Length Read(ref Utf8JsonReader reader)
+    {
+        decimal mm = reader.GetDecimal();
+        return decimal.Abs(mm) <= Most
+            ? Length.FromMm(mm)
+            : throw new JsonException("A length is at most a thousand kilometres.");
+    }
 
     /// <inheritdoc />
     public override void Write(Utf8JsonWriter writer, Length value, JsonSerializerOptions options) =>
@@ -24,9 +38,9 @@ internal sealed class HeatsJson : JsonConverter<Heats>
     /// <inheritdoc />
     public override Heats Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options)
     {
-        decimal halves = reader.GetDecimal() * 2;
-        return halves >= 0 && halves <= int.MaxValue && halves == decimal.Truncate(halves)
-            ? Heats.OfHalves((int)halves)
+        decimal count = reader.GetDecimal();
+        return count >= 0 && count <= int.MaxValue / 2 && count * 2 == decimal.Truncate(count * 2)
+            ? Heats.OfHalves((int)(count * 2))
             : throw new JsonException("Heats are zero or more in steps of a half.");
     }
 
@@ -75,7 +89,7 @@ internal sealed class SectionJson : JsonConverter<Section>
         for (int i = 0; i < sizes.Length; i++)
         {
             Expect(reader.Read());
-            sizes[i] = Length.FromMm(reader.GetDecimal());
+            sizes[i] = LengthJson.Read(ref reader);
         }
 
         Expect(reader.Read() && reader.TokenType == JsonTokenType.EndArray);

@@ -84,6 +84,10 @@ internal sealed class JournalWriter : IDisposable
         {
             _file.Write(Length, bytes);
             _file.Sync();
+            if (!_file.IsInPlace)
+            {
+                throw new IOException("the journal was moved, deleted or replaced");
+            }
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {

@@ -183,13 +183,14 @@ internal sealed class Call
         : int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out int number) ? number
         : throw RefusedException.WrongUsage($"{option.Name} {text}: a whole number, zero or more");
 
-    /// <summary>A note or a name as typed: one line of at most 2000 characters, in normal form C.</summary>
+    /// <summary>A name as typed that nothing else reads, in normal form C; null where the option was left out.</summary>
+    public string? Name(Option<string?> option) =>
+        Get(option) is { } text ? Read(option.Name, text, FreeText.NameFault(text)) : null;
+
+    /// <summary>A note as typed, in normal form C; null where the option was left out.</summary>
     public string? Note(Option<string?> option) => Get(option) is { } text ? ReadNote(option.Name, text) : null;
 
-    public static string ReadNote(string name, string text) =>
-        text.Length is > 0 and <= 2000 && !text.Any(c => char.IsControl(c) || char.IsSurrogate(c) && !IsPaired(text))
-            ? NormalFormC.Of(text)
-            : throw RefusedException.WrongUsage($"{name}: 1 to 2000 characters on one line");
+    public static string ReadNote(string name, string text) => Read(name, text, FreeText.NoteFault(text));
 
     /// <summary>A path as a full one.</summary>
     public static string FullPath(string name, string path) =>
@@ -217,23 +218,25 @@ internal sealed class Call
         Recorded recorded = bench.RecordAll(entries, Site.Today);
         PrintLine(Words.EntryRecorded(recorded.Number ?? throw RefusedException.WrongData(recorded.Refusal!)));
         Flush();
+        WarnOfMarksAlike(bench.Shop, entries);
+    }
+
+    /// <summary>Says which marks just given could be mixed up with others.</summary>
+    public void WarnOfMarksAlike(Shop shop, ImmutableArray<LedgerEntry> entries)
+    {
+        foreach ((ToolMark given, ToolMark other) in MarksAlike.Of(shop, entries))
+        {
+            Warn(Words.MarksAlike(given, other));
+        }
     }
 
     public static ToolInShop Find(Shop shop, ToolMark mark) =>
         shop.TryFind(mark, out ToolInShop? tool) ? tool : throw RefusedException.WrongData(Words.NoTool(mark, shop));
 
-    private static bool IsPaired(string text)
-    {
-        try
-        {
-            _ = new UTF8Encoding(false, throwOnInvalidBytes: true).GetByteCount(text);
-            return true;
-        }
-        catch (EncoderFallbackException)
-        {
-            return false;
-        }
-    }
+    private static string Read(string name, string text, string? fault) =>
+        text.Length == 0 ? throw RefusedException.WrongUsage($"{name}: a text is wanted")
+        : fault is not null ? throw RefusedException.WrongUsage($"{name}: {fault}")
+        : NormalFormC.Of(text);
 
     private static DateOnly? Day(string name, string? text) =>
         text is null ? null

@@ -1,4 +1,5 @@
 using ToolWear.Storage.Csv;
+using ToolWear.Storage.Disks;
 
 namespace ToolWear.Commands;
 
@@ -10,15 +11,31 @@ internal static class Files
 
     public static CsvFile Read(string path)
     {
+        MustBePlain(path);
         FileInfo file = new(path);
-        if (!file.Exists)
-        {
-            throw RefusedException.WrongData($"there is no file {path}");
-        }
-
         return file.Length > MostBytes
             ? throw RefusedException.WrongData($"{path} is larger than 256 MB: that is no table of a shop")
             : new CsvFile(Path.GetFileName(path), File.ReadAllBytes(path));
+    }
+
+    /// <summary>Refuses what is no file that can be read to its end: a pipe would be waited for, a device has no end.</summary>
+    public static void MustBePlain(string path)
+    {
+        FileInfo file = new(path);
+        string read = file.LinkTarget is null
+            ? path
+            : file.ResolveLinkTarget(returnFinalTarget: true)?.FullName ?? path;
+        switch (new RealDisk().KindOf(read))
+        {
+            case PathKind.PlainFile:
+                return;
+            case PathKind.Nothing:
+                throw RefusedException.WrongData($"there is no file {path}");
+            case PathKind.Folder:
+                throw RefusedException.WrongData($"{path} is a folder: a file is wanted");
+            default:
+                throw RefusedException.WrongData($"{path} is no plain file: copy what it gives into one");
+        }
     }
 
     public static IEnumerable<CsvFile> InFolder(string path) =>

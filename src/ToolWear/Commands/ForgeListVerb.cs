@@ -42,7 +42,7 @@ internal static class ForgeListVerb
         using Bench bench = call.ToRead();
         ForgeList list = PlanOfStore.List(call, bench, sure, until);
         string reasons = string.Concat(list.Batches.Select(batch => Words.BatchReason(batch) + "\n"));
-        string bars = string.Concat(list.SharedBars.Select(sentence => sentence + ".\n"));
+        string bars = string.Concat(list.Cuts.Shared.Select(sentence => sentence + ".\n"));
         string heading =
             Words.ShopHeading(bench.Shop, call.Units(bench.Shop))
             + (list.Batches.IsEmpty ? Words.NothingToForge + "\n" : "");

@@ -45,6 +45,7 @@ internal static class ImportVerb
         }
 
         Into(bench, imported.Entries, call.Site.Today);
+        call.WarnOfMarksAlike(bench.Shop, imported.Entries);
         call.PrintLine(
             $"{imported.Entries.Length} entries, {bench.Shop.Tools.Count} tools, {bench.Shop.Sessions.Count} sessions imported"
         );

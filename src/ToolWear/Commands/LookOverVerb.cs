@@ -30,7 +30,7 @@ internal static class LookOverVerb
         ToolMark mark = call.Mark(Tool);
         Finding finding = Call.ReadWord(ToolLookedOver.FindingWords, call.Get(Found));
         using Bench bench = call.ToWrite();
-        call.Record(bench, new ToolLookedOver(mark, call.On, finding, call.Note(By), call.Note(Note)));
+        call.Record(bench, new ToolLookedOver(mark, call.On, finding, call.Name(By), call.Note(Note)));
         call.Warn(Words.FindingCaution);
         if (finding is Finding.Soft or Finding.GlassHard or Finding.Stuck or Finding.Cracked)
         {

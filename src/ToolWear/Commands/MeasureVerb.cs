@@ -50,7 +50,7 @@ internal static class MeasureVerb
             session,
             size.Length,
             size.Resolution,
-            call.Note(By),
+            call.Name(By),
             call.Note(Note)
         );
         GaugeForecast? before = ShopForecasts

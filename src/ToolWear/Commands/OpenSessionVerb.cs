@@ -34,7 +34,7 @@ internal static class OpenSessionVerb
 
     private static void Run(Call call)
     {
-        Care care = new(call.Note(Lubricant), call.Word(Care.CoolingWords, Cooling), call.Whole(Blows));
+        Care care = new(call.Name(Lubricant), call.Word(Care.CoolingWords, Cooling), call.Whole(Blows));
         string? pattern = call.Get(Pattern);
         using Bench bench = call.ToWrite();
         Shop shop = bench.Shop;
@@ -47,7 +47,7 @@ internal static class OpenSessionVerb
         }
 
         string name = SessionNames.Next(shop, call.On);
-        SessionOpened opened = new(name, call.On, pattern, care, call.Note(Hand), call.Note(Note));
+        SessionOpened opened = new(name, call.On, pattern, care, call.Name(Hand), call.Note(Note));
         call.Record(bench, opened);
         call.PrintLine($"session {name} is open");
         call.Warn(Words.HammerCaution);

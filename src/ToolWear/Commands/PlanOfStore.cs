@@ -42,15 +42,9 @@ internal static class PlanOfStore
         "\n"
         + string.Concat(list.Calendar.Late.Select(late => Words.Late(late) + "\n"))
         + string.Concat(list.Calendar.Capacities.Select(capacity => Words.Capacity(capacity) + "\n"))
-        + string.Concat(NotCounted(list).Select(sentence => sentence + "\n"))
+        + string.Concat(Words.NotPlanned(list).Select(sentence => sentence + "\n"))
+        + $"{Words.HeatsAHeadUsed(list)}\n"
         + $"{Words.PlanBasis}\n{Words.CracksNotPlanned}\n{Words.ForecastCaution}\n";
-
-    private static IEnumerable<string> NotCounted(ForgeList list) =>
-        list
-            .Places.SelectMany(place => place.InService)
-            .Where(tool => tool.WhyNot is not null)
-            .Select(tool => $"{tool.Forecast.Tool.Mark} is not counted on: {tool.WhyNot}.")
-            .Distinct(StringComparer.Ordinal);
 
     private static string Json(ImmutableArray<PlacePlan> places) =>
         JsonText.Of(json =>

@@ -29,11 +29,7 @@ internal static class RestoreVerb
     private static void Run(Call call)
     {
         string path = Call.FullPath("FILE", call.Get(File));
-        if (!System.IO.File.Exists(path))
-        {
-            throw RefusedException.WrongData($"there is no file {path}");
-        }
-
+        Files.MustBePlain(path);
         StorePaths paths = new(call.StorePath);
         RestoreOutlook outlook = Restore.Look(paths, call.Site.Disk, new KnownKinds(EntryFormat.Known), path);
         string would = $"{outlook.Then} entries then, {outlook.Gone} of those now would go";

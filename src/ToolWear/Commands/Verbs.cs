@@ -12,11 +12,12 @@ public static class Verbs
     public const int Bug = 70;
 
     /// <summary>Runs a command line.</summary>
-    /// <param name="site">The world around.</param>
+    /// <param name="world">The world around.</param>
     /// <param name="arguments">What was typed behind the program's name.</param>
     /// <returns>The exit code: 0 done, 1 wrong data or failed check, 2 wrong usage, 70 a bug.</returns>
-    public static int Run(Site site, IReadOnlyList<string> arguments)
+    public static int Run(Site world, IReadOnlyList<string> arguments)
     {
+        Site site = world with { Out = new HarmlessWriter(world.Out), Error = new HarmlessWriter(world.Error) };
         try
         {
             // no response files: @FILE is a text like any other

@@ -35,6 +35,8 @@ public sealed class Host : Runnable
         CanFocus = true;
         Sitting.Forecaster.Ready = Redraw;
         Sitting.Plans.Ready = Redraw;
+        Sitting.Supposed.Ready = Redraw;
+        Sitting.Costs.Ready = Redraw;
         Sitting.Trials.Ready = Redraw;
         Sitting.Charts.Ready = Redraw;
         foreach (Screen screen in ScreenList.All(this))
@@ -73,6 +75,9 @@ public sealed class Host : Runnable
     /// <summary>The tool that the screens speak of, by its number; null for none.</summary>
     public long? ToolInHand { get; set; }
 
+    /// <summary>The eye that the screens speak of, by its name; null for none.</summary>
+    public string? EyeInHand { get; set; }
+
     /// <summary>What stands at the hammer.</summary>
     public Board Board { get; set; } = Board.Empty;
 
@@ -108,6 +113,10 @@ public sealed class Host : Runnable
                 Act.GoHammer => Sitting.Shop.OpenSession is null ? ScreenName.Choosing : ScreenName.Hammer,
                 Act.GoMeasure => ScreenName.CaliperRound,
                 Act.GoForge => ScreenName.ForgeList,
+                Act.GoOrders => ScreenName.Orders,
+                Act.GoCosts => ScreenName.Costs,
+                Act.GoEyes => ScreenName.Eyes,
+                Act.GoBars => ScreenName.StockRack,
                 Act.GoTrials => ScreenName.TrialPages,
                 Act.GoLedger => ScreenName.LedgerPages,
                 Act.GoShop => ScreenName.ShopPage,

@@ -28,6 +28,8 @@ public sealed class Sitting : IDisposable
         this.day = day;
         Forecaster = new Forecaster(onScreen);
         Plans = new Beside<Core.Planning.ForgeList>(onScreen, Plan);
+        Supposed = new Beside<Core.Planning.ForgeList>(onScreen, Plan);
+        Costs = new Beside<Core.Planning.ToolingCosts>(onScreen, Cost);
         Charts = new Charts(onScreen);
         Trials = new Beside<ShopTrialList>(onScreen, (shop, stop) => new ShopTrialList(ShopTrials.Of(shop, stop)));
     }
@@ -52,6 +54,12 @@ public sealed class Sitting : IDisposable
 
     /// <summary>What works the forge list out, once it is asked for.</summary>
     public Beside<Core.Planning.ForgeList> Plans { get; }
+
+    /// <summary>What works the forge list of a supposed shop out, once it is asked for.</summary>
+    public Beside<Core.Planning.ForgeList> Supposed { get; }
+
+    /// <summary>What works the costs out, once they are asked for.</summary>
+    public Beside<Core.Planning.ToolingCosts> Costs { get; }
 
     /// <summary>What works the charts of wear cards out.</summary>
     public Charts Charts { get; }
@@ -135,20 +143,26 @@ public sealed class Sitting : IDisposable
     {
         Forecaster.Dispose();
         Plans.Dispose();
+        Supposed.Dispose();
+        Costs.Dispose();
         Trials.Dispose();
         Charts.Dispose();
     }
 
-    private Core.Planning.ForgeList Plan(Shop shop, CancellationToken stop) =>
+    private Core.Planning.ForgeList Plan(Shop shop, Core.Planning.Steps steps) =>
         Core.Planning.ForgeList.Of(
-            new Core.Planning.ShopLives(ShopForecasts.Of(shop, stop)),
+            new Core.Planning.ShopLives(ShopForecasts.Of(shop, steps.Stop)),
             Today,
             shop.Settings.Sure,
-            until: null
+            until: null,
+            steps
         );
 
+    private static Core.Planning.ToolingCosts Cost(Shop shop, Core.Planning.Steps steps) =>
+        Core.Planning.ToolingCosts.Of(new Core.Planning.ShopLives(ShopForecasts.Of(shop, steps.Stop)), steps);
+
     private ImmutableArray<Entered> Standing(long first, long last) =>
-        [.. Shop.Ledger.GetRange((int)first - 1, (int)(last - first + 1)).Where(Stands)];
+        [.. Shop.Ledger.Skip((int)first - 1).Take((int)(last - first + 1)).Where(Stands)];
 
     /// <summary>Whether what an entry says still holds, so that it can be taken back.</summary>
     private bool Stands(Entered entered) =>

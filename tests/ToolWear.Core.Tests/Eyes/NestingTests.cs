@@ -21,7 +21,7 @@ public sealed class NestingTests
         Assert.Equal(2, steps.Count);
         Assert.Equal(0.52, steps[0].Clearance.ClearanceMm, 0.005);
         Assert.Equal(0.27, steps[1].Clearance.ClearanceMm, 0.005);
-        Assert.Equal("rough lies in second, inside by 0.5, least at the nose.", steps[0].Sentence);
+        Assert.Equal("rough lies in second, inside by 0.5, least at the nose.", steps[0].Sentence());
         Assert.False(steps[0].Spoils);
     }
 
@@ -49,7 +49,7 @@ public sealed class NestingTests
         );
 
         Assert.True(step.Spoils);
-        Assert.Matches("^rough bursts the nose by 3\\.[12] in finish: it spoils a corner", step.Sentence);
+        Assert.Matches("^rough bursts the nose by 3\\.[12] in finish: it spoils a corner", step.Sentence());
     }
 
     // worked apart from the program: an adze's second worn to 30.2 x 23.6 holds the rough by 0.6, short way 1.05

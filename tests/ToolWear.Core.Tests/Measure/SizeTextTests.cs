@@ -141,7 +141,8 @@ public sealed class SizeTextTests
         Assert.False(SizeText.TryParse(text, LengthUnit.Mm, out TypedSize size, out string refusal));
         Assert.Equal(default, size);
         Assert.Contains(why, refusal, StringComparison.Ordinal);
-        Assert.StartsWith($"size \"{text}\"", refusal, StringComparison.Ordinal);
+        string shown = text.Replace('\0', '\uFFFD');
+        Assert.StartsWith($"size \"{shown}\"", refusal, StringComparison.Ordinal);
     }
 
     [Theory]

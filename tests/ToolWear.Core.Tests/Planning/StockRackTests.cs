@@ -31,7 +31,7 @@ public sealed class StockRackTests
         Assert.Equal(Of30, stock.Cuts[1].PieceMm, 9);
         Assert.Null(stock.Buy);
         Assert.Empty(stock.Notes);
-        Assert.Empty(rack.Shared());
+        Assert.Empty(rack.Cuts().Shared);
     }
 
     [Fact]
@@ -43,6 +43,33 @@ public sealed class StockRackTests
         // 28 pieces of 107 go into a bar of 3000; 29 are wanted beside the one from the rack
         Assert.Equal(1, Assert.Single(stock.Cuts).Pieces);
         Assert.Equal(("4140 round 20", 2, 29), (stock.Buy!.What, stock.Buy.Bars, stock.Buy.Pieces));
+    }
+
+    [Fact]
+    public void What_is_left_of_a_bought_bar_serves_the_next_batch()
+    {
+        StockRack rack = Rack();
+        BatchStock first = rack.Cut(Pin(), "W1", 20, "first");
+        BatchStock second = rack.Cut(Pin(), "W1", 10, "second");
+
+        // 28 pieces of 107 go into a bar of 3000: 8 of the second batch into the first bar, 2 into another
+        Assert.Equal((1, 20), (first.Buy!.Bars, first.Buy.Pieces));
+        Assert.Equal(8, Assert.Single(second.Cuts).Pieces);
+        Assert.Equal((1, 2), (second.Buy!.Bars, second.Buy.Pieces));
+        CutList cuts = rack.Cuts();
+        Assert.Equal(2, Assert.Single(cuts.Buy).Bars);
+        Assert.Equal([3000 - (28 * Of20), 3000 - (2 * Of20)], cuts.Bars.Select(bar => Math.Round(bar.LeftMm, 9)));
+        Assert.Equal("first second", string.Join(' ', cuts.Bars[0].Batches.Select(each => each.Batch)));
+        Assert.Empty(cuts.Shared);
+    }
+
+    [Fact]
+    public void A_piece_longer_than_any_bar_is_said_and_not_left_out()
+    {
+        StockRack rack = new(Short().Shop);
+        BatchStock stock = rack.Cut(Pin(), "W1", 1, "batch");
+        Assert.Null(stock.Buy);
+        Assert.Contains("longer than a bar", Assert.Single(stock.Notes), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -68,9 +95,16 @@ public sealed class StockRackTests
         StockRack rack = Rack(("right", "4140", 20, lengthMm));
         rack.Cut(Pin(), "4140", 1, "first");
         rack.Cut(Pin(), "4140", 1, "second");
-        string sentence = Assert.Single(rack.Shared());
+        string sentence = Assert.Single(rack.Cuts().Shared);
         Assert.Contains("right (first, second)", sentence, StringComparison.Ordinal);
         Assert.Contains(verdict, sentence, StringComparison.Ordinal);
+    }
+
+    private static Story Short()
+    {
+        Story story = new();
+        story.Enter(new SettingChanged("bar_length_mm", "100"));
+        return story;
     }
 
     private static StockRack Rack(params (string Name, string Steel, double Mm, double LengthMm)[] bars)

@@ -152,6 +152,68 @@ public sealed class BackupTests
         Assert.Equal(newestFirst.Take(10).Select(backup => backup.Name.At), kept.Take(10));
     }
 
+    [Fact]
+    public void A_clock_that_runs_backwards_makes_no_new_backup_the_oldest()
+    {
+        var clock = new FixedClock(new DateTimeOffset(2026, 11, 24, 12, 0, 0, TimeSpan.Zero));
+        var disk = new CrashingDisk();
+        using Store store = Store.Open(
+            TestShop.OnCrashingDisk,
+            disk,
+            TestShop.Settings() with
+            {
+                Clock = clock,
+            },
+            _ => { }
+        );
+        for (int i = 1; i <= 30; i++)
+        {
+            store.Append(TestShop.Day, TestShop.Heats("R3", i));
+            Assert.Null(store.BackUp());
+            clock.Now = clock.Now.AddHours(-5);
+        }
+        long[] kept =
+        [
+            .. BackupFolder.Of(disk, TestShop.OnCrashingDisk.Backups, TestShop.Id).Select(each => each.Name.Seq),
+        ];
+        Assert.Equal([30, 29, 28, 27, 26, 25, 24, 23, 22, 21], kept.Take(10));
+        Assert.InRange(kept.Length, 10, 20);
+    }
+
+    [Fact]
+    public void After_going_back_new_backups_stay_beside_those_that_hold_more()
+    {
+        CrashingDisk disk = WithBackup(out string backup);
+        const string Second = CrashingDisk.Folder + "/second";
+        using (Store store = TestShop.Open(TestShop.OnCrashingDisk, disk))
+        {
+            for (int i = 0; i < 15; i++)
+            {
+                store.Append(TestShop.Day, TestShop.Heats("R3", i));
+                Assert.Null(store.BackUp(Second));
+            }
+        }
+        Restore.PutInPlace(TestShop.OnCrashingDisk, disk, TestShop.Settings(), backup);
+        var later = new FixedClock(new DateTimeOffset(2027, 1, 1, 12, 0, 0, TimeSpan.Zero));
+        StoreSettings settings = TestShop.Settings() with { Clock = later };
+        using Store again = Store.Open(TestShop.OnCrashingDisk, disk, settings, _ => { });
+        for (int i = 4; i <= 6; i++)
+        {
+            again.Append(TestShop.Day, TestShop.Heats("R3", i));
+            Assert.Null(again.BackUp(Second));
+            later.Now = later.Now.AddDays(1);
+        }
+        long[] newest =
+        [
+            .. BackupFolder
+                .Of(disk, Second, TestShop.Id)
+                .OrderByDescending(each => each.Name.At)
+                .Select(each => each.Name.Seq)
+                .Take(3),
+        ];
+        Assert.Equal([6, 5, 4], newest);
+    }
+
     [Theory]
     [InlineData("letter.journal")]
     [InlineData("01234567-20261124T224246123Z-42-89abcdef.journal")]
@@ -186,5 +248,12 @@ public sealed class BackupTests
         {
             store.Append(TestShop.Day, TestShop.Heats("R3", i + 1));
         }
+    }
+
+    private sealed class FixedClock(DateTimeOffset now) : TimeProvider
+    {
+        public DateTimeOffset Now { get; set; } = now;
+
+        public override DateTimeOffset GetUtcNow() => Now;
     }
 }

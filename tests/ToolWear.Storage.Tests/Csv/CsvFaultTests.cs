@@ -52,8 +52,8 @@ public sealed class CsvFaultTests
         "tools.csv:2: made_on: 2026-07-01 lies in the future; today is 2026-06-30"
     )]
     [InlineData(
-        "tool,form,note\r\nR1,drift,a\u001Bb\r\n",
-        "tools.csv:2: note: holds the control character U+001B; take it out"
+        "tool,form,steel\r\nR1,drift,a\u001Bb\r\n",
+        "tools.csv:2: steel: holds the control character or line end U+001B; take it out"
     )]
     [InlineData(
         "tool,form,heats_before,heats_before_how\r\nR1,drift,12,\r\n",

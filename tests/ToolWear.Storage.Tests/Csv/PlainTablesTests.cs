@@ -107,11 +107,11 @@ public sealed class PlainTablesTests
             ["tool", "wear_mm", "left", "why"],
             [
                 [CsvCell.Text("=R1"), CsvCell.Number(-0.1 - 0.2), CsvCell.Number(null), CsvCell.Text("a,\"b\"\nc")],
-                [CsvCell.Text("-"), CsvCell.Number(1e-7), CsvCell.Count(-3), CsvCell.Text("\u001B[31m")],
+                [CsvCell.Text("-"), CsvCell.Number(1e-7), CsvCell.Count(-3), CsvCell.Text("\0\u001B[31m")],
             ]
         );
         Assert.Equal(
-            "tool,wear_mm,left,why\r\n'=R1,-0.30000000000000004,,\"a,\"\"b\"\"\nc\"\r\n'-,1E-07,-3,\uFFFD[31m\r\n",
+            "tool,wear_mm,left,why\r\n'=R1,-0.30000000000000004,,\"a,\"\"b\"\"\nc\"\r\n'-,1E-07,-3,\uFFFD\u001B[31m\r\n",
             text
         );
         Assert.Throws<ArgumentOutOfRangeException>(() => CsvCell.Number(double.NaN));

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using System.Text.Json.Nodes;
 using CsCheck;
 using ToolWear.Core.Ledger;
 using ToolWear.Storage.Entries;
@@ -55,7 +56,7 @@ public sealed class EntryFormatTests
         }
 
         string[] stored = Stored();
-        Assert.Equal(stored, stored.Select(line => EntryFormat.Write(EntryFormat.Read(line))));
+        Assert.Equal(stored.Select(Lean), stored.Select(line => EntryFormat.Write(EntryFormat.Read(line))));
         Assert.Equal(EntryFormat.Known.Keys.Order(), stored.Select(Kind).Distinct().Order());
     }
 
@@ -80,6 +81,15 @@ public sealed class EntryFormatTests
     [InlineData("{\"kind\":\"unheard-of\",\"v\":1,\"entry\":{}}")]
     public void What_is_no_entry_is_refused(string body) =>
         Assert.ThrowsAny<JsonException>(() => EntryFormat.Read(body));
+
+    /// <summary>The line without what the first programs wrote though it follows from the rest.</summary>
+    private static string Lean(string line)
+    {
+        JsonNode stored = JsonNode.Parse(line)!;
+        _ = stored["entry"]!.AsObject().Remove("texts");
+        _ = stored["entry"]!.AsObject().Remove("tools");
+        return stored.ToJsonString();
+    }
 
     private static string[] Stored() =>
         [

@@ -130,7 +130,7 @@ public sealed class CrashingDisk : IDisk
         {
             var image = new DiskImage();
             NamesChange(path, null, image);
-            return new CrashingFile(this, image);
+            return new CrashingFile(this, path, image);
         }
     }
 
@@ -205,7 +205,7 @@ public sealed class CrashingDisk : IDisk
     {
         lock (_lock)
         {
-            return new CrashingFile(this, Find(path));
+            return new CrashingFile(this, path, Find(path));
         }
     }
 
@@ -272,8 +272,19 @@ public sealed class CrashingDisk : IDisk
         }
     }
 
-    private sealed class CrashingFile(CrashingDisk disk, DiskImage image) : IDiskFile
+    private sealed class CrashingFile(CrashingDisk disk, string path, DiskImage image) : IDiskFile
     {
+        public bool IsInPlace
+        {
+            get
+            {
+                lock (disk._lock)
+                {
+                    return disk._names.GetValueOrDefault(path) == image;
+                }
+            }
+        }
+
         public long Length
         {
             get

@@ -13,7 +13,8 @@ public static class Fixed
     /// <returns>The samples, the same each time.</returns>
     public static IEnumerable<T> Samples<T>(Gen<T> gen, int count, uint seed = 1)
     {
-        PCG chance = new(seed);
+        // with one number alone the other is the time of day
+        PCG chance = new(seed, seed);
         for (int i = 0; i < count; i++)
         {
             yield return gen.Generate(chance, null, out _);

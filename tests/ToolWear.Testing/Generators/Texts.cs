@@ -43,9 +43,29 @@ public static class Texts
     /// <summary>A mark that can be stamped.</summary>
     public static Gen<ToolMark> Mark { get; } = Name.Select(MarkOf);
 
-    /// <summary>A note, of several lines at times, or none.</summary>
+    /// <summary>What a terminal or a page would obey, or show turned round or not at all.</summary>
+    private static readonly string[] Harmful =
+    [
+        "\u001B[2J",
+        "\u001B]0;title\a",
+        "\u009B1m",
+        "\r",
+        "\v",
+        "\u0085",
+        "\u2028",
+        "\u202E",
+        "\u200B",
+        "\uFEFF",
+        "<script>",
+        "]]>",
+    ];
+
+    /// <summary>A note, of several lines at times and of anything but NUL, or none.</summary>
     public static Gen<string?> Note { get; } =
-        Gen.Null(Gen.OneOf([.. Pieces, " ", "\n", "\t", "a long word "]).Array[1, 30].Select(string.Concat), 0.3);
+        Gen.Null(
+            Gen.OneOf([.. Pieces, " ", "\n", "\t", "a long word ", .. Harmful]).Array[1, 30].Select(string.Concat),
+            0.3
+        );
 
     /// <summary>The mark of a text that can be one.</summary>
     /// <param name="text">The text.</param>

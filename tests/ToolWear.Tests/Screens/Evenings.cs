@@ -86,6 +86,13 @@ internal sealed class Evenings : IDisposable
     public void WaitForForecasts() =>
         WaitFor(() => sitting.Forecasts is not null && !sitting.Forecaster.IsBehind, "the forecasts");
 
+    /// <summary>Waits until forge lists and costs that were asked for are there.</summary>
+    public void WaitForPlans() =>
+        WaitFor(
+            () => !sitting.Plans.IsBehind && !sitting.Supposed.IsBehind && !sitting.Costs.IsBehind,
+            "forge list and costs"
+        );
+
     /// <summary>Waits until all that the screen shows is there; tallying and measuring wait for nothing.</summary>
     public void WaitForAll()
     {
@@ -96,10 +103,8 @@ internal sealed class Evenings : IDisposable
 
         // what is worked out may be asked for only when the screen is drawn
         app.LayoutAndDraw(true);
-        WaitFor(
-            () => !sitting.Plans.IsBehind && !sitting.Trials.IsBehind && !sitting.Charts.IsBehind,
-            "what was asked for"
-        );
+        WaitFor(() => !sitting.Trials.IsBehind && !sitting.Charts.IsBehind, "what was asked for");
+        WaitForPlans();
     }
 
     private void WaitFor(Func<bool> isThere, string what)

@@ -34,7 +34,7 @@ internal sealed class AsideFile() : EventFile("aside.csv", "tool! on! what! why"
         ToolMark tool = row.NeedMark("tool");
         DateOnly on = row.NeedPastDay("on");
         What what = row.NeedWord("what", WhatWords);
-        string? why = row.Text("why");
+        string? why = row.Note("why");
         shop.Tool(row, "tool", tool);
         return what == What.SetAside ? new ToolSetAside(tool, on, why) : new ToolBroughtBack(tool, on, why);
     }

@@ -26,7 +26,7 @@ internal sealed class FindingsFile() : EventFile("findings.csv", "tool! on! find
             row.NeedPastDay("on"),
             row.NeedWord("finding", ToolLookedOver.FindingWords),
             row.Text("by"),
-            row.Text("note")
+            row.Note("note")
         );
         shop.Tool(row, "tool", entry.Tool);
         return entry;

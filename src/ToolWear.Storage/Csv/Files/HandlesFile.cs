@@ -29,7 +29,7 @@ internal sealed class HandlesFile()
             row.NeedSize("width_mm"),
             row.Number("taper"),
             row.Size("seat_tolerance_mm"),
-            row.Text("note")
+            row.Note("note")
         );
         shop.Once(row, "handle", entry.Name);
         if (!row.IsFaulty)

@@ -33,7 +33,7 @@ internal sealed class ReadingsFile()
             row.NeedSize("size_mm"),
             row.Size("resolution_mm"),
             row.Text("by"),
-            row.Text("note")
+            row.Note("note")
         );
         shop.NeedSession(row, entry.Session);
         shop.NeedGauge(row, shop.Tool(row, "tool", entry.Tool), entry.Gauge);

@@ -35,7 +35,7 @@ internal sealed class ReworksFile()
             row.Size("after_mm"),
             row.Amount("hours"),
             row.Amount("cost"),
-            row.Text("note")
+            row.Note("note")
         );
         shop.NeedGauge(row, shop.Tool(row, "tool", entry.Tool), entry.Gauge);
         return entry;

@@ -26,7 +26,7 @@ internal sealed class ScrappedFile() : EventFile("scrapped.csv", "tool! on! caus
             row.NeedPastDay("on"),
             row.NeedWord("cause", ToolScrapped.CauseWords),
             row.Mark("into"),
-            row.Text("note")
+            row.Note("note")
         );
         shop.Tool(row, "tool", entry.Tool);
         if (entry.Into is { } into)

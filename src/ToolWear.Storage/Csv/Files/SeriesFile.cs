@@ -51,7 +51,7 @@ internal sealed class SeriesFile()
             row.Text("steel"),
             row.YesNo("treated"),
             row.Count("ready_days"),
-            row.Text("note")
+            row.Note("note")
         );
         shop.Once(row, "place", $"{series.Eye} {Places.Words.Word(series.Place)} {series.Form.Name}");
         if (!row.IsFaulty)

@@ -40,7 +40,7 @@ internal sealed class SessionsFile()
             row.Text("pattern"),
             new(row.Text("lubricant"), row.Word("cooling", Care.CoolingWords), row.Count("blows")),
             row.Text("hand"),
-            row.Text("note")
+            row.Note("note")
         );
         if (row.YesNo("closed") == false && row.Has("heads"))
         {

@@ -61,7 +61,7 @@ internal sealed class ToolsFile()
                 row.Amount("treat_cost")
             ),
             row.Text("peg"),
-            row.Text("note"),
+            row.Note("note"),
             [],
             []
         );

@@ -38,7 +38,7 @@ internal sealed class ToolsInUseFile()
             row.Number("guess_heats"),
             ToolCost.Unknown,
             row.Text("peg"),
-            row.Text("note"),
+            row.Note("note"),
             [gauge],
             []
         );

@@ -30,7 +30,7 @@ public sealed class ClosingScreen(Host host) : Screen(host)
     }
 
     /// <inheritdoc />
-    public override bool Has(Need need) => need == Need.Row ? lines.Length > 1 : base.Has(need);
+    public override bool Has(Need need) => need == Need.Choice ? lines.Length > 1 : base.Has(need);
 
     /// <inheritdoc />
     public override string WordsOf(KeyRow row) =>

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using ToolWear.Core.Ledger;
+using ToolWear.Core.Shops;
 using ToolWear.Screens.Drawing;
 
 namespace ToolWear.Screens.ToolTable;
@@ -22,7 +23,7 @@ public abstract class SheetScreen(Host host, ImmutableArray<Asked> questions) : 
         need switch
         {
             Need.Recorded => Sheet.At > 0 || base.Has(need),
-            Need.Choice => Sheet.HasChoice,
+            Need.Choice => Sheet.Guided.HasChoice,
             _ => base.Has(need),
         };
 
@@ -82,6 +83,10 @@ public abstract class SheetScreen(Host host, ImmutableArray<Asked> questions) : 
         else if (Sitting.Record(entries))
         {
             Entered(Sheet.Sheet);
+            if (MarksAlike.Of(Sitting.Shop, entries) is [var (given, other), ..])
+            {
+                Sitting.Say(Words.MarksAlike(given, other), Ink.Warn);
+            }
         }
     }
 }

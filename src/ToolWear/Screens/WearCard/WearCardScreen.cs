@@ -36,7 +36,7 @@ public sealed class WearCardScreen(Host host) : Screen(host)
     public override bool Has(Need need) =>
         need switch
         {
-            Need.Row => !isInWords || lines > Room,
+            Need.Choice => isInWords ? lines > Room : ToolRackText.InService(Sitting.Shop).Length > 1,
             Need.Gauges => !isInWords && Tool?.Tool.GaugeMarks.Length > 1,
             Need.MorePages => isInWords && lines > Room,
             _ => base.Has(need),

@@ -1,5 +1,4 @@
 using System.Text;
-using ToolWear.Core.Measure;
 using ToolWear.Core.Wear;
 using ToolWear.Results;
 using ToolWear.Screens.Drawing;
@@ -64,7 +63,7 @@ public static class WearCardText
     /// <returns>How many lines there are.</returns>
     public static int DrawWords(Picture body, Card card, int first)
     {
-        string[] lines = [.. Lines(EyeLine(card) + CardText.Of(card), body.Width)];
+        string[] lines = [.. Lines(CardText.Of(card), body.Width)];
         for (int i = 0; i < body.Height && first + i < lines.Length; i++)
         {
             body.Put(0, i, lines[first + i]);
@@ -87,16 +86,8 @@ public static class WearCardText
         return text.ToString().Trim('\n') + "\n" + EyeLine(card) + Words.ForecastCautionShort;
     }
 
-    private static string EyeLine(Card card)
-    {
-        if (EyeNow.Of(card.Shop, card.Forecast) is not { } eye)
-        {
-            return "";
-        }
-
-        string Size(double mm) => SizeShown.Eye(Length.FromMm(mm), card.Units);
-        return Words.EyeItMakes(Size(eye.LengthMm), Size(eye.WidthMm), SizeShown.Mark(card.Units)) + "\n";
-    }
+    private static string EyeLine(Card card) =>
+        card.Drift is null ? "" : string.Join(' ', EyeText.Short(card).Append(Words.CheckByHand)) + "\n";
 
     private static IEnumerable<string> Lines(string text, int width) =>
         Picture.Wrap(text.TrimEnd('\n'), Math.Max(10, width));

@@ -1,0 +1,53 @@
+using System.Collections.Immutable;
+using ToolWear.Core.Ledger;
+using ToolWear.Core.Tools;
+
+namespace ToolWear.Core.Shops;
+
+/// <summary>Marks that differ only in capital and small letters: two tools may bear them, and will be mixed up.</summary>
+/// <remarks>One letter typed in two ways (normal form C) is the same mark, and refused as taken.</remarks>
+public static class MarksAlike
+{
+    /// <summary>The marks like one that entries have given.</summary>
+    /// <param name="shop">The shop after the entries.</param>
+    /// <param name="entries">The entries.</param>
+    /// <returns>Each mark given, with another of a tool that is not scrapped; none where all differ in more.</returns>
+    public static ImmutableArray<(ToolMark Given, ToolMark Other)> Of(Shop shop, IEnumerable<LedgerEntry> entries)
+    {
+        ToolMark[] given =
+        [
+            .. entries
+                .Select(entry =>
+                    entry switch
+                    {
+                        ToolAdded e => e.Tool.Mark,
+                        ToolRemarked e => e.To,
+                        _ => default,
+                    }
+                )
+                .Where(mark => mark != default)
+                .Distinct(),
+        ];
+        if (given.Length == 0)
+        {
+            return [];
+        }
+
+        ILookup<string, ToolMark> borne = shop
+            .Tools.Values.Where(tool => tool.State != ToolState.Scrapped)
+            .Select(tool => tool.Mark)
+            .ToLookup(mark => mark.Text, StringComparer.OrdinalIgnoreCase);
+        HashSet<ToolMark> told = [];
+        var alike = ImmutableArray.CreateBuilder<(ToolMark Given, ToolMark Other)>();
+        foreach (ToolMark mark in given.Where(mark => borne[mark.Text].Contains(mark)))
+        {
+            foreach (ToolMark other in borne[mark.Text].Where(other => other != mark && !told.Contains(other)))
+            {
+                told.Add(mark);
+                alike.Add((mark, other));
+            }
+        }
+
+        return alike.ToImmutable();
+    }
+}
