@@ -19,9 +19,7 @@ public sealed partial record Shop
 
         if (entered.What is EntryCrossedOut or EntryCountsAgain)
         {
-            return entered.What is EntryCrossedOut crossing && FreeText.NoteFault(crossing.Why) is { } fault
-                ? fault
-                : Turn(entered);
+            return Turn(entered);
         }
 
         Step step = Apply(entered);
