@@ -25,7 +25,7 @@ public sealed class RecordedEveningTests
 
     private static void Night(TestSite site, StringBuilder record, int width, int height)
     {
-        using Evenings evening = new(site, width: width, height: height);
+        using IEvening evening = IEvening.On(site, width, height);
         evening.WaitForForecasts();
         Show("the rack");
         evening.Press("h");
@@ -42,7 +42,7 @@ public sealed class RecordedEveningTests
 
     private static void Morning(TestSite site, StringBuilder record, int width, int height)
     {
-        using Evenings morning = new(site, width: width, height: height);
+        using IEvening morning = IEvening.On(site, width, height);
         morning.WaitForForecasts();
         morning.Press("m");
         Show("to measure, the tools of last night first");
