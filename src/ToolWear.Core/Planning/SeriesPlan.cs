@@ -140,7 +140,8 @@ public sealed record SeriesPlan(
     private static BatchStock StockOf(Series series, Body? body, ToolPlace place, StockRack rack) =>
         body is null ? BatchStock.Unknown("the stations of no tool of this sort are entered")
         : series.Steel is null ? BatchStock.Unknown("its steel is not known")
-        : rack.Cut(body, series.Steel, 1, place.ToString());
+        // no day is set for it yet
+        : rack.Cut(body, series.Steel, 1, new BatchName(place, DateOnly.MinValue));
 
     private static bool TryPropose(
         Shop shop,
