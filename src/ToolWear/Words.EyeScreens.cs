@@ -6,7 +6,6 @@ using ToolWear.Core.Planning;
 using ToolWear.Core.Sections;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
-using ToolWear.Results;
 using ToolWear.Screens.Drawing;
 
 namespace ToolWear;
@@ -279,19 +278,20 @@ public static partial class Words
 
     /// <summary>What a planned tool is cut from.</summary>
     /// <param name="tool">The tool.</param>
+    /// <param name="units">The unit for people.</param>
     /// <returns>Words without a full stop; null where nothing is known.</returns>
-    internal static string? StockOf(PlannedTool tool)
+    internal static string? StockOf(PlannedTool tool, LengthUnit units)
     {
         string[] parts =
         [
-            ForgeTable.Cuts(tool.Stock),
-            ForgeTable.Buy(tool.Stock) is { } buy ? $"buy {buy}" : "",
+            CutsOf(tool.Stock, units),
+            BuyOf(tool.Stock, units) is { } buy ? $"buy {buy}" : "",
             .. tool.Stock.Notes,
         ];
         return string.Join("; ", parts.Where(part => part.Length > 0)) is { Length: > 0 } all ? all : null;
     }
 
-    internal static string StockSentence(PlannedTool tool)
+    internal static string StockSentence(PlannedTool tool, LengthUnit units)
     {
         string name = SeriesName(null, tool.Series.Place, tool.Series.Form.Name);
         string weight = tool.Stock.PieceKg is { } kg
@@ -304,7 +304,7 @@ public static partial class Words
             ? $", usually costs {total.ToString("0", CultureInfo.InvariantCulture)}"
             : "";
         string lasts = tool.Series.GuessHeats is { } heats ? $"; usually lasts {About(heats)} heats" : "";
-        return $"{name}: {weight}{StockOf(tool) ?? "no bar of its steel in the rack"}{hours}{cost}{lasts}.";
+        return $"{name}: {weight}{StockOf(tool, units) ?? "no bar of its steel in the rack"}{hours}{cost}{lasts}.";
     }
 
     private static string Spare(HandleDescribed handle, EyeSize eye, LengthUnit units)

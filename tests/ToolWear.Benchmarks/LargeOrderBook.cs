@@ -175,7 +175,7 @@ internal static class LargeOrderBook
         }
     }
 
-    private static Section Round(double mm) =>
+    private static RoundSection Round(double mm) =>
         RoundSection.TryMake(Length.FromMm(mm), out RoundSection? round, out string? refusal)
             ? round
             : throw new InvalidOperationException(refusal);

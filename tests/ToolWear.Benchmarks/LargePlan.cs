@@ -30,7 +30,7 @@ public class LargePlan
     {
         Shop shop = LargeOrderBook.Make();
         Stopwatch watch = Stopwatch.StartNew();
-        ShopForecasts forecasts = ShopForecasts.Of(shop);
+        ShopForecasts made = ShopForecasts.Of(shop);
         said.WriteLine($"forecast of {shop.Tools.Count} tools: {watch.Elapsed.TotalSeconds:0.00} s");
         for (int i = 0; i < 3; i++)
         {
@@ -38,7 +38,7 @@ public class LargePlan
             TimeSpan before = Environment.CpuUsage.TotalTime;
             OrderBook book = OrderBook.Of(shop, LargeOrderBook.Today);
             TimeSpan calendar = watch.Elapsed;
-            ForgeList list = ForgeList.Of(new ShopLives(forecasts), LargeOrderBook.Today, 0.9, until: null);
+            ForgeList list = ForgeList.Of(new ShopLives(made), LargeOrderBook.Today, 0.9, until: null);
             said.WriteLine(
                 $"{book.Orders.Length} orders over {book.Calendar.Days.Length} days: {calendar.TotalSeconds:0.00} s; "
                     + $"forge list of {list.Batches.Length} batches, {list.Batches.Sum(batch => batch.Number)} tools: "

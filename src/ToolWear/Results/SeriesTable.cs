@@ -62,7 +62,7 @@ public static class SeriesTable
             Cell.Of(tool.Overall?.Mm, mm => SizeShown.Whole(mm, units)),
             Cell.Of(tool.Least?.Mm, mm => SizeShown.Whole(mm, units)),
             Cell.Of((double?)tool.Cost.Hours, hours => hours.ToString("0.0", CultureInfo.InvariantCulture)),
-            Cell.Of(Words.StockOf(tool)),
+            Cell.Of(Words.StockOf(tool, LengthUnit.Mm)),
         ];
     }
 }

@@ -12,7 +12,7 @@ using Xunit;
 namespace ToolWear.Tests.Screens;
 
 /// <summary>The screens without a terminal: keys in, text out. Counts the keys it presses.</summary>
-internal sealed class Evenings : IDisposable
+internal sealed class Evenings : IEvening
 {
     private readonly IApplication app;
     private readonly SessionToken token;

@@ -18,13 +18,13 @@ public sealed class RecordedEveningTests
         using TestSite site = new();
         site.Done("demo", "--no-screens", "--store", site.Store);
         StringBuilder record = new();
-        using (Evenings evening = new(site, width: width, height: height))
+        using (IEvening evening = IEvening.On(site, width, height))
         {
             Night(new Recorder(evening, record));
         }
 
         site.Clock.Advance(TimeSpan.FromHours(13));
-        using (Evenings morning = new(site, width: width, height: height))
+        using (IEvening morning = IEvening.On(site, width, height))
         {
             Morning(new Recorder(morning, record), site.In("history.csv"));
         }
@@ -45,7 +45,7 @@ public sealed class RecordedEveningTests
     {
         StringBuilder record = new();
         using (TestSite bare = new())
-        using (Evenings first = new(bare, width: width, height: height))
+        using (IEvening first = IEvening.On(bare, width, height))
         {
             Recorder empty = new(first, record);
             empty.Step("the first start of an empty store");
@@ -55,7 +55,7 @@ public sealed class RecordedEveningTests
 
         using TestSite site = new();
         site.Done("demo", "--no-screens", "--store", site.Store);
-        using Evenings demo = new(site, width: width, height: height);
+        using IEvening demo = IEvening.On(site, width, height);
         demo.WaitForForecasts();
         Recorder rack = new(demo, record);
         rack.Step("help for the rack", "?");
@@ -129,7 +129,7 @@ public sealed class RecordedEveningTests
     }
 
     /// <summary>Presses the keys of a step, waits for what it asked for, and writes down keys and screen.</summary>
-    private sealed class Recorder(Evenings evening, StringBuilder record)
+    private sealed class Recorder(IEvening evening, StringBuilder record)
     {
         public void Step(string caption, params string[] keys)
         {

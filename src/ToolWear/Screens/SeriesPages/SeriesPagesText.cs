@@ -52,7 +52,7 @@ public static class SeriesPagesText
             yield return (Words.Proposed, Ink.Warn);
         }
 
-        yield return (Words.StockSentence(plan.Tools[chosen]), Ink.Plain);
+        yield return (Words.StockSentence(plan.Tools[chosen], units), Ink.Plain);
         foreach ((string sentence, Ink ink) in Words.SlitSentences(plan, units))
         {
             yield return (sentence, ink);
