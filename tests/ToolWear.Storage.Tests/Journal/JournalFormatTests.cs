@@ -183,17 +183,26 @@ public sealed class JournalFormatTests
     public void A_line_whose_entries_are_none_is_damage_though_its_checksum_is_right(string entries)
     {
         (byte[] first, uint crc) = JournalFormat.FirstLine(TestShop.Id);
-        string content = "{\"seq\":1,\"at\":\"2026-11-24T22:42:46.123Z\",\"day\":\"2026-11-24\",\"entries\":" + entries + "}";
+        string content =
+            "{\"seq\":1,\"at\":\"2026-11-24T22:42:46.123Z\",\"day\":\"2026-11-24\",\"entries\":" + entries + "}";
         Assert.Equal(2, Assert.Throws<DamagedJournalException>(() => Read([.. first, .. Tailed(crc, content)])).Line);
     }
 
     [Theory]
     [InlineData("{\"seq\":1,")]
     [InlineData("{\"seq\":x,\"at\"")]
-    [InlineData("{\"seq\":2,\"at\":\"2026-11-24T22:42:46.123Z\",\"day\":\"2026-11-24\",\"entries\":[{\"kind\":\"heats\",\"v\":1}]}")]
-    [InlineData("{\"seq\":1,\"at\":\"2026-11-24T22:42:46Z\",\"day\":\"2026-11-24\",\"entries\":[{\"kind\":\"heats\",\"v\":1}]}")]
-    [InlineData("{\"seq\":1,\"at\":\"2026-11-24T22:42:46.123Z\",\"day\":\"2026-02-30\",\"entries\":[{\"kind\":\"heats\",\"v\":1}]}")]
-    [InlineData("{\"seq\":1,\"at\":\"2026-11-24T22:42:46.123Z\",\"day\":\"2026-11-24\",\"bodies\":[{\"kind\":\"heats\",\"v\":1}]}")]
+    [InlineData(
+        "{\"seq\":2,\"at\":\"2026-11-24T22:42:46.123Z\",\"day\":\"2026-11-24\",\"entries\":[{\"kind\":\"heats\",\"v\":1}]}"
+    )]
+    [InlineData(
+        "{\"seq\":1,\"at\":\"2026-11-24T22:42:46Z\",\"day\":\"2026-11-24\",\"entries\":[{\"kind\":\"heats\",\"v\":1}]}"
+    )]
+    [InlineData(
+        "{\"seq\":1,\"at\":\"2026-11-24T22:42:46.123Z\",\"day\":\"2026-02-30\",\"entries\":[{\"kind\":\"heats\",\"v\":1}]}"
+    )]
+    [InlineData(
+        "{\"seq\":1,\"at\":\"2026-11-24T22:42:46.123Z\",\"day\":\"2026-11-24\",\"bodies\":[{\"kind\":\"heats\",\"v\":1}]}"
+    )]
     [InlineData("{\"seq\":1,\"at\":\"2026-11-24T22:42:46.123Z\",\"day\":\"2026-11-24\",\"entries\":")]
     public void A_line_that_is_written_otherwise_is_damage_though_its_checksum_is_right(string content)
     {
