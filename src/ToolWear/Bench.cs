@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Text.Json;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Shops;
 using ToolWear.Storage;
@@ -53,11 +52,11 @@ public sealed class Bench : IDisposable
             site.Disk.MakeFolder(folder);
         }
 
-        List<Entered> ledger = [];
-        Store opened = Store.Open(new StorePaths(path), site.Disk, Settings(site), line => Take(ledger, line));
+        LedgerReading reading = new();
+        Store opened = Store.Open(new StorePaths(path), site.Disk, Settings(site), reading.Take);
         try
         {
-            return new(site, opened, Fold(path, ledger));
+            return new(site, opened, Fold(path, reading));
         }
         catch
         {
@@ -79,9 +78,9 @@ public sealed class Bench : IDisposable
             throw new StoreRefusedException(Words.NoShopYet(path));
         }
 
-        List<Entered> ledger = [];
-        Store.Read(paths, site.Disk, new KnownKinds(EntryFormat.Known), line => Take(ledger, line));
-        return new(site, null, Fold(path, ledger));
+        LedgerReading reading = new();
+        Store.Read(paths, site.Disk, new KnownKinds(EntryFormat.Known), reading.Take);
+        return new(site, null, Fold(path, reading));
     }
 
     /// <summary>Records one entry.</summary>
@@ -128,29 +127,9 @@ public sealed class Bench : IDisposable
     /// <inheritdoc />
     public void Dispose() => store?.Dispose();
 
-    private static void Take(List<Entered> ledger, JournalLine line)
+    private static Shop Fold(string path, LedgerReading reading)
     {
-        foreach (string body in line.Bodies)
-        {
-            ledger.Add(new(ledger.Count + 1, line.At, line.Day, Read(ledger.Count + 1, body)));
-        }
-    }
-
-    private static LedgerEntry Read(long number, string body)
-    {
-        try
-        {
-            return EntryFormat.Read(body);
-        }
-        catch (JsonException e)
-        {
-            throw new DamagedJournalException(Words.EntryUnreadable(number, e.Message), e);
-        }
-    }
-
-    private static Shop Fold(string path, List<Entered> ledger)
-    {
-        Step step = Shop.Fold(ledger);
+        Step step = Shop.Fold(reading.Ledger());
         return step.After ?? throw new DamagedJournalException(Words.LedgerImpossible(path, step.Refusal!));
     }
 }

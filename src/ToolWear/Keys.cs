@@ -46,6 +46,21 @@ public enum ScreenName
 
     /// <summary>One tool, question by question.</summary>
     NewTool,
+
+    /// <summary>The open orders.</summary>
+    Orders,
+
+    /// <summary>What tooling costs.</summary>
+    Costs,
+
+    /// <summary>Eyes and handles.</summary>
+    Eyes,
+
+    /// <summary>The series for one eye.</summary>
+    SeriesPages,
+
+    /// <summary>The bars.</summary>
+    StockRack,
 }
 
 /// <summary>What a key does.</summary>
@@ -140,6 +155,60 @@ public enum Act
 
     /// <summary>Finds an entry.</summary>
     Search,
+
+    /// <summary>Goes to the orders.</summary>
+    GoOrders,
+
+    /// <summary>Goes to the costs.</summary>
+    GoCosts,
+
+    /// <summary>Goes to the eyes and handles.</summary>
+    GoEyes,
+
+    /// <summary>Goes to the series of an eye.</summary>
+    GoSeries,
+
+    /// <summary>Goes to the bars.</summary>
+    GoBars,
+
+    /// <summary>Adds a row.</summary>
+    Add,
+
+    /// <summary>Drops an order.</summary>
+    Drop,
+
+    /// <summary>Says that an order is done.</summary>
+    Finish,
+
+    /// <summary>One tool fewer.</summary>
+    Fewer,
+
+    /// <summary>Another certainty.</summary>
+    Certainty,
+
+    /// <summary>More heads of an order.</summary>
+    MoreHeads,
+
+    /// <summary>A tool lost.</summary>
+    Lose,
+
+    /// <summary>Whether a rework pays.</summary>
+    Reforge,
+
+    /// <summary>Stops what is being worked out.</summary>
+    Stop,
+
+    /// <summary>Enters a handle.</summary>
+    NewHandle,
+
+    /// <summary>Leaves a proposed row out.</summary>
+    LeaveOut,
+
+    /// <summary>Records all that is proposed.</summary>
+    TakeAll,
+
+    /// <summary>Scraps a tool.</summary>
+    Scrap,
 }
 
 /// <summary>What must be there for a key to work; the screen knows whether it is.</summary>
@@ -186,6 +255,24 @@ public enum Need
 
     /// <summary>A line that is being typed.</summary>
     Typing,
+
+    /// <summary>An open order.</summary>
+    Orders,
+
+    /// <summary>A question that wants an answer.</summary>
+    Asked,
+
+    /// <summary>Something that is being worked out.</summary>
+    Working,
+
+    /// <summary>An eye to speak of.</summary>
+    Eye,
+
+    /// <summary>Something proposed or changed that is not recorded yet.</summary>
+    Changed,
+
+    /// <summary>A question whose answer is one of a few words.</summary>
+    Choice,
 }
 
 /// <summary>One key: a row of data from which foot, help and what happens come.</summary>
@@ -197,6 +284,7 @@ public enum Need
 /// <param name="Does">What help says.</param>
 /// <param name="Need">What must be there; else it is refused with a sentence.</param>
 /// <param name="OnlyInHelp">Whether the foot leaves it out, for the body of the screen shows it.</param>
+/// <param name="Records">Whether it can write an entry into the ledger; no other key does.</param>
 public sealed record KeyRow(
     ScreenName? Where,
     Act Act,
@@ -205,11 +293,12 @@ public sealed record KeyRow(
     string Words,
     string Does,
     Need Need = Need.Nothing,
-    bool OnlyInHelp = false
+    bool OnlyInHelp = false,
+    bool Records = false
 );
 
 /// <summary>Every key of every screen.</summary>
-public static class Keys
+public static partial class Keys
 {
     private static readonly ImmutableArray<string> UpDown = ["Up", "Down"];
     private static readonly ImmutableArray<string> Pages = ["PageUp", "PageDown"];
@@ -227,9 +316,20 @@ public static class Keys
         .. AtTheHammer(),
         .. Measuring(),
         .. Pagesful(),
+        .. Planning(),
+        .. EyesAndBars(),
         .. Beginning(),
         new(null, Act.Help, ["?", "F1"], "?", "help", Words.DoesHelp),
-        new(null, Act.TakeBack, ["Backspace"], "Bksp", "take back", Words.DoesTakeBack, Need.Recorded),
+        new(
+            null,
+            Act.TakeBack,
+            ["Backspace", "Delete"],
+            "Bksp",
+            "take back",
+            Words.DoesTakeBack,
+            Need.Recorded,
+            Records: true
+        ),
         new(null, Act.Leave, ["Ctrl+C"], "Ctrl-C", "leave", Words.DoesLeave, OnlyInHelp: true),
     ];
 
@@ -244,11 +344,15 @@ public static class Keys
             new(ScreenName.ToolRack, Act.GoHammer, ["h"], "h", "hammer", Words.DoesHammer, Need.Tools),
             new(ScreenName.ToolRack, Act.GoMeasure, ["m"], "m", "measure", Words.DoesMeasure, Need.Tools),
             new(ScreenName.ToolRack, Act.Enter, ["Enter"], "Enter", "card", Words.DoesCard, Need.Row),
-            new(ScreenName.ToolRack, Act.GoForge, ["f"], "f", "forge list", Words.DoesForge),
+            new(ScreenName.ToolRack, Act.GoForge, ["f"], "f", "forge", Words.DoesForge),
+            new(ScreenName.ToolRack, Act.GoOrders, ["o"], "o", "orders", Words.DoesOrders),
+            new(ScreenName.ToolRack, Act.GoCosts, ["c"], "c", "costs", Words.DoesCosts, Need.Tools),
+            new(ScreenName.ToolRack, Act.GoEyes, ["y"], "y", "eyes", Words.DoesEyes),
+            new(ScreenName.ToolRack, Act.GoBars, ["b"], "b", "bars", Words.DoesBars),
             new(ScreenName.ToolRack, Act.GoTrials, ["r"], "r", "trials", Words.DoesTrials, Need.Tools),
             new(ScreenName.ToolRack, Act.GoLedger, ["l"], "l", "ledger", Words.DoesLedger),
             new(ScreenName.ToolRack, Act.GoShop, ["s"], "s", "shop", Words.DoesShop),
-            new(ScreenName.ToolRack, Act.GoNewTool, ["a"], "a", "add a tool", Words.DoesNewTool),
+            new(ScreenName.ToolRack, Act.GoNewTool, ["a"], "a", "add", Words.DoesNewTool),
             new(ScreenName.ToolRack, Act.GoTable, ["t"], "t", "table", Words.DoesTable),
             new(ScreenName.ToolRack, Act.Export, ["e"], "e", "export", Words.DoesExport, Need.Tools),
             new(ScreenName.ToolRack, Act.Move, UpDown, "↑↓", "choose", Words.DoesMove, Need.Row),
@@ -261,54 +365,99 @@ public static class Keys
 
     private static KeyRow[] AtTheHammer() =>
         [
-            new(ScreenName.Choosing, Act.Enter, ["Enter"], "Enter", "begin", Words.DoesBegin, Need.Chosen),
-            new(ScreenName.Choosing, Act.Heat, Digits, "1-9", "begin with a heat", Words.DoesBeginHeat, Need.Chosen),
+            new(
+                ScreenName.Choosing,
+                Act.Enter,
+                ["Enter"],
+                "Enter",
+                "begin",
+                Words.DoesBegin,
+                Need.Chosen,
+                Records: true
+            ),
+            new(
+                ScreenName.Choosing,
+                Act.Heat,
+                Digits,
+                "1-9",
+                "begin with a heat",
+                Words.DoesBeginHeat,
+                Need.Chosen,
+                Records: true
+            ),
             new(ScreenName.Choosing, Act.Toggle, ["Space"], "Space", "take or leave", Words.DoesToggle, Need.Row),
             new(ScreenName.Choosing, Act.Together, ["t"], "t", "together", Words.DoesTogether, Need.Row),
             new(ScreenName.Choosing, Act.Pattern, ["p"], "p", "pattern", Words.DoesPattern, Need.Pattern),
             new(ScreenName.Choosing, Act.Move, UpDown, "↑↓", "choose", Words.DoesMove, Need.Row),
             new(ScreenName.Choosing, Act.Page, Pages, "PgUp PgDn", "page", Words.DoesPage, Need.MorePages),
             new(ScreenName.Choosing, Act.Back, ["Esc"], "Esc", "back", Words.DoesBack),
-            new(ScreenName.Hammer, Act.Heat, Digits, "1-9", "heat", Words.DoesHeat, Need.Chosen),
-            new(ScreenName.Hammer, Act.Together, ["Space"], "Space", "the set", Words.DoesSet, Need.Set),
-            new(ScreenName.Hammer, Act.Head, Letters, "a-f", "head done", Words.DoesHead, Need.Stage),
-            new(ScreenName.Hammer, Act.Close, ["s"], "s", "close the session", Words.DoesClose),
+            new(ScreenName.Hammer, Act.Heat, Digits, "1-9", "heat", Words.DoesHeat, Need.Chosen, Records: true),
+            new(ScreenName.Hammer, Act.Together, ["Space"], "Space", "set", Words.DoesSet, Need.Set, Records: true),
+            new(ScreenName.Hammer, Act.Head, Letters, "a-f", "head", Words.DoesHead, Need.Stage, Records: true),
+            new(ScreenName.Hammer, Act.Close, ["s"], "s", "close", Words.DoesClose),
             new(ScreenName.Hammer, Act.Toggle, ["t"], "t", "tools", Words.DoesTools),
             new(ScreenName.Hammer, Act.Back, ["Esc"], "Esc", "rack", Words.DoesBackOpen),
-            new(ScreenName.Closing, Act.Enter, ["Enter"], "Enter", "next, then close", Words.DoesClosing),
+            new(ScreenName.Closing, Act.Enter, ["Enter"], "Enter", "close", Words.DoesClosing, Records: true),
+            new(
+                ScreenName.Closing,
+                Act.Drop,
+                ["n"],
+                "n",
+                "leave the orders",
+                Words.DoesLeaveOrders,
+                Need.Asked,
+                Records: true
+            ),
             new(ScreenName.Closing, Act.Move, UpDown, "↑↓", "choose", Words.DoesMove, Need.Row),
             new(ScreenName.Closing, Act.Back, ["Esc"], "Esc", "go on forging", Words.DoesGoOn),
         ];
 
     private static KeyRow[] Measuring() =>
         [
-            new(ScreenName.CaliperRound, Act.Enter, ["Enter"], "Enter", "take, empty: skip", Words.DoesTakeSize),
-            new(ScreenName.CaliperRound, Act.Find, FindingKeys, "letter", "a finding", Words.DoesFind, Need.InHand),
+            new(ScreenName.CaliperRound, Act.Enter, ["Enter"], "Enter", "skip", Words.DoesTakeSize, Records: true),
+            new(
+                ScreenName.CaliperRound,
+                Act.Find,
+                FindingKeys,
+                "letter",
+                "a finding",
+                Words.DoesFind,
+                Need.InHand,
+                Records: true
+            ),
             new(ScreenName.CaliperRound, Act.Who, ["w"], "w", "who looks", Words.DoesWho, Need.Hands),
             new(ScreenName.CaliperRound, Act.Move, UpDown, "↑↓", "another tool", Words.DoesAnother, Need.Row),
-            new(ScreenName.CaliperRound, Act.Back, ["Esc"], "Esc", "rack", Words.DoesBack),
+            new(ScreenName.CaliperRound, Act.Back, ["Esc"], "Esc", "done", Words.DoesEndRound),
         ];
 
     private static KeyRow[] Pagesful() =>
         [
             new(ScreenName.WearCard, Act.Gauge, ["g"], "g", "gauge mark", Words.DoesGauge, Need.Gauges),
-            new(ScreenName.WearCard, Act.Words, ["w", "Enter"], "w", "words or chart", Words.DoesWords),
+            new(ScreenName.WearCard, Act.Words, ["w"], "w", "words or chart", Words.DoesWords),
+            new(ScreenName.WearCard, Act.Enter, ["Enter"], "Enter", "take", Words.DoesAnswer, Need.Typing),
+            new(ScreenName.WearCard, Act.Scrap, ["x"], "x", "scrap", Words.DoesScrap, Need.InHand),
             new(ScreenName.WearCard, Act.Move, UpDown, "↑↓", "next tool or line", Words.DoesNextTool, Need.Row),
             new(ScreenName.WearCard, Act.Page, Pages, "PgUp PgDn", "page", Words.DoesPage, Need.MorePages),
             new(ScreenName.WearCard, Act.Back, ["Esc"], "Esc", "back", Words.DoesBack),
-            new(ScreenName.ForgeList, Act.Move, UpDown, "↑↓", "scroll", Words.DoesMove, Need.MorePages),
-            new(ScreenName.ForgeList, Act.Page, Pages, "PgUp PgDn", "page", Words.DoesPage, Need.MorePages),
-            new(ScreenName.ForgeList, Act.Back, ["Esc"], "Esc", "back", Words.DoesBack),
             new(ScreenName.TrialPages, Act.Move, UpDown, "↑↓", "scroll", Words.DoesMove, Need.MorePages),
             new(ScreenName.TrialPages, Act.Page, Pages, "PgUp PgDn", "page", Words.DoesPage, Need.MorePages),
             new(ScreenName.TrialPages, Act.Back, ["Esc"], "Esc", "back", Words.DoesBack),
-            new(ScreenName.LedgerPages, Act.Enter, ["Enter"], "Enter", "take", Words.DoesAnswer, OnlyInHelp: true),
+            new(
+                ScreenName.LedgerPages,
+                Act.Enter,
+                ["Enter"],
+                "Enter",
+                "take",
+                Words.DoesAnswer,
+                Need.Typing,
+                Records: true
+            ),
             new(ScreenName.LedgerPages, Act.CrossOut, ["x"], "x", "cross out", Words.DoesCrossOut, Need.Row),
             new(ScreenName.LedgerPages, Act.Search, ["/"], "/", "find", Words.DoesSearch),
             new(ScreenName.LedgerPages, Act.Move, UpDown, "↑↓", "choose", Words.DoesMove, Need.Row),
             new(ScreenName.LedgerPages, Act.Page, Pages, "PgUp PgDn", "page", Words.DoesPage, Need.MorePages),
             new(ScreenName.LedgerPages, Act.Back, ["Esc"], "Esc", "back", Words.DoesBack),
-            new(ScreenName.ShopPage, Act.Enter, ["Enter"], "Enter", "change, then take", Words.DoesChange, Need.Row),
+            new(ScreenName.ShopPage, Act.Enter, ["Enter"], "Enter", "change", Words.DoesChange, Records: true),
             new(ScreenName.ShopPage, Act.Move, UpDown, "↑↓", "choose", Words.DoesMove, Need.Row),
             new(ScreenName.ShopPage, Act.Page, Pages, "PgUp PgDn", "page", Words.DoesPage, Need.MorePages),
             new(ScreenName.ShopPage, Act.Back, ["Esc"], "Esc", "back", Words.DoesBack),
@@ -320,15 +469,24 @@ public static class Keys
             new(ScreenName.FirstStart, Act.GoNewTool, ["a"], "a", "add one tool", Words.DoesNewTool),
             new(ScreenName.FirstStart, Act.Demo, ["d"], "d", "demo", Words.DoesDemo),
             new(ScreenName.FirstStart, Act.Import, ["i"], "i", "import", Words.DoesImport, Need.EmptyStore),
-            new(ScreenName.FirstStart, Act.Enter, ["Enter"], "Enter", "take", Words.DoesAnswer, Need.Typing),
+            new(
+                ScreenName.FirstStart,
+                Act.Enter,
+                ["Enter"],
+                "Enter",
+                "take",
+                Words.DoesAnswer,
+                Need.Typing,
+                Records: true
+            ),
             new(ScreenName.FirstStart, Act.Back, ["Esc"], "Esc", "cancel", Words.DoesCancel, Need.Typing),
             new(ScreenName.FirstStart, Act.GoShop, ["s"], "s", "shop", Words.DoesShop),
             new(ScreenName.FirstStart, Act.Leave, ["q"], "q", "leave", Words.DoesLeave),
-            new(ScreenName.ToolTable, Act.Enter, ["Enter"], "Enter", "next", Words.DoesNextCell),
-            new(ScreenName.ToolTable, Act.Move, UpDown, "↑↓", "another word", Words.DoesAnotherWord),
+            new(ScreenName.ToolTable, Act.Enter, ["Enter"], "Enter", "next", Words.DoesNextCell, Records: true),
+            new(ScreenName.ToolTable, Act.Move, UpDown, "↑↓", "another word", Words.DoesAnotherWord, Need.Choice),
             new(ScreenName.ToolTable, Act.Back, ["Esc"], "Esc", "back", Words.DoesBack),
-            new(ScreenName.NewTool, Act.Enter, ["Enter"], "Enter", "next", Words.DoesNextCell),
-            new(ScreenName.NewTool, Act.Move, UpDown, "↑↓", "another word", Words.DoesAnotherWord),
+            new(ScreenName.NewTool, Act.Enter, ["Enter"], "Enter", "next", Words.DoesNextCell, Records: true),
+            new(ScreenName.NewTool, Act.Move, UpDown, "↑↓", "another word", Words.DoesAnotherWord, Need.Choice),
             new(ScreenName.NewTool, Act.Back, ["Esc"], "Esc", "back", Words.DoesBack),
         ];
 }

@@ -10,8 +10,9 @@ public static partial class Words
 {
     internal const string ChoosingHeading = "At the hammer: tools and pattern";
     internal const string UnknownSteel = "unknown";
-    internal const string HeadsDone = "Heads done:";
+    internal const string HeadsDone = "Heads:";
     internal const string HeadsFinished = "heads finished";
+    internal const string CountedAtTheEnd = "counted again at the end";
     internal const string NoSuchStage = "No stage has that letter.";
     internal const string ClosingQuestion = "How many heads went through each stage tonight?";
     internal const string ClosingLegend =
@@ -47,6 +48,8 @@ public static partial class Words
             _ => $"{left} more before it is near its limit",
         };
 
+    internal static string MoreTodayShort(int left) => left is 0 or >= 200 ? MoreToday(left) : $"{left} more";
+
     internal static string Share(int key, ImmutableArray<string> marks) =>
         $"{key} {string.Join(" and ", marks)} share a heat";
 
@@ -55,11 +58,16 @@ public static partial class Words
     internal static string HeatAdded(ImmutableArray<string> marks, Heats each) =>
         $"{string.Join(", ", marks)}: {(each == Core.Measure.Heats.Half ? "half a heat each" : "a heat")}, on the disk";
 
-    internal static string HeadThrough(string stage, int heads) => $"{stage}: {heads} heads";
+    internal static string HeadThrough(string stage, int heads) => $"{HeadsAt(stage, heads)}, on the disk";
 
-    internal static string HeadBack(string stage, int heads) => $"Taken back: {stage} has {heads} heads";
+    internal static string HeadsAt(string stage, int heads) => $"{stage}: {heads} {(heads == 1 ? "head" : "heads")}";
 
-    internal static string WillEstimate(string mark, Heats heats) => $"{mark} {heats} heats, estimated";
+    internal static string HeatsOf(Heats heats) =>
+        heats == Core.Measure.Heats.Half
+            ? "half a heat"
+            : $"{heats} {(heats == Core.Measure.Heats.Of(1) ? "heat" : "heats")}";
+
+    internal static string WillEstimate(string mark, Heats heats) => $"{mark} {HeatsOf(heats)}, estimated";
 
     internal static string SteelsTonight(ImmutableArray<Tool> tools)
     {

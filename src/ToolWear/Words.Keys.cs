@@ -6,7 +6,7 @@ public static partial class Words
     internal const string DoesHelp =
         "Shows what this screen is for and every key that works on it. F1 does too, also while you type.";
     internal const string DoesTakeBack =
-        "Takes the last thing recorded in this sitting back. It is crossed out in the ledger and stays visible there. While you type, it takes the last character back.";
+        "Takes the last thing recorded in this sitting back. It is crossed out in the ledger and stays visible there; a crossing out is taken back too. While you type, it takes the last character back.";
     internal const string DoesLeave = "Leaves the program. What was recorded is on the disk already.";
     internal const string DoesBack = "Goes back. Nothing is lost.";
     internal const string DoesCancel = "Leaves it as it was.";
@@ -34,7 +34,7 @@ public static partial class Words
         "Adds a heat to the row with that number. A row of twins gives each half a heat. It is on the disk before the figure changes.";
     internal const string DoesSet = "Adds a heat to every tool of the set.";
     internal const string DoesHead =
-        "Counts a head through the stage with that letter. Heads are kept until the session is closed.";
+        "Counts a head through the stage with that letter. It is on the disk before the figure changes.";
     internal const string DoesClose =
         "Ends the session: asks for heads by stage, fills in estimated heats where none were tallied.";
     internal const string DoesTools = "Changes the tools of tonight; the session goes on.";
@@ -43,8 +43,14 @@ public static partial class Words
     internal const string DoesGoOn = "Back to the hammer; the session stays open.";
     internal const string DoesTakeSize =
         "Takes the size that was typed. An improbable one is asked about once; Enter again takes it. With nothing typed, skips this gauge mark; after the last, shows the verdicts.";
-    internal const string DoesFind =
-        "Before a size is typed: what was found on the tool in the hand, by the letter beside the word. Any number can be entered.";
+    internal const string DoesEndRound =
+        "Ends the round: shows the verdicts of the tools that were in the hand, then the rack.";
+    internal static string DoesFind { get; } =
+        "Before a size is typed: what was found on the tool in the hand. Any number can be entered. "
+        + string.Join(
+            ", ",
+            Keys.FindingKeys.Zip(Core.Ledger.ToolLookedOver.FindingWords.All, (key, word) => $"{key} {word}")
+        );
     internal const string DoesWho = "Who looks: the next of the names on the shop page.";
     internal const string DoesAnother = "Takes another tool of the list into the hand.";
     internal const string DoesGauge = "Shows the next gauge mark.";
@@ -52,7 +58,7 @@ public static partial class Words
     internal const string DoesNextTool =
         "With the chart: the next tool of the rack. With the words: a line up or down.";
     internal const string DoesCrossOut =
-        "Crosses the chosen entry out; asks why. It stays in the ledger and counts no more.";
+        "Crosses the chosen entry out; asks why. It stays in the ledger and counts no more. One that is crossed out counts again.";
     internal const string DoesSearch = "Shows only entries with the words you type; Enter goes back to the list.";
     internal const string DoesAnswer = "Takes what was typed.";
     internal const string DoesChange =
@@ -62,6 +68,18 @@ public static partial class Words
     internal const string DoesImport = "Reads a folder of CSV files, or one CSV table of tools. All or nothing.";
     internal const string DoesNextCell = "Takes the answer and goes to the next. On the last one the tool is recorded.";
     internal const string DoesAnotherWord = "Where there is a choice of words: the next or the one before.";
+
+    internal const string WriteIt = "write";
+    internal const string TakeIt = "take";
+    internal const string NextOne = "next";
+    internal const string ToTheRack = "rack";
+    internal const string AsChart = "chart";
+    internal const string InWords = "words";
+    internal const string ALine = "line";
+    internal const string ATool = "tool";
+    internal const string RecordsMark = " *";
+    internal const string RecordsLegend =
+        "* writes into the ledger: it is on the disk before the screen changes. Bksp takes it back.";
 
     /// <summary>Why a key is refused now.</summary>
     /// <param name="need">What is missing.</param>
@@ -81,7 +99,13 @@ public static partial class Words
             Need.Tools => "There is no tool yet: a adds one, t takes a whole table.",
             Need.EmptyStore => "The store is not empty: import goes into an empty one only.",
             Need.Gauges => "It has no other gauge mark.",
+            Need.Choice => "This answer is typed, there is no choice of words.",
             Need.Typing => "Nothing is being typed.",
+            Need.Orders => "No order is open: o on the tool rack leads to the orders.",
+            Need.Asked => "Nothing is asked.",
+            Need.Working => "Nothing is being worked out.",
+            Need.Eye => "There is no eye to speak of.",
+            Need.Changed => "All of it is entered already.",
             _ => "",
         };
 }

@@ -13,14 +13,15 @@ public static partial class Words
     internal const string NothingToMeasure = "Nothing worked since";
     internal const string VerdictsHeading = "What came of it. Enter goes to the rack.";
     internal const string SizeRead = "Size:";
+    internal const string NoScrapSize = "no size set";
     internal const string NotKnown = "not known";
     internal const string NoExpectation = "not enough data";
     internal const string NoGaugeMark = "It has no gauge mark to read.";
-    internal const string FoundOn = "Found, before a size is typed: ";
+    internal const string FoundOn = "Found, before a size is typed:";
 
     internal static string Of(int which, int all) => $"{which} of {all}";
 
-    internal static string LookedBy(string by) => $"by {by} (w: another)";
+    internal static string LookedBy(string by) => $"looked over by {by}";
 
     internal static string Improbable(string expected) =>
         $"Expected {expected}. End ground back? Jaw on scale? Enter once more takes it.";

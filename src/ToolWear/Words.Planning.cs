@@ -26,9 +26,9 @@ public static partial class Words
     public const string PlanBasis =
         "Certainty: the chance that the tools in service and so many new ones last out all the heats.";
 
-    /// <summary>What a plan leaves out.</summary>
-    public const string CracksNotPlanned =
-        "Wear alone is planned for: a crack or a break on any heat, or a lost tool, is not.";
+    /// <summary>What stands over the heats a head.</summary>
+    public const string HeatsAHeadHeading =
+        "Heats a head at each stage, as worked; weighted as they count on the tool. Records count from two sessions on.";
 
     /// <summary>No batch is needed.</summary>
     public const string NothingToForge = "Nothing to forge: the tools in service last out the open orders.";
@@ -42,7 +42,8 @@ public static partial class Words
     /// <param name="late">The order.</param>
     /// <returns>A sentence.</returns>
     public static string Late(LateOrder late) =>
-        $"Order {late.Order.Order} cannot be done in time: {late.HeadsLate} of {late.Order.Heads} heads come after {late.Order.DueOn:yyyy-MM-dd}, the last on {late.DoneOn:yyyy-MM-dd}.";
+        $"Order {late.Order.Order} cannot be done in time: {late.HeadsLate} of {late.Order.Heads} heads come after {Weekday(late.Order.DueOn)}, "
+        + (late.DoneOn is { } last ? $"the last on {Weekday(last)}." : "the last beyond any calendar.");
 
     /// <summary>Where a capacity comes from.</summary>
     /// <param name="capacity">Heads a day of a pattern.</param>
@@ -55,11 +56,51 @@ public static partial class Words
                 : "assumed (set heads_a_day), no session of it was closed yet."
         );
 
-    /// <summary>Why a batch is needed.</summary>
-    /// <param name="batch">The batch.</param>
+    /// <summary>What no plan counts on, and places whose plan was given up.</summary>
+    /// <param name="list">The list.</param>
+    /// <returns>Sentences.</returns>
+    public static IEnumerable<string> NotPlanned(ForgeList list) =>
+        list
+            .Places.SelectMany(place => place.InService)
+            .Where(tool => tool.WhyNot is not null)
+            .Select(tool => $"{tool.Forecast.Tool.Mark} is not counted on: {tool.WhyNot}.")
+            .Distinct(StringComparer.Ordinal)
+            .Concat(
+                list.Places.Where(place => place.Needs is NotEnoughData)
+                    .Select(place =>
+                        $"{place.Demand.Tools} is not planned to the end: {((NotEnoughData)place.Needs).Why}."
+                    )
+            );
+
+    /// <summary>Which cracks and breaks a plan reckons with, and what it leaves out.</summary>
+    /// <param name="list">The list.</param>
     /// <returns>A sentence.</returns>
-    public static string BatchReason(ForgeBatch batch) =>
-        $"{batch.ForgeBy:yyyy-MM-dd} {batch.Number} {batch.Tools}: {BatchWhy(batch)}{StockNotes(batch)}";
+    public static string CracksPlanned(ForgeList list)
+    {
+        string[] reckoned =
+        [
+            .. list
+                .Places.Where(place => place.Failures > 0)
+                .Select(place => $"{place.Demand.Tools} ({place.Failures} of its sort on record)"),
+        ];
+        return reckoned.Length == 0
+            ? "Wear alone is planned for: a crack or a break on any heat, or a lost tool, is not."
+            : $"Cracks and breaks are planned for where the records tell of some: {And(reckoned)}. For the rest wear alone; a lost tool is not planned for.";
+    }
+
+    /// <summary>Whether heats a head are those of the records or first guesses.</summary>
+    /// <param name="list">The list.</param>
+    /// <returns>A sentence.</returns>
+    public static string HeatsAHeadUsed(ForgeList list)
+    {
+        string[] guessed =
+        [
+            .. list.Places.Where(place => !place.Demand.IsLearned).Select(place => place.Demand.Tools.ToString()),
+        ];
+        return list.Places.IsEmpty ? "No heats are asked for."
+            : guessed.Length == 0 ? "Heats a head are those of the shop's records."
+            : $"Heats a head are those of the shop's records, but first guesses for {And(guessed)}.";
+    }
 
     private static string BatchWhy(ForgeBatch batch) =>
         $"{batch.Why}{(batch.IsLate ? "; that day is past already" : "")}.";

@@ -3,6 +3,9 @@ namespace ToolWear;
 /// <content>What the program says about itself.</content>
 public static partial class Words
 {
+    internal static string HeadsByStageStay(int sessions) =>
+        $"heads by stage of {(sessions == 1 ? "one session" : $"{sessions} sessions")} have no column and stay behind; backup takes them along";
+
     /// <summary>Something went wrong that is no fault of the user's.</summary>
     /// <param name="bug">What went wrong.</param>
     /// <returns>One line.</returns>

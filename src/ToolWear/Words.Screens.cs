@@ -16,6 +16,7 @@ public static partial class Words
     internal const string NothingToTakeBack = "Nothing was recorded in this sitting that could be taken back.";
     internal const string TakenBackAtOnce = "taken back at once";
     internal const string ExportTo = "Wear history into the file:";
+    internal const string NoFileName = "Nothing was written: no file was named.";
     internal const string NotWorkedOut = "The forecasts are being worked out; once more in a moment.";
 
     internal const string NoTerminal =
@@ -43,6 +44,8 @@ public static partial class Words
     internal const string RackLegend =
         "> take next   * range may be too narrow   Heats left: an estimate, no permission";
 
+    internal const string RackLegendShort = "Heats left: an estimate, no permission";
+
     /// <summary>What a screen is for.</summary>
     /// <param name="screen">Which.</param>
     /// <returns>A few sentences.</returns>
@@ -60,7 +63,9 @@ public static partial class Words
                 "What wants measuring, the tools used last first, and the tool in the hand. Sizes in any way of writing: 36.5, 36,5 mm, 1.44\", 1 7/16. Measure cold: black is not cold.",
             ScreenName.WearCard =>
                 "One tool: its readings, the wear to be expected with the band that holds it eight times in ten, the limit, the end to be expected. A break is a rework.",
-            ScreenName.ForgeList => "What to forge for the open orders: how many, by when, why, from which bar.",
+            ScreenName.ForgeList => AboutForgeList,
+            ScreenName.Orders => AboutOrders,
+            ScreenName.Costs => AboutCosts,
             ScreenName.TrialPages =>
                 "Steels, lubricants and ways of cooling compared by how long the tools last, where the records can say something.",
             ScreenName.LedgerPages =>
@@ -69,6 +74,9 @@ public static partial class Words
             ScreenName.FirstStart => "The store is empty. A table of the tools you have takes a few seconds a tool.",
             ScreenName.ToolTable =>
                 "A row a tool. Enter goes on to the next cell; what repeats is carried down from the row above. What is left empty can wait.",
+            ScreenName.Eyes => AboutEyes,
+            ScreenName.SeriesPages => AboutSeries,
+            ScreenName.StockRack => AboutBars,
             ScreenName.NewTool => "One tool, question by question. An empty answer means: not known.",
             _ => "",
         };

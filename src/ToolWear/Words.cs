@@ -148,6 +148,9 @@ public static partial class Words
     /// <returns>Words behind a heading, or nothing.</returns>
     public static string DemoMark(Shop shop) => shop.Settings.IsDemo ? "  [demo: an invented shop]" : "";
 
+    /// <summary>The mark of the demo where there is little room.</summary>
+    public const string DemoMarkShort = "  [demo]";
+
     /// <summary>Heats left in words.</summary>
     /// <param name="left">The figures.</param>
     /// <returns>For example "about 34 left; nine times in ten between 20 and 55".</returns>

@@ -1,4 +1,29 @@
+using System.Globalization;
 using BenchmarkDotNet.Running;
+using ToolWear.Benchmarks;
 
 // dotnet run -c Release --project tests/ToolWear.Benchmarks -- --filter '*'
+// dotnet run -c Release --project tests/ToolWear.Benchmarks -- plan
+// dotnet run -c Release --project tests/ToolWear.Benchmarks -- store FILE EYES TOOLS ENTRIES SEED
+if (args is ["store", string path, string eyes, string tools, string entries, string seed])
+{
+    Console.WriteLine(
+        StoreMade.At(
+            path,
+            int.Parse(eyes, CultureInfo.InvariantCulture),
+            int.Parse(tools, CultureInfo.InvariantCulture),
+            int.Parse(entries, CultureInfo.InvariantCulture),
+            int.Parse(seed, CultureInfo.InvariantCulture)
+        )
+    );
+    return 0;
+}
+
+if (args is ["plan"])
+{
+    LargePlan.Once(Console.Out);
+    return 0;
+}
+
 BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);
+return 0;

@@ -13,6 +13,8 @@ namespace ToolWear.DemoMaker;
 /// <param name="NoseRunMm">How far the nose lies beyond it; fitted to the volume that such a drift took.</param>
 /// <param name="TaperLength">Taper of the length in the full-size part.</param>
 /// <param name="TaperWidth">Taper of the width there.</param>
+/// <param name="SpareMm">How far the full-size part goes on above the drive mark, still growing: driven deeper, it makes
+/// up for wear.</param>
 internal sealed record DriftShape(
     Section AtMark,
     Section Nose,
@@ -20,7 +22,8 @@ internal sealed record DriftShape(
     decimal FullMm,
     decimal NoseRunMm,
     double TaperLength,
-    double TaperWidth
+    double TaperWidth,
+    decimal SpareMm = 0
 )
 {
     /// <summary>Where the drive mark lies from the shank mark: the shank is 70 long and ends in a shoulder of 10.</summary>
@@ -41,29 +44,30 @@ internal sealed record DriftShape(
             return
             [
                 new(BodyPart.Shank, Mm(0), shank),
-                new(BodyPart.Shank, Mm(DriveMarkMm - 10), shank),
+                new(BodyPart.Shank, Mm(DriveMarkMm - SpareMm - 10), shank),
+                .. SpareMm > 0
+                    ? [new Station(BodyPart.FullSize, Mm(DriveMarkMm - SpareMm), FullSizeAt(-SpareMm))]
+                    : Array.Empty<Station>(),
                 new(BodyPart.FullSize, Mm(DriveMarkMm), AtMark),
-                new(BodyPart.Taper, Mm(DriveMarkMm + FullMm), FullSizeEnd),
+                new(BodyPart.Taper, Mm(DriveMarkMm + FullMm), FullSizeAt(FullMm)),
                 new(BodyPart.Nose, Mm(DriveMarkMm + FullMm + NoseRunMm), Nose),
             ];
         }
     }
 
-    private Section FullSizeEnd
+    /// <summary>The section of the full-size part so far below the drive mark; above it where negative.</summary>
+    private Section FullSizeAt(decimal belowMm)
     {
-        get
+        decimal length = (decimal)AtMark.EyeLength.Mm - ((decimal)TaperLength * belowMm);
+        decimal width = (decimal)AtMark.EyeWidth.Mm - ((decimal)TaperWidth * belowMm);
+        decimal radius = AtMark switch
         {
-            decimal length = (decimal)AtMark.EyeLength.Mm - (decimal)TaperLength * FullMm;
-            decimal width = (decimal)AtMark.EyeWidth.Mm - (decimal)TaperWidth * FullMm;
-            decimal radius = AtMark switch
-            {
-                TeardropSection teardrop => (decimal)teardrop.NoseRadius.Mm,
-                // an edge radius cannot be more than half the width left
-                RectangleSection rectangle => decimal.Min((decimal)rectangle.EdgeRadius.Mm, width / 2),
-                _ => 0,
-            };
-            return Cut(AtMark.Kind, length, width, radius);
-        }
+            TeardropSection teardrop => (decimal)teardrop.NoseRadius.Mm,
+            // an edge radius cannot be more than half the width left
+            RectangleSection rectangle => decimal.Min((decimal)rectangle.EdgeRadius.Mm, width / 2),
+            _ => 0,
+        };
+        return Cut(AtMark.Kind, length, width, radius);
     }
 
     /// <summary>The shape of a drift of a place in the series for an eye.</summary>
@@ -75,7 +79,10 @@ internal sealed record DriftShape(
             ("H", Place.Finish) => Teardrop((36.80m, 17.60m, 3.2m), (18, 8, 1.5m), 20, 45, 176, 0.030),
             ("T", Place.Opener) => new(Round(20), Round(9), 18, 20, 130, 0.01, 0.01),
             ("T", Place.Rough) => Teardrop((33.4m, 20.4m, 3.5m), (13, 9, 1.8m), 22, 50, 156, 0.035),
-            ("T", Place.Finish) => Teardrop((35.18m, 22.38m, 4.0m), (14, 10, 2), 24, 50, 202, 0.035),
+            ("T", Place.Finish) => Teardrop((35.18m, 22.38m, 4.0m), (14, 10, 2), 23, 50, 202, 0.035) with
+            {
+                SpareMm = 10,
+            },
             ("X", Place.Rough) => new(Rectangle(22.0m, 12.5m, 6), Rectangle(12, 7, 3.4m), 20, 38, 151, 0.05, 0.04),
             ("X", Place.Second) => new(Oval(24.6m, 16.6m), Oval(12, 7), 20, 38, 130, 0.05, 0.04),
             ("X", Place.Finish) => new(Oval(25.60m, 17.60m), Oval(12, 7), 20, 38, 140, 0.05, 0.04),

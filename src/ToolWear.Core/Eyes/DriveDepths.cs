@@ -1,4 +1,3 @@
-using System.Globalization;
 using ToolWear.Core.Measure;
 
 namespace ToolWear.Core.Eyes;
@@ -47,6 +46,17 @@ public static class DriveDepths
         return To(drift, eye, Math.Min(Math.Max(Middle(length, width), least), most));
     }
 
+    /// <summary>The same, but that a drift whose eye is inside is never driven less deep: it stays at its mark.</summary>
+    /// <param name="drift">The drift.</param>
+    /// <param name="eye">The cold eye it makes at its present mark, worn as it is.</param>
+    /// <param name="tolerance">The tolerance on the cold eye.</param>
+    /// <returns>The new mark, or why the drift is at its end.</returns>
+    public static DriveDepth ChooseNotLess(TaperedDrift drift, EyeSize eye, EyeTolerance tolerance)
+    {
+        DriveDepth depth = Choose(drift, eye, tolerance);
+        return depth is DriveTo { DeeperMm: < 0 } && tolerance.Holds(eye) ? To(drift, eye, 0) : depth;
+    }
+
     /// <summary>The nearest whole 1/64 in.</summary>
     /// <param name="length">A length.</param>
     /// <returns>A multiple of 396 875 nm; half way goes to the even one.</returns>
@@ -63,20 +73,20 @@ public static class DriveDepths
     {
         if (length.IsEmpty || width.IsEmpty)
         {
-            string way = length.IsEmpty ? "length" : "width";
-            return new NoDepth(DriveEnd.NoTaper, $"The {way} is out of tolerance and has no taper to make it up.");
+            return new NoDepth(DriveEnd.NoTaper, length.IsEmpty, 0, 0);
         }
 
         double from = Math.Max(length.FromMm, width.FromMm);
         double to = Math.Min(length.ToMm, width.ToMm);
+        bool isOfLength = length.FromMm >= width.FromMm;
         if (from > to + DoubtMm)
         {
-            return new NoDepth(DriveEnd.LengthAgainstWidth, Against(length, width));
+            return new NoDepth(DriveEnd.LengthAgainstWidth, isOfLength, from, to);
         }
 
         if (to < BackMm(drift) - DoubtMm)
         {
-            return new NoDepth(DriveEnd.MarkRunsOff, $"It would have to go {Mm(-to)} mm less deep, off its nose.");
+            return new NoDepth(DriveEnd.MarkRunsOff, isOfLength, to, BackMm(drift));
         }
 
         double room = RoomMm(drift);
@@ -85,10 +95,8 @@ public static class DriveDepths
             return null;
         }
 
-        string deeper = $"It would have to go {Mm(from)} mm deeper";
-        return MarkRoomMm(drift) <= drift.NoseRoom.Mm
-            ? new NoDepth(DriveEnd.MarkRunsOff, $"{deeper}, and the mark runs off the taper after {Mm(room)}.")
-            : new NoDepth(DriveEnd.NoseMeetsBolster, $"{deeper}, and the nose meets the bolster after {Mm(room)}.");
+        DriveEnd end = MarkRoomMm(drift) <= drift.NoseRoom.Mm ? DriveEnd.MarkRunsOff : DriveEnd.NoseMeetsBolster;
+        return new NoDepth(end, isOfLength, from, room);
     }
 
     private static double Middle(DepthRange length, DepthRange width)
@@ -109,11 +117,4 @@ public static class DriveDepths
             new EyeSize(eye.LengthMm + (drift.TaperLength * s), eye.WidthMm + (drift.TaperWidth * s))
         );
     }
-
-    private static string Against(DepthRange length, DepthRange width) =>
-        length.FromMm > width.ToMm
-            ? $"The length wants {Mm(length.FromMm)} mm deeper at least, the width {Mm(width.ToMm)} at most."
-            : $"The width wants {Mm(width.FromMm)} mm deeper at least, the length {Mm(length.ToMm)} at most.";
-
-    private static string Mm(double mm) => mm.ToString("0.0", CultureInfo.InvariantCulture);
 }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using ToolWear.Core.Measure;
 
 namespace ToolWear.Core.Eyes;
@@ -30,18 +29,19 @@ public sealed record EyeForecast(EyeSize Predicted, Estimated FoundLengthMm, Est
     }
 
     /// <summary>The length in words: "predicted 36.3, found 36.2 on 6 heads".</summary>
-    /// <returns>Words without a full stop, mm to 0.1.</returns>
-    public string LengthInWords() => Words(Predicted.LengthMm, FoundLengthMm);
+    /// <param name="unit">The unit for people.</param>
+    /// <returns>Words without a full stop, no finer than 0.1 mm or 1/64 in.</returns>
+    public string LengthInWords(LengthUnit unit = LengthUnit.Mm) => Words(Predicted.LengthMm, FoundLengthMm, unit);
 
     /// <summary>The width in words, as the length.</summary>
-    /// <returns>Words without a full stop, mm to 0.1.</returns>
-    public string WidthInWords() => Words(Predicted.WidthMm, FoundWidthMm);
+    /// <param name="unit">The unit for people.</param>
+    /// <returns>Words without a full stop, no finer than 0.1 mm or 1/64 in.</returns>
+    public string WidthInWords(LengthUnit unit = LengthUnit.Mm) => Words(Predicted.WidthMm, FoundWidthMm, unit);
 
-    private string Words(double predictedMm, Estimated found)
+    private string Words(double predictedMm, Estimated found, LengthUnit unit)
     {
-        string predicted = $"predicted {Tenths(predictedMm)}";
-        return found is Estimate estimate ? $"{predicted}, found {Tenths(estimate.Value)} on {Heads} heads" : predicted;
+        string Size(double mm) => SizeShown.Eye(Length.FromMm(mm), unit);
+        string predicted = $"predicted {Size(predictedMm)}";
+        return found is Estimate estimate ? $"{predicted}, found {Size(estimate.Value)} on {Heads} heads" : predicted;
     }
-
-    private static string Tenths(double mm) => mm.ToString("0.0", CultureInfo.InvariantCulture);
 }

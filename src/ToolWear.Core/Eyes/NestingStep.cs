@@ -1,3 +1,4 @@
+using ToolWear.Core.Measure;
 using ToolWear.Core.Sections;
 
 namespace ToolWear.Core.Eyes;
@@ -12,10 +13,12 @@ public sealed record NestingStep(NamedSection Before, NamedSection After, Cleara
     public bool Spoils => !Clearance.Holds;
 
     /// <summary>The step as a sentence: never silent, a warning where it spoils the eye.</summary>
-    public string Sentence =>
+    /// <param name="unit">The unit for people.</param>
+    /// <returns>A sentence.</returns>
+    public string Sentence(LengthUnit unit = LengthUnit.Mm) =>
         Spoils
-            ? $"{Before.Name} {Clearance.ToWords()} in {After.Name}: it spoils a corner that no later drift can close."
-            : $"{Before.Name} lies in {After.Name}, {Clearance.ToWords()}.";
+            ? $"{Before.Name} {Clearance.ToWords(unit)} in {After.Name}: it spoils a corner that no later drift can close."
+            : $"{Before.Name} lies in {After.Name}, {Clearance.ToWords(unit)}.";
 
     /// <summary>The steps of a series.</summary>
     /// <param name="series">The drifts in the order of use.</param>

@@ -34,6 +34,12 @@ public sealed record TaperedDrift
     /// <summary>How much deeper it can go before its nose meets the bolster or the anvil; 0 or more.</summary>
     public Length NoseRoom { get; }
 
+    /// <summary>The same drift with other room under its nose.</summary>
+    /// <param name="noseRoom">How much deeper it can go; below zero counts as none.</param>
+    /// <returns>The drift.</returns>
+    public TaperedDrift WithNoseRoom(Length noseRoom) =>
+        new(TaperLength, TaperWidth, Mark, TaperLeft, noseRoom > Length.Zero ? noseRoom : Length.Zero);
+
     /// <summary>Describes a drift.</summary>
     /// <param name="taperLength">0 to 0.5 mm per mm.</param>
     /// <param name="taperWidth">0 to 0.5 mm per mm.</param>

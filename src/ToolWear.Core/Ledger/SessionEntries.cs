@@ -62,6 +62,12 @@ public sealed record SessionOpened(string Session, DateOnly On, string? Pattern,
 /// <param name="Heads">Heads finished, zero or more, null where nobody counted.</param>
 public sealed record SessionClosed(string Session, int? Heads) : LedgerEntry;
 
+/// <summary>Heads were done at a stage of the session's pattern.</summary>
+/// <param name="Session">The session's name.</param>
+/// <param name="Stage">The stage's name, one of the session's pattern.</param>
+/// <param name="Heads">How many, 1 to 10000; they add to those counted there before.</param>
+public sealed record HeadsDone(string Session, string Stage, int Heads) : LedgerEntry;
+
 /// <summary>How heats came into the ledger.</summary>
 public enum HeatsHow
 {

@@ -180,3 +180,12 @@ public sealed record EntryCrossedOut(long Entry, string Why) : LedgerEntry
     /// <inheritdoc />
     public override ImmutableArray<string?> Notes => [Why];
 }
+
+/// <summary>An entry that was crossed out counts again: the crossing out was the slip.</summary>
+/// <param name="Entry">The number of the entry that counts again, not that of the crossing out.</param>
+/// <param name="Why">Why.</param>
+public sealed record EntryCountsAgain(long Entry, string Why) : LedgerEntry
+{
+    /// <inheritdoc />
+    public override ImmutableArray<string?> Texts => [Why];
+}

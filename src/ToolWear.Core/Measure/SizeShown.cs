@@ -32,6 +32,19 @@ public static class SizeShown
     public static string Eye(Length size, LengthUnit unit) =>
         unit == LengthUnit.Mm ? Exact(size, unit, 1, 1) : Fraction(size);
 
+    /// <summary>A length to cut or to forge to: whole mm, or 1/16 in.</summary>
+    /// <param name="mm">The length in mm, zero or more.</param>
+    /// <param name="unit">The shop's unit.</param>
+    /// <returns>For example "112" or "4 7/16".</returns>
+    public static string Whole(double mm, LengthUnit unit)
+    {
+        const long sixteenth = Length.NanometresInInch / 16;
+        Length size = Length.FromMm(mm);
+        return unit == LengthUnit.Mm
+            ? Exact(size, unit, 0, 0)
+            : Fraction(new Length((size.Nanometres + (sixteenth / 2)) / sixteenth * sixteenth));
+    }
+
     /// <summary>The mark of the unit.</summary>
     /// <param name="unit">A unit.</param>
     /// <returns>"mm" or "in".</returns>

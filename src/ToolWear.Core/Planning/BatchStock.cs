@@ -1,27 +1,78 @@
 using System.Collections.Immutable;
+using System.Runtime.InteropServices;
+using ToolWear.Core.Measure;
+using ToolWear.Core.Sections;
 
 namespace ToolWear.Core.Planning;
 
+/// <summary>The section and size that a bar comes in.</summary>
+/// <param name="Section">The shape of its section.</param>
+/// <param name="A">The diameter, or the long way.</param>
+/// <param name="B">The short way; null where it is round.</param>
+[StructLayout(LayoutKind.Auto)]
+public readonly record struct BarSize(SectionKind Section, Length A, Length? B);
+
+/// <summary>A bar in the rack, or one that has to be bought.</summary>
+/// <param name="Name">Its name; null for one that has to be bought.</param>
+/// <param name="Steel">Its steel.</param>
+/// <param name="Size">Its section and size.</param>
+public sealed record BarWanted(string? Name, string Steel, BarSize Size);
+
+/// <summary>What names a batch: what is forged, and by when.</summary>
+/// <param name="Tools">The place.</param>
+/// <param name="ForgeBy">The day by which to forge.</param>
+[StructLayout(LayoutKind.Auto)]
+public readonly record struct BatchName(ToolPlace Tools, DateOnly ForgeBy);
+
 /// <summary>Pieces cut from one bar.</summary>
-/// <param name="Bar">The bar's name.</param>
+/// <param name="Bar">The bar.</param>
 /// <param name="Pieces">How many pieces, above zero.</param>
 /// <param name="PieceMm">The length of each in mm.</param>
 /// <param name="LeftMm">What is left of the bar after this batch and those before it, mm.</param>
-public sealed record BarCut(string Bar, int Pieces, double PieceMm, double LeftMm);
+public sealed record BarCut(BarWanted Bar, int Pieces, double PieceMm, double LeftMm);
 
 /// <summary>Bars to be bought.</summary>
-/// <param name="What">The steel and the size: "4140 round 38".</param>
+/// <param name="Bar">Their steel and size.</param>
 /// <param name="Bars">How many whole bars, above zero.</param>
 /// <param name="BarMm">How long each comes, mm.</param>
 /// <param name="Pieces">How many pieces are to be cut from them.</param>
 /// <param name="PieceMm">The length of each piece in mm.</param>
-public sealed record BarsToBuy(string What, int Bars, double BarMm, int Pieces, double PieceMm);
+public sealed record BarsToBuy(BarWanted Bar, int Bars, double BarMm, int Pieces, double PieceMm);
+
+/// <summary>Pieces of one batch on one bar.</summary>
+/// <param name="Batch">The batch.</param>
+/// <param name="Pieces">How many pieces, above zero.</param>
+/// <param name="PieceMm">The length of each in mm.</param>
+public sealed record BatchOnBar(BatchName Batch, int Pieces, double PieceMm);
+
+/// <summary>What all batches together take of one bar.</summary>
+/// <param name="Bar">The bar.</param>
+/// <param name="LengthMm">How long it is before, mm.</param>
+/// <param name="Batches">What is cut, in the order of the days.</param>
+/// <param name="LeftMm">What is left over, mm.</param>
+public sealed record BarUse(BarWanted Bar, double LengthMm, ImmutableArray<BatchOnBar> Batches, double LeftMm);
+
+/// <summary>A bar that two batches or more want.</summary>
+/// <param name="Bar">The bar.</param>
+/// <param name="Batches">The batches, in the order of the days.</param>
+/// <param name="IsTooShort">Whether it is too short for all of them.</param>
+public sealed record SharedBar(BarWanted Bar, ImmutableArray<BatchName> Batches, bool IsTooShort);
+
+/// <summary>What is cut from each bar for all batches, and what has to be bought.</summary>
+/// <param name="Bars">The bars that are cut, those in the rack first.</param>
+/// <param name="Buy">What to buy, in whole bars, the batches that want the same taken together.</param>
+/// <param name="Shared">The bars of the rack that two batches want.</param>
+public sealed record CutList(
+    ImmutableArray<BarUse> Bars,
+    ImmutableArray<BarsToBuy> Buy,
+    ImmutableArray<SharedBar> Shared
+);
 
 /// <summary>What a batch is cut from.</summary>
 /// <param name="PieceKg">What one piece weighs as cut, kg; null where no body is known.</param>
-/// <param name="Cuts">The cuts from bars in the rack.</param>
-/// <param name="Buy">What has to be bought; null where nothing has.</param>
-/// <param name="Notes">What there is to say: a shared bar, upsetting, why nothing is known.</param>
+/// <param name="Cuts">The cuts from bars in the rack, and from those that a batch before it buys.</param>
+/// <param name="Buy">What has to be bought for it; null where nothing has.</param>
+/// <param name="Notes">What there is to say: upsetting, why nothing is known.</param>
 public sealed record BatchStock(
     double? PieceKg,
     ImmutableArray<BarCut> Cuts,

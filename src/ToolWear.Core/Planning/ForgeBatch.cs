@@ -1,14 +1,15 @@
+using System.Collections.Immutable;
 using ToolWear.Core.Tools;
 
 namespace ToolWear.Core.Planning;
 
 /// <summary>Tools of one place that are forged together.</summary>
 /// <param name="Tools">The place.</param>
-/// <param name="Number">How many, above zero.</param>
+/// <param name="Needed">How many, before which session, for which order.</param>
 /// <param name="ForgeBy">The day by which to forge them.</param>
-/// <param name="ReadyBy">The session day before which the first of them must be ready.</param>
-/// <param name="IsLate">Whether the day to forge lies before the plan begins.</param>
-/// <param name="Why">Which tools run out, on which order, in a sentence.</param>
+/// <param name="IsLate">Whether that day lies before the plan begins.</param>
+/// <param name="InService">The tools there now, with a word where nothing can be counted on.</param>
+/// <param name="Failures">How many such tools cracked or broke on record; where none did, wear alone is reckoned with.</param>
 /// <param name="Series">What they are made like; null where no series was entered.</param>
 /// <param name="Sure">The certainty with them, up to the day of the next batch or the end of the orders.</param>
 /// <param name="SureWithOneFewer">The same with one fewer.</param>
@@ -16,11 +17,11 @@ namespace ToolWear.Core.Planning;
 /// <param name="Cost">What one of them costs to make.</param>
 public sealed record ForgeBatch(
     ToolPlace Tools,
-    int Number,
+    TimedBatch Needed,
     DateOnly ForgeBy,
-    DateOnly ReadyBy,
     bool IsLate,
-    string Why,
+    ImmutableArray<CountedTool> InService,
+    int Failures,
     Series? Series,
     double Sure,
     double SureWithOneFewer,
@@ -28,9 +29,38 @@ public sealed record ForgeBatch(
     PlaceCost Cost
 )
 {
+    /// <summary>How many, above zero.</summary>
+    public int Number => Needed.Number;
+
+    /// <summary>The session day before which the first of them must be ready.</summary>
+    public DateOnly ReadyBy => Needed.ReadyBy;
+
     /// <summary>Hours for the whole batch; null where no tool of the sort has its hours noted.</summary>
     public decimal? Hours => Cost.Hours * Number;
 
     /// <summary>The cost of the whole batch; null where nothing of it is known.</summary>
     public decimal? TotalCost => Cost.Total * Number;
+
+    /// <summary>Which tools run out, on which order, without a full stop.</summary>
+    public string Why
+    {
+        get
+        {
+            string[] marks =
+            [
+                .. InService.Where(tool => tool.WhyNot is null).Select(tool => tool.Forecast.Tool.Mark.Text),
+            ];
+            string others = Needed.Before == 0 ? "" : $" and {Needed.Before} new";
+            string run =
+                marks.Length == 0 && others.Length == 0
+                    ? "no tool that counts is in service there"
+                    : $"{string.Join(", ", marks)}{others} may run out{(Failures > 0 ? $" or crack ({Failures} of the sort on record)" : "")}";
+            string not = string.Concat(
+                InService
+                    .Where(tool => tool.WhyNot is not null)
+                    .Select(tool => $"; {tool.Forecast.Tool.Mark} is not counted on: {tool.WhyNot}")
+            );
+            return $"{run} on order {Needed.Order}, session of {ReadyBy:yyyy-MM-dd}{not}";
+        }
+    }
 }

@@ -40,9 +40,7 @@ public sealed record HeatsAHead(
     {
         Session[] sessions =
         [
-            .. shop.Sessions.Values.Where(each =>
-                !each.IsOpen && each.Heads > 0 && each.Opened.Pattern == pattern.Pattern
-            ),
+            .. shop.Sessions.Values.Where(each => !each.IsOpen && each.Opened.Pattern == pattern.Pattern),
         ];
         ILookup<string, (ToolInShop Tool, HeatsWorked Heats)> worked = shop
             .Tools.Values.SelectMany(tool => tool.Events.Select(each => (tool, each.What as HeatsWorked)))
@@ -69,9 +67,10 @@ public sealed record HeatsAHead(
             ?
             [
                 .. sessions
+                    .Where(session => HeadsAt(session, stage) > 0)
                     .Select(session =>
                         worked[session.Name].Where(each => Serves(each, stage)).Sum(each => each.Heats.Heats.Count)
-                        / session.Heads!.Value
+                        / HeadsAt(session, stage)
                     )
                     .Where(heats => heats > 0),
             ]
@@ -85,6 +84,10 @@ public sealed record HeatsAHead(
         double spread = Math.Sqrt(taught.Sum(heats => (heats - mean) * (heats - mean)) / (taught.Length - 1));
         return new HeatsAHead(pattern.Pattern, stage, mean, spread, taught.Length, weight);
     }
+
+    // heads counted at the stage itself, where somebody did; else those that the session finished
+    private static int HeadsAt(Session session, PatternStage stage) =>
+        session.HeadsByStage.TryGetValue(stage.Name, out int heads) ? heads : session.Heads ?? 0;
 
     private static bool Serves((ToolInShop Tool, HeatsWorked Heats) each, PatternStage stage) =>
         each.Tool.Tool.Form == stage.Form

@@ -9,16 +9,18 @@ namespace ToolWear.Core.Planning;
 /// <param name="Steel">Steel; null where not known.</param>
 /// <param name="ForgeHours">Hours at the fire; null where not known.</param>
 /// <param name="GrindHours">Hours at the grinder; null where not known.</param>
-/// <param name="Treatment">Heat treatment; null where not known.</param>
+/// <param name="Treatment">Heat treatment, zero where the series says that there is none; null where not known.</param>
 /// <param name="HourRate">What an hour costs.</param>
 /// <param name="Assumed">The parts that were not noted for this tool and are the usual ones of its place or form.</param>
+/// <param name="Borrowed">Those of them that no tool of the place has noted: they are of such tools for other eyes.</param>
 public sealed record PlaceCost(
     decimal? Steel,
     decimal? ForgeHours,
     decimal? GrindHours,
     decimal? Treatment,
     decimal HourRate,
-    ImmutableArray<string> Assumed
+    ImmutableArray<string> Assumed,
+    ImmutableArray<string> Borrowed
 )
 {
     /// <summary>The hours that are known together; null where none are.</summary>
@@ -55,6 +57,7 @@ public sealed record PlaceCost(
     private static PlaceCost Of(Shop shop, ToolPlace place, ToolCost noted)
     {
         List<string> assumed = [];
+        List<string> borrowed = [];
         decimal? Part(string name, Func<ToolCost, decimal?> part)
         {
             if (part(noted) is { } known)
@@ -62,12 +65,13 @@ public sealed record PlaceCost(
                 return known;
             }
 
+            decimal? here = Mean(shop, tool => ToolPlace.Of(tool) == place, part);
             decimal? usual =
-                Mean(shop, tool => ToolPlace.Of(tool) == place, part)
-                ?? Mean(shop, tool => tool.Form.Name == place.Form && tool.Place == place.Place, part);
+                here ?? Mean(shop, tool => tool.Form.Name == place.Form && tool.Place == place.Place, part);
             if (usual is not null)
             {
                 assumed.Add(name);
+                borrowed.AddRange(here is null ? [name] : []);
             }
 
             return usual;
@@ -77,11 +81,16 @@ public sealed record PlaceCost(
             Part("steel", cost => cost.Steel),
             Part("forge hours", cost => cost.ForgeHours),
             Part("grind hours", cost => cost.GrindHours),
-            Part("treatment", cost => cost.Treatment),
+            Part("treatment", cost => cost.Treatment) ?? (IsUntreated(shop, place) ? 0 : null),
             shop.Settings.HourRate,
-            [.. assumed]
+            [.. assumed],
+            [.. borrowed]
         );
     }
+
+    private static bool IsUntreated(Shop shop, ToolPlace place) =>
+        place.Eye is { } eye
+        && shop.Series.GetValueOrDefault(new SeriesKey(eye, place.Place, place.Form))?.Treated == false;
 
     private static decimal? Mean(Shop shop, Func<Tool, bool> belongs, Func<ToolCost, decimal?> part)
     {

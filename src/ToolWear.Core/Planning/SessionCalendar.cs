@@ -22,18 +22,26 @@ public sealed record SessionDay(DateOnly On, ImmutableArray<HeadsOfOrder> Heads)
 /// <param name="Sessions">How many closed sessions taught it; 0 where the shop's setting counts.</param>
 public sealed record PatternCapacity(string Pattern, double HeadsADay, int Sessions);
 
+/// <summary>An open order and the day on which it will be done.</summary>
+/// <param name="Order">The order.</param>
+/// <param name="DoneOn">The day of its last head; null where that lies beyond what is reckoned, some fifty years.</param>
+[StructLayout(LayoutKind.Auto)]
+public readonly record struct OrderDone(OrderDescribed Order, DateOnly? DoneOn);
+
 /// <summary>An order that cannot be done in time.</summary>
 /// <param name="Order">The order.</param>
 /// <param name="HeadsLate">Heads that come after its day.</param>
-/// <param name="DoneOn">The day of the last head.</param>
-public sealed record LateOrder(OrderDescribed Order, int HeadsLate, DateOnly DoneOn);
+/// <param name="DoneOn">The day of the last head; null where that lies beyond what is reckoned.</param>
+public sealed record LateOrder(OrderDescribed Order, int HeadsLate, DateOnly? DoneOn);
 
 /// <summary>The days at the hammer that the open orders take.</summary>
 /// <param name="Days">The days, first to last.</param>
+/// <param name="Orders">The open orders by due date, with the day on which each will be done.</param>
 /// <param name="Late">What cannot be done in time.</param>
 /// <param name="Capacities">Heads a day by pattern, with where the figure comes from.</param>
 public sealed record SessionCalendar(
     ImmutableArray<SessionDay> Days,
+    ImmutableArray<OrderDone> Orders,
     ImmutableArray<LateOrder> Late,
     ImmutableArray<PatternCapacity> Capacities
 )
@@ -74,9 +82,14 @@ public sealed record SessionCalendar(
             }
         }
 
+        ILookup<string, (DateOnly On, int Heads)> forged = days.SelectMany(day =>
+                day.Heads.Select(each => (day.On, each.Order, each.Heads))
+            )
+            .ToLookup(each => each.Order.Order, each => (each.On, each.Heads), StringComparer.Ordinal);
         return new SessionCalendar(
             days.ToImmutable(),
-            [.. open.Select(order => LateOf(days, order)).OfType<LateOrder>()],
+            [.. open.Select(order => new OrderDone(order, DoneOn(order, [.. forged[order.Order]])))],
+            [.. open.Select(order => LateOf(order, [.. forged[order.Order]])).OfType<LateOrder>()],
             capacities
         );
     }
@@ -127,15 +140,12 @@ public sealed record SessionCalendar(
             : new PatternCapacity(pattern, shop.Settings.HeadsADay, 0);
     }
 
-    private static LateOrder? LateOf(IEnumerable<SessionDay> days, OrderDescribed order)
+    private static DateOnly? DoneOn(OrderDescribed order, (DateOnly On, int Heads)[] forged) =>
+        forged.Sum(each => each.Heads) == order.Heads ? forged[^1].On : null;
+
+    private static LateOrder? LateOf(OrderDescribed order, (DateOnly On, int Heads)[] forged)
     {
-        (DateOnly On, int Heads)[] forged =
-        [
-            .. days.SelectMany(day =>
-                day.Heads.Where(each => each.Order == order).Select(each => (day.On, each.Heads))
-            ),
-        ];
-        int late = forged.Where(each => each.On > order.DueOn).Sum(each => each.Heads);
-        return late > 0 ? new LateOrder(order, late, forged[^1].On) : null;
+        int inTime = forged.Where(each => each.On <= order.DueOn).Sum(each => each.Heads);
+        return inTime < order.Heads ? new LateOrder(order, order.Heads - inTime, DoneOn(order, forged)) : null;
     }
 }

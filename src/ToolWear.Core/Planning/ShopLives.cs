@@ -1,8 +1,11 @@
+using System.Collections.Concurrent;
 using System.Collections.Immutable;
+using ToolWear.Core.Ledger;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
 using ToolWear.Core.Wear;
 using ToolWear.Core.Wear.Histories;
+using ToolWear.Core.Wear.Lifetimes;
 using ToolWear.Core.Wear.Verdicts;
 
 namespace ToolWear.Core.Planning;
@@ -19,14 +22,22 @@ public sealed class ShopLives
     private const long FirstNew = 1L << 40;
 
     private readonly ShopForecasts forecasts;
-    private readonly Dictionary<ToolPlace, PlaceLives> places = [];
-    private readonly Dictionary<string, (List<WearHistory> Histories, DrawnLives? Lives)> kinds = new(
-        StringComparer.Ordinal
-    );
+    private readonly ILookup<ToolPlace, ToolForecast> inService;
+    private readonly ILookup<string, WearHistory> kinds;
+    private readonly ConcurrentDictionary<ToolPlace, Lazy<PlaceLives>> places = new();
+    private readonly ConcurrentDictionary<string, Lazy<KindLives>> drawn = new(StringComparer.Ordinal);
 
-    /// <summary>Prepares the lives of a shop; what is asked for is worked out once.</summary>
+    /// <summary>Prepares the lives of a shop; what is asked for is worked out once, by several threads where they ask.</summary>
     /// <param name="forecasts">The shop with its forecasts.</param>
-    public ShopLives(ShopForecasts forecasts) => this.forecasts = forecasts;
+    public ShopLives(ShopForecasts forecasts)
+    {
+        this.forecasts = forecasts;
+        inService = forecasts.InService.ToLookup(tool => ToolPlace.Of(tool.Tool.Tool));
+        kinds = forecasts
+            .All.Values.SelectMany(tool => tool.Gauges)
+            .Select(gauge => gauge.History.Wear)
+            .ToLookup(wear => wear.Kind, StringComparer.Ordinal);
+    }
 
     /// <summary>The shop.</summary>
     public Shop Shop => forecasts.Shop;
@@ -35,42 +46,80 @@ public sealed class ShopLives
     /// <param name="place">The place.</param>
     /// <returns>The tools in the order of the rack, with a word where nothing can be counted on.</returns>
     public ImmutableArray<CountedTool> InService(ToolPlace place) =>
-        [
-            .. forecasts
-                .InService.Where(tool => ToolPlace.Of(tool.Tool.Tool) == place)
-                .Select(tool => new CountedTool(tool, NotCounted(tool))),
-        ];
+        [.. inService[place].Select(tool => new CountedTool(tool, NotCounted(tool)))];
+
+    /// <summary>The cracks and breaks on record of tools like those of a place.</summary>
+    /// <param name="place">The place.</param>
+    /// <returns>What is on record; where no tool failed, plans reckon with wear alone.</returns>
+    public ShopFailures Failures(ToolPlace place) =>
+        ShopFailures.Of(Shop, place.Form, place.Place, SeriesLike(place)?.Steel ?? Like(place)?.Tool.Tool.Steel);
 
     /// <summary>The drawn lives of a place.</summary>
     /// <param name="place">The place.</param>
     /// <returns>The lives.</returns>
-    public PlaceLives At(ToolPlace place)
+    public PlaceLives At(ToolPlace place) =>
+        places.GetOrAdd(place, each => new Lazy<PlaceLives>(() => Draw(each))).Value;
+
+    private PlaceLives Draw(ToolPlace place)
     {
-        if (!places.TryGetValue(place, out PlaceLives? lives))
+        ImmutableArray<WearHistory> planned = Planned(place);
+        DrawnNewLives[] fresh = [.. planned.Select(gauge => Kind(gauge.Kind).Lives.NewTools(gauge))];
+        DrawnCracks? cracks = DrawnCracks.Of(Failures(place), planned[0].GuessHeats, Draws, Seed);
+        double[][] there =
+        [
+            .. InService(place)
+                .Where(tool => tool.WhyNot is null)
+                .Select(tool => Left(tool.Forecast, cracks))
+                .OfType<double[]>(),
+        ];
+        double New(int n, int draw)
         {
-            ImmutableArray<WearHistory> planned = Planned(place);
-            // all that is drawn for one place comes from the same draws of its kinds
-            Register(planned);
-            (DrawnLives Lives, int At)[] fresh = [.. planned.Select(Find)];
-            double[][] inService =
-            [
-                .. InService(place)
-                    .Where(tool => tool.WhyNot is null)
-                    .Select(tool =>
-                        Earliest(tool.Forecast.Gauges.Select(each => Find(each.History.Wear)), tool.Forecast.Tool.Id)
-                    )
-                    .OfType<double[]>(),
-            ];
-            lives = new PlaceLives(
-                inService,
-                n => Earliest(fresh, FirstNew + n) ?? throw new InvalidOperationException($"no life for a new {place}"),
-                Draws
-            );
-            places[place] = lives;
+            double heats = cracks?.Heats(draw, FirstNew + n, 0) ?? HeatsLeft.Most;
+            foreach (DrawnNewLives gauge in fresh)
+            {
+                heats = Math.Min(heats, gauge.Heats(draw, FirstNew + n));
+            }
+
+            return heats;
         }
 
-        return lives;
+        return new PlaceLives(there, New, Draws);
     }
+
+    /// <summary>The heats of a tool in each draw: the earliest end over its gauge marks, or a crack; null where no gauge
+    /// mark speaks.</summary>
+    private double[]? Left(ToolForecast tool, DrawnCracks? cracks)
+    {
+        double[][] ends =
+        [
+            .. tool
+                .Gauges.Select(gauge => Kind(gauge.History.Wear.Kind).Left(gauge.History.Wear, tool.Tool.Id))
+                .OfType<double[]>(),
+        ];
+        if (ends.Length == 0)
+        {
+            return null;
+        }
+
+        double[] left = ends.Aggregate((one, other) => [.. one.Zip(other, Math.Min)]);
+        // where nobody knows the heats before the records, those since stand for all
+        double used = cracks is null ? 0 : ShopFailures.HeatsFromNew(Shop, tool.Tool) ?? Since(tool);
+        for (int i = 0; i < left.Length && cracks is not null; i++)
+        {
+            left[i] = Math.Min(left[i], cracks.Heats(i, tool.Tool.Id, used));
+        }
+
+        return left;
+    }
+
+    private double Since(ToolForecast tool) =>
+        tool
+            .Tool.Events.Select(each => each.What)
+            .OfType<HeatsWorked>()
+            .Sum(heats => Shop.Weighted(tool.Tool.Tool, heats));
+
+    private KindLives Kind(string kind) =>
+        drawn.GetOrAdd(kind, each => new Lazy<KindLives>(() => new KindLives([.. kinds[each]], Draws, Seed))).Value;
 
     private string? NotCounted(ToolForecast tool) =>
         forecasts.VerdictOf(tool) is { Verdict: Verdict.Out } judged ? judged.Why
@@ -81,13 +130,8 @@ public sealed class ShopLives
     /// <summary>The histories of a tool still to be made: the gauge marks of the last one made there, else of its usual kind.</summary>
     private ImmutableArray<WearHistory> Planned(ToolPlace place)
     {
-        // an eye with no series yet is like the others of its place, one with no tool yet like their tools
-        Series? series =
-            (place.Eye is { } eye ? Shop.Series.GetValueOrDefault(new SeriesKey(eye, place.Place, place.Form)) : null)
-            ?? Shop.Series.Values.LastOrDefault(each => each.Place == place.Place && each.Form.Name == place.Form);
-        ToolForecast? like =
-            LastMade(tool => ToolPlace.Of(tool) == place)
-            ?? LastMade(tool => tool.Place == place.Place && tool.Form.Name == place.Form);
+        Series? series = SeriesLike(place);
+        ToolForecast? like = Like(place);
         string steel = series?.Steel ?? like?.Tool.Tool.Steel ?? "unknown steel";
         double? guess = series?.GuessHeats ?? like?.Tool.Tool.GuessHeats;
         IEnumerable<(string Gauge, double Limit, double Resolution)> gauges = like is null
@@ -119,6 +163,15 @@ public sealed class ShopLives
         ];
     }
 
+    // an eye with no series yet is like the others of its place, one with no tool yet like their tools
+    private Series? SeriesLike(ToolPlace place) =>
+        (place.Eye is { } eye ? Shop.Series.GetValueOrDefault(new SeriesKey(eye, place.Place, place.Form)) : null)
+        ?? Shop.Series.Values.LastOrDefault(each => each.Place == place.Place && each.Form.Name == place.Form);
+
+    private ToolForecast? Like(ToolPlace place) =>
+        LastMade(tool => ToolPlace.Of(tool) == place)
+        ?? LastMade(tool => tool.Place == place.Place && tool.Form.Name == place.Form);
+
     private ToolForecast? LastMade(Func<Tool, bool> belongs) =>
         forecasts
             .All.Values.Where(tool => belongs(tool.Tool.Tool))
@@ -131,44 +184,26 @@ public sealed class ShopLives
         ToolForms.TryFind(place.Form, out ToolForm form, out _) && !form.UsualGaugeMarks.IsEmpty
             ? form.UsualGaugeMarks[0].Name
             : "width";
+}
 
-    /// <summary>The heats of a tool in each draw: the earliest end over its gauge marks; null where none speaks.</summary>
-    private static double[]? Earliest(IEnumerable<(DrawnLives Lives, int At)> gauges, long stream)
-    {
-        double[][] ends = [.. gauges.Select(gauge => gauge.Lives?.HeatsLeft(gauge.At, stream)).OfType<double[]>()];
-        return ends.Length == 0 ? null : ends.Aggregate((one, other) => [.. one.Zip(other, Math.Min)]);
-    }
+/// <summary>The drawn lives of one kind, and where each history stands among them.</summary>
+internal sealed class KindLives
+{
+    private readonly Dictionary<WearHistory, int> at = new(ReferenceEqualityComparer.Instance);
 
-    private (DrawnLives Lives, int At) Find(WearHistory gauge)
+    internal KindLives(ImmutableArray<WearHistory> histories, int draws, int seed)
     {
-        Register([gauge]);
-        (List<WearHistory> histories, DrawnLives? lives) = kinds[gauge.Kind];
-        return (lives!, histories.IndexOf(gauge));
-    }
-
-    // a planned tool says nothing of the others, but its group may be a new one
-    private void Register(ImmutableArray<WearHistory> gauges)
-    {
-        foreach (IGrouping<string, WearHistory> same in gauges.GroupBy(gauge => gauge.Kind, StringComparer.Ordinal))
+        for (int i = 0; i < histories.Length; i++)
         {
-            bool isKnown = kinds.TryGetValue(same.Key, out (List<WearHistory> Histories, DrawnLives? Lives) kind);
-            List<WearHistory> histories = isKnown ? kind.Histories : Histories(same.Key);
-            WearHistory[] more = [.. same.Where(gauge => !histories.Contains(gauge))];
-            if (!isKnown || more.Length > 0)
-            {
-                histories.AddRange(more);
-                kinds[same.Key] = (histories, DrawnLives.Of(histories, Draws, Seed));
-            }
+            at[histories[i]] = i;
         }
+
+        Lives = DrawnLives.Of(histories, draws, seed);
     }
 
-    private List<WearHistory> Histories(string kind) =>
-        [
-            .. forecasts
-                .All.Values.SelectMany(tool => tool.Gauges)
-                .Select(gauge => gauge.History.Wear)
-                .Where(wear => wear.Kind == kind),
-        ];
+    internal DrawnLives Lives { get; }
+
+    internal double[]? Left(WearHistory history, long tool) => Lives.HeatsLeft(at[history], tool);
 }
 
 /// <summary>A tool in service as a plan sees it.</summary>

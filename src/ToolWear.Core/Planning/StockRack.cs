@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using System.Globalization;
-using ToolWear.Core.Ledger;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Sections;
 using ToolWear.Core.Shops;
@@ -10,7 +7,8 @@ namespace ToolWear.Core.Planning;
 /// <summary>The bars in the rack while batches are cut from them, one after another.</summary>
 internal sealed class StockRack
 {
-    private readonly ImmutableArray<BarInRack> bars;
+    private readonly List<BarInRack> bars;
+    private readonly List<BarsToBuy> bought = [];
     private readonly double boughtMm;
 
     internal StockRack(Shop shop)
@@ -20,7 +18,7 @@ internal sealed class StockRack
     }
 
     /// <summary>Cuts the pieces of a batch: from the smallest bars that serve, the shortest first; the rest is bought.</summary>
-    internal BatchStock Cut(Body body, string steel, int pieces, string batch)
+    internal BatchStock Cut(Body body, string steel, int pieces, BatchName batch)
     {
         double area = body.LargestAreaMm2;
         BarInRack[] ofSteel =
@@ -42,12 +40,11 @@ internal sealed class StockRack
         {
             double piece = PieceMm(body, bar.AreaMm2);
             bar.Want(batch);
-            int fits = Math.Min(left, (int)Math.Floor((bar.LeftMm / piece) + 1e-9));
+            int fits = bar.Take(batch, left, piece);
             if (fits > 0)
             {
-                bar.LeftMm -= fits * piece;
                 left -= fits;
-                cuts.Add(new BarCut(bar.Name, fits, piece, bar.LeftMm));
+                cuts.Add(new BarCut(bar.Bar, fits, piece, bar.LeftMm));
             }
 
             if (left == 0)
@@ -58,20 +55,21 @@ internal sealed class StockRack
             bar.IsTooShort = true;
         }
 
-        BarsToBuy? buy = left > 0 ? Buy(body, steel, left, candidates.FirstOrDefault()) : null;
+        BarsToBuy? buy = left > 0 ? Buy(body, steel, left, candidates.FirstOrDefault(), batch, notes) : null;
         double barArea = candidates.FirstOrDefault()?.AreaMm2 ?? area;
         return new BatchStock(Steel.MassKg(PieceMm(body, barArea) * barArea), [.. cuts], buy, [.. notes]);
     }
 
-    /// <summary>A sentence for each bar that two batches or more want, without a full stop.</summary>
-    internal ImmutableArray<string> Shared() =>
-        [
-            .. bars.Where(bar => bar.WantedBy.Count > 1)
-                .Select(bar =>
-                    $"{bar.WantedBy.Count} batches want bar {bar.Name} ({string.Join(", ", bar.WantedBy)}): "
-                    + (bar.IsTooShort ? "it is too short for all" : "it is long enough for all")
-                ),
-        ];
+    /// <summary>What was cut from each bar, and what has to be bought.</summary>
+    internal CutList Cuts() =>
+        new(
+            [.. bars.Where(bar => bar.Cut.Count > 0).Select(bar => bar.Use())],
+            [.. bought.GroupBy(buy => buy.Bar).Select(same => same.First() with { Bars = same.Sum(buy => buy.Bars) })],
+            [
+                .. bars.Where(bar => bar.Bar.Name is not null && bar.WantedBy.Count > 1)
+                    .Select(bar => new SharedBar(bar.Bar, [.. bar.WantedBy], bar.IsTooShort)),
+            ]
+        );
 
     // the loss is the usual one and nothing is held: forged on the end of the bar and cut off after
     private static double PieceMm(Body body, double areaMm2) =>
@@ -79,53 +77,32 @@ internal sealed class StockRack
             ? stock.LengthMm
             : throw new InvalidOperationException(refusal);
 
-    private BarsToBuy? Buy(Body body, string steel, int pieces, BarInRack? like)
+    // what is left of a bar that is bought serves the batches after
+    private BarsToBuy? Buy(Body body, string steel, int pieces, BarInRack? like, BatchName batch, List<string> notes)
     {
         // no bar of that steel was ever in the rack: a round as large as the largest section, to the next whole mm
         double d = Math.Ceiling(Math.Sqrt(4 * body.LargestAreaMm2 / Math.PI));
         double area = like?.AreaMm2 ?? Math.PI * d * d / 4;
+        BarWanted wanted = new(null, steel, like?.Bar.Size ?? new BarSize(SectionKind.Round, Length.FromMm(d), null));
         double piece = PieceMm(body, area);
-        int aBar = (int)Math.Floor(boughtMm / piece);
-        string what = $"{steel} {like?.Size ?? "round " + d.ToString(CultureInfo.InvariantCulture)}";
-        return aBar > 0 ? new BarsToBuy(what, (pieces + aBar - 1) / aBar, boughtMm, pieces, piece) : null;
-    }
-
-    private sealed class BarInRack
-    {
-        private readonly string steel;
-
-        private BarInRack(BarDescribed bar, double areaMm2)
+        if (piece > boughtMm)
         {
-            (Name, steel, AreaMm2, LeftMm) = (bar.Bar, bar.Steel, areaMm2, bar.Length?.Mm ?? 0);
-            string size = bar.B is { } b && b != bar.A ? $"{bar.A.ToMmText()} x {b.ToMmText()}" : bar.A.ToMmText();
-            Size = $"{SectionKinds.Words.Word(bar.Section)} {size}";
+            notes.Add($"a piece of {piece:0} mm is longer than a bar of {boughtMm:0} mm (bar_length_mm): not cut");
+            return null;
         }
 
-        internal string Name { get; }
-
-        internal string Size { get; }
-
-        internal double AreaMm2 { get; }
-
-        internal double LeftMm { get; set; }
-
-        internal bool IsTooShort { get; set; }
-
-        internal List<string> WantedBy { get; } = [];
-
-        internal static BarInRack? Of(BarDescribed bar) =>
-            Section.TryMake(bar.Section, bar.A, bar.B ?? bar.A, Length.Zero, out Section? section, out _)
-                ? new BarInRack(bar, section.AreaMm2())
-                : null;
-
-        internal bool Is(string wanted) => string.Equals(steel, wanted, StringComparison.OrdinalIgnoreCase);
-
-        internal void Want(string batch)
+        int left = pieces;
+        int number = 0;
+        while (left > 0)
         {
-            if (!WantedBy.Contains(batch))
-            {
-                WantedBy.Add(batch);
-            }
+            BarInRack bar = new(wanted, area, boughtMm);
+            bars.Add(bar);
+            number++;
+            left -= bar.Take(batch, left, piece);
         }
+
+        BarsToBuy buy = new(wanted, number, boughtMm, pieces, piece);
+        bought.Add(buy);
+        return buy;
     }
 }

@@ -26,8 +26,18 @@ public sealed record PlaceHeatCost(
 /// <summary>What a head of a pattern costs in tooling, apart from bar, fuel and handle.</summary>
 /// <param name="Pattern">The pattern's name.</param>
 /// <param name="CostAHead">An <see cref="Estimate"/>, or why there is none.</param>
+/// <param name="TrueCostAHead">The same with the true cost a heat where scrapped tools give it; null where none does.</param>
+/// <param name="TrueStages">At how many stages they do.</param>
+/// <param name="Stages">How many stages its cost rests on.</param>
 /// <param name="WithoutStages">Stages whose tools have no cost noted, so that they are left out.</param>
-public sealed record HeadCost(string Pattern, Estimated CostAHead, ImmutableArray<string> WithoutStages);
+public sealed record HeadCost(
+    string Pattern,
+    Estimated CostAHead,
+    double? TrueCostAHead,
+    int TrueStages,
+    int Stages,
+    ImmutableArray<string> WithoutStages
+);
 
 /// <summary>What tooling costs.</summary>
 /// <param name="Places">A row for each place that has tools or is used by a pattern.</param>
@@ -36,8 +46,10 @@ public sealed record ToolingCosts(ImmutableArray<PlaceHeatCost> Places, Immutabl
 {
     /// <summary>Works out the costs of a shop.</summary>
     /// <param name="lives">The lives of its tools.</param>
+    /// <param name="steps">Watches and stops it.</param>
     /// <returns>The costs.</returns>
-    public static ToolingCosts Of(ShopLives lives)
+    /// <exception cref="OperationCanceledException">It was stopped.</exception>
+    public static ToolingCosts Of(ShopLives lives, Steps steps = default)
     {
         Shop shop = lives.Shop;
         ImmutableArray<HeatsAHead>[] patterns =
@@ -55,7 +67,14 @@ public sealed record ToolingCosts(ImmutableArray<PlaceHeatCost> Places, Immutabl
                 .ThenBy(place => place.Place)
                 .ThenBy(place => place.Form, StringComparer.Ordinal),
         ];
-        ImmutableArray<PlaceHeatCost> places = [.. used.Select(place => Of(lives, place))];
+        ImmutableArray<PlaceHeatCost>.Builder found = ImmutableArray.CreateBuilder<PlaceHeatCost>(used.Length);
+        foreach (ToolPlace place in used)
+        {
+            found.Add(Of(lives, place));
+            steps.At(found.Count, used.Length);
+        }
+
+        ImmutableArray<PlaceHeatCost> places = found.MoveToImmutable();
         Dictionary<ToolPlace, PlaceHeatCost> byPlace = places.ToDictionary(place => place.Tools);
         return new ToolingCosts(
             places,
@@ -117,29 +136,35 @@ public sealed record ToolingCosts(ImmutableArray<PlaceHeatCost> Places, Immutabl
         Dictionary<ToolPlace, PlaceHeatCost> places
     )
     {
-        (HeatsAHead Stage, Estimate? AHeat)[] costs =
+        (HeatsAHead Stage, Estimate AHeat, double? True)[] known =
         [
-            .. stages.Select(stage => (stage, stage.Tools is { } tools ? places[tools].CostAHeat as Estimate : null)),
+            .. stages
+                .Where(stage => AHeatOf(stage, places) is not null)
+                .Select(stage => (stage, AHeatOf(stage, places)!, places[stage.Tools!.Value].TrueCostAHeat)),
         ];
-        (HeatsAHead Stage, Estimate AHeat)[] known =
-        [
-            .. costs.Where(each => each.AHeat is not null).Select(each => (each.Stage, each.AHeat!)),
-        ];
-        ImmutableArray<string> without =
-        [
-            .. costs.Where(each => each.AHeat is null).Select(each => each.Stage.Stage.Name),
-        ];
-        // ends added up are wider than nine in ten: the cautious way round
-        Estimated cost =
-            known.Length == 0
-                ? new NotEnoughData(0, 1, "no cost of its tools is noted")
-                : new Estimate(
-                    known.Sum(each => each.Stage.Weighted * each.AHeat.Value),
-                    known.Sum(each => each.Stage.Weighted * each.AHeat.Low90),
-                    known.Any(each => each.AHeat.High90 is null)
-                        ? null
-                        : known.Sum(each => each.Stage.Weighted * each.AHeat.High90!.Value)
-                );
-        return new HeadCost(pattern, cost, without);
+        int found = known.Count(each => each.True is not null);
+        return new HeadCost(
+            pattern,
+            Sum([.. known.Select(each => (each.Stage.Weighted, each.AHeat))]),
+            found > 0 ? known.Sum(each => each.Stage.Weighted * (each.True ?? each.AHeat.Value)) : null,
+            found,
+            known.Length,
+            [.. stages.Where(stage => AHeatOf(stage, places) is null).Select(stage => stage.Stage.Name)]
+        );
     }
+
+    private static Estimate? AHeatOf(HeatsAHead stage, Dictionary<ToolPlace, PlaceHeatCost> places) =>
+        stage.Tools is { } tools ? places[tools].CostAHeat as Estimate : null;
+
+    // ends added up are wider than nine in ten: the cautious way round
+    private static Estimated Sum((double Heats, Estimate AHeat)[] stages) =>
+        stages.Length == 0
+            ? new NotEnoughData(0, 1, "no cost of its tools is noted")
+            : new Estimate(
+                stages.Sum(each => each.Heats * each.AHeat.Value),
+                stages.Sum(each => each.Heats * each.AHeat.Low90),
+                stages.Any(each => each.AHeat.High90 is null)
+                    ? null
+                    : stages.Sum(each => each.Heats * each.AHeat.High90!.Value)
+            );
 }

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Runtime.InteropServices;
+using ToolWear.Core.Measure;
 
 namespace ToolWear.Core.Sections;
 
@@ -18,8 +19,9 @@ public readonly record struct Clearance(double ClearanceMm, double ShiftMm, Near
     public bool Holds => ClearanceMm >= -TouchingMm;
 
     /// <summary>The clearance as the smith says it: "inside by 0.4, least at the nose", "bursts the nose by 3.1".</summary>
-    /// <returns>Words without a full stop, the size in mm to 0.1 (to 0.01 below 0.1).</returns>
-    public string ToWords()
+    /// <param name="unit">The unit for people.</param>
+    /// <returns>Words without a full stop, the size in mm to 0.1 (to 0.01 below 0.1), in inches to 0.001.</returns>
+    public string ToWords(LengthUnit unit = LengthUnit.Mm)
     {
         string where =
             LeastAt == NearestAt.Cheek ? "cheek"
@@ -27,7 +29,10 @@ public readonly record struct Clearance(double ClearanceMm, double ShiftMm, Near
             : LeastAt == NearestAt.Nose ? "nose"
             : "back";
         double size = Math.Abs(ClearanceMm);
-        string figure = size.ToString(size < 0.095 ? "0.00" : "0.0", CultureInfo.InvariantCulture);
+        string figure =
+            unit == LengthUnit.Inch
+                ? SizeShown.Wear(size, unit)
+                : size.ToString(size < 0.095 ? "0.00" : "0.0", CultureInfo.InvariantCulture);
         return Holds ? $"inside by {figure}, least at the {where}" : $"bursts the {where} by {figure}";
     }
 }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using ToolWear.Core.Ledger;
 
 namespace ToolWear.Core.Shops;
@@ -9,6 +10,10 @@ namespace ToolWear.Core.Shops;
 /// <param name="Heads">Heads finished, null where nobody counted.</param>
 public sealed record Session(SessionOpened Opened, long Opening, bool IsOpen, int? Heads)
 {
+    /// <summary>Heads done by the name of the stage; a stage where nobody counted is not there.</summary>
+    public ImmutableSortedDictionary<string, int> HeadsByStage { get; init; } =
+        ImmutableSortedDictionary.Create<string, int>(StringComparer.Ordinal);
+
     /// <summary>Its name.</summary>
     public string Name => Opened.Session;
 

@@ -8,6 +8,9 @@ namespace ToolWear.Core.Shops;
 /// <content>Sessions, heats, readings, reworks, findings.</content>
 public sealed partial record Shop
 {
+    /// <summary>The most heads that a session, or a stage of it, counts.</summary>
+    public const int MostHeads = 10_000;
+
     private Step Open(Entered entered, SessionOpened e)
     {
         if (ToolMark.Fault("session", e.Session) is { } fault)
@@ -39,7 +42,7 @@ public sealed partial record Shop
         return this with
         {
             Sessions = Sessions.Add(e.Session, session),
-            OpenSession = session,
+            openSession = e.Session,
             sessionsOn = sessionsOn.SetItem(e.On, sessionsOn.GetValueOrDefault(e.On, []).Add(e.Session)),
         };
     }
@@ -56,13 +59,40 @@ public sealed partial record Shop
             return $"session {e.Session} is closed already";
         }
 
-        return e.Heads is < 0 or > 10_000
-            ? $"heads {e.Heads}: a number from 0 to 10000"
+        return e.Heads is < 0 or > MostHeads
+            ? $"heads {e.Heads}: a number from 0 to {MostHeads}"
             : this with
             {
                 Sessions = Sessions.SetItem(e.Session, session with { IsOpen = false, Heads = e.Heads }),
-                OpenSession = null,
+                openSession = null,
             };
+    }
+
+    private Step Count(HeadsDone e)
+    {
+        if (!Sessions.TryGetValue(e.Session, out Session? session))
+        {
+            return UnknownSession(e.Session);
+        }
+
+        if (session.Opened.Pattern is not { } name || !Patterns.TryGetValue(name, out PatternDescribed? pattern))
+        {
+            return $"session {e.Session} has no pattern, so it has no stages to count heads at";
+        }
+
+        if (!pattern.Stages.Any(stage => stage.Name == e.Stage))
+        {
+            return $"pattern {name} has no stage {e.Stage}: it has {string.Join(", ", pattern.Stages.Select(stage => stage.Name))}";
+        }
+
+        int all = session.HeadsByStage.GetValueOrDefault(e.Stage);
+        if (e.Heads is < 1 or > MostHeads || all + e.Heads > MostHeads)
+        {
+            return $"heads {e.Heads}: a number from 1 to {MostHeads}, and no more than that at one stage";
+        }
+
+        Session counted = session with { HeadsByStage = session.HeadsByStage.SetItem(e.Stage, all + e.Heads) };
+        return this with { Sessions = Sessions.SetItem(e.Session, counted) };
     }
 
     private Step Work(Entered entered, HeatsWorked e)
@@ -163,7 +193,8 @@ public sealed partial record Shop
             return UnknownSession(session);
         }
 
-        if (e.Tool is { } tool && !TryFind(tool, out _))
+        ToolInShop? maker = null;
+        if (e.Tool is { } tool && !TryFind(tool, out maker))
         {
             return Unknown(tool);
         }
@@ -173,6 +204,7 @@ public sealed partial record Shop
             : this with
             {
                 EyesMeasured = EyesMeasured.Add(entered),
+                EyeMakers = maker is null ? EyeMakers : EyeMakers.SetItem(entered.Number, maker.Id),
             };
     }
 

@@ -16,13 +16,15 @@ public sealed partial record Shop
         ImmutableList<string>
     >.Empty;
 
+    private string? openSession;
+
     private Shop() { }
 
     /// <summary>A shop in which nothing has happened yet.</summary>
     public static Shop Empty { get; } = new();
 
     /// <summary>Every entry, in the order of the ledger; entry n stands at n - 1.</summary>
-    public ImmutableList<Entered> Ledger { get; private init; } = [];
+    public Entries Ledger { get; private init; } = [];
 
     /// <summary>The entries that were crossed out, by number, with the entry that did it.</summary>
     public ImmutableDictionary<long, Entered> CrossedOut { get; private init; } =
@@ -36,7 +38,7 @@ public sealed partial record Shop
     public ImmutableSortedDictionary<string, Session> Sessions { get; private init; } = ByName<Session>();
 
     /// <summary>The session that goes on, null where none does.</summary>
-    public Session? OpenSession { get; private init; }
+    public Session? OpenSession => openSession is null ? null : Sessions[openSession];
 
     /// <summary>The eyes by name.</summary>
     public ImmutableSortedDictionary<string, EyeDescribed> Eyes { get; private init; } = ByName<EyeDescribed>();
@@ -60,7 +62,11 @@ public sealed partial record Shop
     public ImmutableSortedDictionary<string, OrderDescribed> Orders { get; private init; } = ByName<OrderDescribed>();
 
     /// <summary>The cold eyes that were measured, in the order of the ledger.</summary>
-    public ImmutableList<Entered> EyesMeasured { get; private init; } = [];
+    public Entries EyesMeasured { get; private init; } = [];
+
+    /// <summary>The drift that made each measured eye, by the number of the eye's entry; none where nobody said.</summary>
+    /// <remarks>Tools are meant by their unchanging numbers, for a mark may be another tool's by now.</remarks>
+    public ImmutableDictionary<long, long> EyeMakers { get; private init; } = ImmutableDictionary<long, long>.Empty;
 
     /// <summary>The shop's settings.</summary>
     public ShopSettings Settings { get; private init; } = ShopSettings.Usual;
@@ -95,7 +101,7 @@ public sealed partial record Shop
     /// <returns>The shop after them, or the reason why an entry cannot be, with its number.</returns>
     public static Step Fold(IEnumerable<Entered> ledger)
     {
-        ImmutableArray<Entered> entries = [.. ledger];
+        Entered[] entries = [.. ledger];
         Dictionary<long, Entered> crossed = [];
         for (int i = 0; i < entries.Length; i++)
         {
@@ -108,20 +114,22 @@ public sealed partial record Shop
         Shop shop = Empty with { CrossedOut = crossed.ToImmutableDictionary() };
         foreach (Entered entered in entries)
         {
-            Step step =
-                entered.What is EntryCrossedOut || crossed.ContainsKey(entered.Number) ? shop : shop.Apply(entered);
+            Step step = IsOfAnEntry(entered.What) || crossed.ContainsKey(entered.Number) ? shop : shop.Apply(entered);
             if (step.After is not { } after)
             {
                 return $"entry {entered.Number}: {step.Refusal}";
             }
 
-            shop = after with { Ledger = after.Ledger.Add(entered) };
+            shop = after;
         }
 
-        return shop;
+        return shop with
+        {
+            Ledger = [.. entries],
+        };
     }
 
-    /// <summary>Notes what the last entry crosses out, or says why its number or its crossing out cannot be.</summary>
+    /// <summary>Notes what the last entry crosses out or makes count again, or says why its number or it cannot be.</summary>
     private static string? OutOfTurn(ReadOnlySpan<Entered> entries, Dictionary<long, Entered> crossed)
     {
         Entered last = entries[^1];
@@ -130,14 +138,26 @@ public sealed partial record Shop
             return $"entry {last.Number} stands where entry {entries.Length} comes next";
         }
 
-        if (last.What is not EntryCrossedOut crossing)
+        if (NumberOf(last.What) is not { } number)
         {
             return null;
         }
 
-        string? fault = CrossingFault(crossing.Entry, entries[..^1], crossed.ContainsKey(crossing.Entry));
-        crossed[crossing.Entry] = last;
-        return fault is null ? null : $"entry {last.Number}: {fault}";
+        if (TurningFault(last.What, entries[..^1], crossed.ContainsKey) is { } fault)
+        {
+            return $"entry {last.Number}: {fault}";
+        }
+
+        if (last.What is EntryCrossedOut)
+        {
+            crossed.Add(number, last);
+        }
+        else
+        {
+            crossed.Remove(number);
+        }
+
+        return null;
     }
 
     private static ImmutableSortedDictionary<string, T> ByName<T>() =>

@@ -67,6 +67,15 @@ public sealed class ShopSetting
     public static ShopSetting BarLength { get; } =
         new("bar_length_mm", "3000", "how long a bar comes that has to be bought, in mm", Range(50, 20_000));
 
+    /// <summary>What is free below the head, mm.</summary>
+    public static ShopSetting NoseRoom { get; } =
+        new(
+            "nose_room_mm",
+            "",
+            "how far a drift's nose may stand out below the head before it meets bolster or anvil, in mm",
+            Range(0, 1000)
+        );
+
     /// <summary>Whether this is the demo.</summary>
     public static ShopSetting Demo { get; } =
         new("demo", "no", "yes for the invented shop that shows the program", OneOf("yes", "no"));
@@ -89,6 +98,7 @@ public sealed class ShopSetting
         HeadsADay,
         HammerDays,
         BarLength,
+        NoseRoom,
         Demo,
         BackupFolder,
         .. Enum.GetValues<Place>().SelectMany(place => Enum.GetValues<Work>().Select(work => MakeFactor(place, work))),

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using ToolWear.Core.Eyes;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Tools;
@@ -61,6 +62,16 @@ public sealed class ShopSettings
     /// <param name="place">The drift's place.</param>
     /// <returns>Degrees Celsius, 20 to 1200.</returns>
     public double DriftCelsius(Place place) => (double)Number(ShopSetting.DriftCelsius(place));
+
+    /// <summary>How hot drift and eye of a place are when the drift is knocked out.</summary>
+    /// <param name="place">The drift's place.</param>
+    /// <returns>Both temperatures.</returns>
+    public KnockOut KnockOutOf(Place place) =>
+        new(SteelTemperature.Of(DriftCelsius(place)), SteelTemperature.Of(EyeCelsius(place)));
+
+    /// <summary>How far a drift's nose may stand out below a head before it meets bolster or anvil; null where not set.</summary>
+    public Length? NoseRoom =>
+        Get(ShopSetting.NoseRoom) is { Length: > 0 } ? Length.FromMm(Number(ShopSetting.NoseRoom)) : null;
 
     /// <summary>Whether orders are forged on a day of the week.</summary>
     /// <param name="day">The day of the week.</param>

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Tools;
 
@@ -17,7 +16,7 @@ public sealed record ToolInShop(
     ToolState State,
     DateOnly StateOn,
     ToolScrapped? Scrapped,
-    ImmutableList<Entered> Events
+    Entries Events
 )
 {
     /// <summary>The mark it has now.</summary>

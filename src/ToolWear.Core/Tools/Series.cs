@@ -33,4 +33,33 @@ public sealed record Series(
     bool? Treated,
     int? ReadyDays,
     string? Note
-);
+)
+{
+    /// <summary>The size that such a tool is made to at a gauge mark.</summary>
+    /// <param name="measures">What is measured there.</param>
+    /// <returns>The size; null where the series says none.</returns>
+    public Length? MadeSize(Measures? measures) =>
+        measures switch
+        {
+            // the edge of a slitter or punch lies along the slit: its width is the long way of its section
+            Measures.Width or Measures.Edge when Form.OpensASlit => Length ?? Width,
+            Measures.Width => Width ?? (Section == SectionKind.Round ? Length : null),
+            Measures.Length => Length,
+            _ => null,
+        };
+
+    /// <summary>The section that such a tool is made to at its mark.</summary>
+    /// <returns>The section; null where the series says too little of it.</returns>
+    public Section? AtMark() =>
+        (Length ?? Width) is { } a
+        && Sections.Section.TryMake(
+            Section,
+            a,
+            Width ?? a,
+            Radius ?? Measure.Length.Zero,
+            out Section? section,
+            out string? _
+        )
+            ? section
+            : null;
+}

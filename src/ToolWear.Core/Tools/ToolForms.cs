@@ -7,10 +7,13 @@ namespace ToolWear.Core.Tools;
 /// <summary>Every form of tool there is.</summary>
 public static class ToolForms
 {
+    /// <summary>The name of the form that opens and shapes eyes.</summary>
+    public const string Drift = "drift";
+
     /// <summary>The forms, in the order in which they are listed.</summary>
     public static ImmutableArray<ToolForm> All { get; } =
     [
-        Drift.Form,
+        Forms.Drift.Form,
         Slitter.Form,
         SlotPunch.Form,
         Punch.Form,

@@ -11,6 +11,9 @@ namespace ToolWear.Core.Wear;
 /// </remarks>
 public sealed class DrawnLives
 {
+    // below this a likelihood cannot change what is drawn
+    private const double Negligible = 1e-14;
+
     private readonly KindPool pool;
     private readonly int[] place;
     private readonly IReadOnlyList<WearHistory> kind;
@@ -27,15 +30,15 @@ public sealed class DrawnLives
     public int Draws => shared.Length;
 
     /// <summary>Draws for a kind.</summary>
-    /// <param name="kind">Its histories, scrapped and planned tools too; a planned one has no readings and no heats.</param>
+    /// <param name="kind">Its histories, those of scrapped tools too; none at all leaves what is common.</param>
     /// <param name="draws">How many draws, above zero.</param>
     /// <param name="seed">The seed.</param>
-    /// <returns>The draws, or null where no history has a limit.</returns>
-    public static DrawnLives? Of(IReadOnlyList<WearHistory> kind, int draws, int seed)
+    /// <returns>The draws.</returns>
+    public static DrawnLives Of(IReadOnlyList<WearHistory> kind, int draws, int seed)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(draws, 1);
         (KindPool? pool, int[] place) = KindPools.Of(kind);
-        return pool is null ? null : new DrawnLives(pool, place, kind, draws, seed);
+        return new DrawnLives(pool ?? KindPool.Of([], 0), place, kind, draws, seed);
     }
 
     /// <summary>The heats left of one tool in each draw.</summary>
@@ -51,40 +54,78 @@ public sealed class DrawnLives
         }
 
         PooledTool tool = pool.Tools[place[history]];
-        Dictionary<int, CellRun> runs = Runs(tool.Record);
+        Dictionary<int, CellRun> runs = Runs(tool);
         double[] heats = new double[shared.Length];
         Span<double> weight = stackalloc double[Grid.Lambdas];
         for (int i = 0; i < heats.Length; i++)
         {
             SharedDraw draw = shared[i];
-            Kernels.W(draw.Tau, draw.Mu[tool.Group]).CopyTo(weight);
-            if (tool.Likelihood is { } likelihood)
+            CellRun run = runs[draw.Node];
+            Span<double> cells = weight[..run.w.Length];
+            Kernels.W(draw.Tau, draw.Mu[tool.Group]).Slice(run.From, cells.Length).CopyTo(cells);
+            if (tool.Likelihood is not null)
             {
-                Vectors.Multiply(weight, likelihood.At(draw.Node));
+                Vectors.Multiply(cells, run.w);
             }
 
-            int l = SharedDraw.Pick(weight, Chance.Uniform(seed, i, stream, 0));
-            CellRun run = runs[draw.Node];
-            Passage passage = new(run.m[l], run.P[l], run.GNow[l], run.Phi);
-            heats[i] = passage.Heats(Chance.Uniform(seed, i, stream, 1), run.Curve, tool.Record, Grid.Lambda(l));
+            int c = SharedDraw.Pick(cells, Chance.Uniform(seed, i, stream, 0));
+            Passage passage = new(run.m[c], run.P[c], run.GNow[c], run.Phi);
+            heats[i] = passage.Heats(
+                Chance.Uniform(seed, i, stream, 1),
+                run.Curve,
+                tool.Record,
+                Grid.Lambda(run.From + c)
+            );
         }
 
         return heats;
     }
 
-    private Dictionary<int, CellRun> Runs(ToolRecord record)
+    /// <summary>The lives of tools that are still to be made.</summary>
+    /// <param name="planned">What they will be like: a history with a limit, without readings and at no heats.</param>
+    /// <returns>Their lives in each draw.</returns>
+    public DrawnNewLives NewTools(WearHistory planned)
     {
-        double[] all = new double[Grid.Lambdas];
-        Array.Fill(all, 1.0);
+        ToolRecord record =
+            ToolRecord.Of(planned)
+            ?? throw new ArgumentException("a tool that is planned has a limit", nameof(planned));
+        int group = KindPools.GroupNumber(kind, planned.Group);
+        return new DrawnNewLives(shared, record, group < pool.Groups ? group : -1, planned.Group, seed);
+    }
+
+    private Dictionary<int, CellRun> Runs(PooledTool tool)
+    {
         ImmutableArray<CellRun> runs =
         [
-            .. shared
-                .Select(draw => draw.Node)
-                .Distinct()
-                .Order()
-                .Select(node => CellRun.Of(node, all, 0, Grid.Lambdas - 1)),
+            .. shared.Select(draw => draw.Node).Distinct().Order().Select(node => Run(tool.Likelihood, node)),
         ];
-        _ = CellStates.Fill(record, runs);
+        _ = CellStates.Fill(tool.Record, runs);
         return runs.ToDictionary(run => run.Node);
+    }
+
+    // what was never read may be anywhere
+    private static CellRun Run(ToolLikelihood? likelihood, int node)
+    {
+        if (likelihood is null)
+        {
+            double[] all = new double[Grid.Lambdas];
+            Array.Fill(all, 1.0);
+            return CellRun.Of(node, all, 0, Grid.Lambdas - 1);
+        }
+
+        ReadOnlySpan<double> row = likelihood.At(node);
+        int first = 0;
+        int last = row.Length - 1;
+        while (row[first] < Negligible && first < last)
+        {
+            first++;
+        }
+
+        while (row[last] < Negligible && first < last)
+        {
+            last--;
+        }
+
+        return CellRun.Of(node, row, first, last);
     }
 }

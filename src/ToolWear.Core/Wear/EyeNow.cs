@@ -1,45 +1,24 @@
 using ToolWear.Core.Eyes;
-using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
-using ToolWear.Core.Wear.Histories;
 
 namespace ToolWear.Core.Wear;
 
-/// <summary>The cold eye that a worn drift makes now, by shrinkage from its sizes at the gauge marks.</summary>
+/// <summary>The cold eye that a worn drift makes now.</summary>
 public static class EyeNow
 {
-    /// <summary>Predicts the eye of a drift.</summary>
-    /// <param name="shop">The shop, for its temperatures.</param>
-    /// <param name="forecast">The drift with its histories.</param>
+    /// <summary>Forecasts the eye of a drift: by shrinkage, and by the shop's own allowance from three measured eyes on.</summary>
+    /// <param name="all">The shop with its forecasts.</param>
+    /// <param name="drift">The drift.</param>
     /// <returns>The eye; null where the tool is no drift, or its length or width is not known.</returns>
-    public static EyeSize? Of(Shop shop, ToolForecast forecast)
+    public static EyeForecast? Of(ShopForecasts all, ToolForecast drift)
     {
-        Tool tool = forecast.Tool.Tool;
-        if (tool.Form.Name != "drift" || SizeNowMm(forecast, Measures.Width) is not { } widthMm)
-        {
-            return null;
-        }
-
-        double? lengthMm = tool.Section == Sections.SectionKind.Round ? widthMm : SizeNowMm(forecast, Measures.Length);
-        KnockOut temperatures = new(
-            SteelTemperature.Of(shop.Settings.DriftCelsius(tool.Place)),
-            SteelTemperature.Of(shop.Settings.EyeCelsius(tool.Place))
-        );
-        return lengthMm is { } length ? temperatures.Eyes(new EyeSize(length, widthMm)) : null;
-    }
-
-    /// <summary>The size at a gauge mark now: as last known where it has not worked since, else as forecast.</summary>
-    private static double? SizeNowMm(ToolForecast forecast, Measures measures)
-    {
-        if (forecast.Gauges.FirstOrDefault(each => each.History.Gauge.Measures == measures) is not { } gauge)
-        {
-            return null;
-        }
-
-        GaugeHistory history = gauge.History;
-        bool isAsRead = history.HeatsSinceKnown <= 0 || gauge.Forecast is null;
-        return isAsRead ? history.LastKnown?.Mm
-            : history.Gauge.Wears == Wears.Smaller ? history.Start?.Mm - gauge.Forecast!.WearNowMm
-            : history.Start?.Mm + gauge.Forecast!.WearNowMm;
+        Tool tool = drift.Tool.Tool;
+        return ToolNow.Size(all.Shop, drift) is { } size
+            ? EyeForecast.For(
+                size,
+                all.Shop.Settings.KnockOutOf(tool.Place),
+                tool.Eye is { } eye ? all.Eyes.At(eye, tool.Place) : []
+            )
+            : null;
     }
 }

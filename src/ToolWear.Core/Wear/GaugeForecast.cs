@@ -40,6 +40,35 @@ public sealed record GaugeForecast(
         );
     }
 
+    /// <summary>The size now in mm: as last known where it has not worked since, else as forecast; null where not known.</summary>
+    public double? SizeNowMm =>
+        History.HeatsSinceKnown <= 0 || Forecast is null ? History.LastKnown?.Mm : SizeMm(Forecast.WearNowMm);
+
+    /// <summary>The size when each measured eye was made: by the forecast's curve, else as last known then.</summary>
+    /// <returns>The size in mm by the number of the eye's entry, where it is known.</returns>
+    public ImmutableDictionary<long, double> SizesAtEyes()
+    {
+        ImmutableDictionary<long, double>.Builder sizes = ImmutableDictionary.CreateBuilder<long, double>();
+        foreach (IGrouping<int, SizeThen> segment in History.AtEyes.GroupBy(then => then.Segment))
+        {
+            SizeThen[] thens = [.. segment];
+            ImmutableArray<WearBand> bands =
+                Forecast is { } forecast && History.Start is not null && thens.All(then => then.StartIsKnown)
+                    ? forecast.Bands(segment.Key - 1, [.. thens.Select(then => then.Heats)])
+                    : [];
+            for (int i = 0; i < thens.Length; i++)
+            {
+                double? mm = bands.IsEmpty ? thens[i].LastKnown?.Mm : SizeMm(bands[i].FittedMm);
+                if (mm is { } known)
+                {
+                    sizes.Add(thens[i].Entry, known);
+                }
+            }
+        }
+
+        return sizes.ToImmutable();
+    }
+
     /// <summary>The wear that the forecast's curve gives at each reading of the history.</summary>
     /// <returns>Wear in mm, one for each reading in their order; null where there is no forecast.</returns>
     public ImmutableArray<double?> FittedMm()
@@ -68,4 +97,7 @@ public sealed record GaugeForecast(
 
         return [.. fitted];
     }
+
+    private double? SizeMm(double wearMm) =>
+        History.Gauge.Wears == Tools.Wears.Smaller ? History.Start?.Mm - wearMm : History.Start?.Mm + wearMm;
 }

@@ -17,6 +17,9 @@ public sealed record ShopForecasts(
     ImmutableDictionary<long, Judged> VerdictsById
 )
 {
+    /// <summary>The measured eyes beside the drifts that made them.</summary>
+    public EyesMade Eyes { get; } = EyesMade.Of(Shop, All);
+
     /// <summary>The tools in service.</summary>
     public IEnumerable<ToolForecast> InService => Tools.Where(each => each.Tool.State == ToolState.InService);
 

@@ -39,10 +39,10 @@ public sealed class SisterForecasts
 
         (KindPool? pool, int[] place) = KindPools.Of(kind);
         KindTraits? traits = pool is null ? null : TraitSums.Of(pool);
-        ImmutableArray<Estimated> tools =
-        [
-            .. kind.Select((history, i) => Missing(history) ?? (Estimated)Of(pool!, place[i], history, traits!)),
-        ];
+        ImmutableArray<Estimated> tools = Many.Select(
+            kind,
+            (history, i) => Missing(history) ?? (Estimated)Of(pool!, place[i], history, traits!)
+        );
         return new SisterForecasts(tools, kind.Any(WasFollowed));
     }
 

@@ -6,7 +6,10 @@ using ToolWear.Storage.Csv.Files;
 namespace ToolWear.Storage.Csv;
 
 /// <summary>The whole shop as a set of CSV files: its present meaning, for spreadsheets and for another store.</summary>
-/// <remarks>Export, import into an empty store, export gives the same bytes. Crossed-out entries are not carried.</remarks>
+/// <remarks>
+/// Export, import into an empty store, export gives the same bytes. Crossed-out entries are not carried, nor are heads by
+/// stage, for which the set has no column: a session keeps the heads that it finished.
+/// </remarks>
 public static class CsvSet
 {
     /// <summary>The name of the table of tools in use.</summary>

@@ -52,9 +52,9 @@ internal static class EntryDocument
             || !document["body"].IsString
             || !TryCrc(document["crc"], out uint crc)
             || !document["at"].IsString
-            || !JournalFormat.TryAt(document["at"].AsString, out DateTimeOffset at)
+            || !JournalFormat.TryAt(Utf8(document["at"]), out DateTimeOffset at)
             || !document["day"].IsString
-            || !JournalFormat.TryDay(document["day"].AsString, out DateOnly day)
+            || !JournalFormat.TryDay(Utf8(document["day"]), out DateOnly day)
         )
         {
             return null;
@@ -102,6 +102,8 @@ internal static class EntryDocument
     }
 
     private static InvalidDataException Damaged() => new("A document is not as it was written.");
+
+    private static byte[] Utf8(BsonValue text) => Encoding.UTF8.GetBytes(text.AsString);
 
     private static bool TryCrc(BsonValue value, out uint crc)
     {

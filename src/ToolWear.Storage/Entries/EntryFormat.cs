@@ -42,6 +42,8 @@ public static class EntryFormat
         Row.For<OrderDescribed>("order-described"),
         Row.For<SettingChanged>("setting-changed"),
         Row.For<EntryCrossedOut>("entry-crossed-out"),
+        Row.For<HeadsDone>("heads-done"),
+        Row.For<EntryCountsAgain>("entry-counts-again"),
     ];
 
     private static readonly FrozenDictionary<Type, Row> ByType = Rows.ToFrozenDictionary(row => row.Type);

@@ -57,4 +57,6 @@ namespace ToolWear.Storage.Entries;
 [JsonSerializable(typeof(OrderDescribed))]
 [JsonSerializable(typeof(SettingChanged))]
 [JsonSerializable(typeof(EntryCrossedOut))]
+[JsonSerializable(typeof(HeadsDone))]
+[JsonSerializable(typeof(EntryCountsAgain))]
 internal sealed partial class EntryJson : JsonSerializerContext;

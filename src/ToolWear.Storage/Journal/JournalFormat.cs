@@ -1,7 +1,9 @@
+using System.Buffers;
 using System.Buffers.Binary;
 using System.Globalization;
 using System.IO.Hashing;
 using System.Text;
+using System.Text.Json;
 
 namespace ToolWear.Storage.Journal;
 
@@ -29,6 +31,10 @@ internal static class JournalFormat
 
     private const string AtFormat = "yyyy-MM-dd'T'HH:mm:ss.fff'Z'";
     private const string DayFormat = "yyyy-MM-dd";
+    private const int AtLength = 24;
+    private const int DayLength = 10;
+
+    private static readonly SearchValues<byte> MomentLetters = SearchValues.Create("0123456789-:.TZ"u8);
 
     /// <summary>UTF-8 that throws instead of writing or reading a stand-in letter.</summary>
     internal static readonly UTF8Encoding Utf8 = new(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true);
@@ -86,24 +92,42 @@ internal static class JournalFormat
     internal static string DayText(DateOnly day) => day.ToString(DayFormat, CultureInfo.InvariantCulture);
 
     /// <summary>Reads a moment strictly as the journal writes it.</summary>
-    /// <param name="text">The text.</param>
+    /// <param name="text">The text in UTF-8.</param>
     /// <param name="at">The moment.</param>
     /// <returns>False where it is written otherwise.</returns>
-    internal static bool TryAt(string text, out DateTimeOffset at) =>
-        DateTimeOffset.TryParseExact(
-            text,
-            AtFormat,
-            CultureInfo.InvariantCulture,
-            DateTimeStyles.AssumeUniversal,
-            out at
-        );
+    internal static bool TryAt(ReadOnlySpan<byte> text, out DateTimeOffset at)
+    {
+        bool isRead = TryDateTime(text, AtLength, out DateTime moment) && moment.Kind == DateTimeKind.Utc;
+        at = isRead ? new DateTimeOffset(moment) : default;
+        return isRead;
+    }
 
     /// <summary>Reads a day strictly as the journal writes it.</summary>
-    /// <param name="text">The text.</param>
+    /// <param name="text">The text in UTF-8.</param>
     /// <param name="day">The day.</param>
     /// <returns>False where it is written otherwise.</returns>
-    internal static bool TryDay(string text, out DateOnly day) =>
-        DateOnly.TryParseExact(text, DayFormat, CultureInfo.InvariantCulture, DateTimeStyles.None, out day);
+    internal static bool TryDay(ReadOnlySpan<byte> text, out DateOnly day)
+    {
+        bool isRead = TryDateTime(text, DayLength, out DateTime midnight);
+        day = isRead ? DateOnly.FromDateTime(midnight) : default;
+        return isRead;
+    }
+
+    // ISO 8601 as JSON has it: of a given length there is one way to write a day and one to write a moment in UTC
+    private static bool TryDateTime(ReadOnlySpan<byte> text, int length, out DateTime value)
+    {
+        value = default;
+        if (text.Length != length || text.ContainsAnyExcept(MomentLetters))
+        {
+            return false;
+        }
+        Span<byte> quoted = stackalloc byte[length + 2];
+        quoted[0] = (byte)'"';
+        text.CopyTo(quoted[1..]);
+        quoted[^1] = (byte)'"';
+        var reader = new Utf8JsonReader(quoted);
+        return reader.Read() && reader.TryGetDateTime(out value);
+    }
 
     private static (byte[] Bytes, uint Crc) WithTail(uint before, string content)
     {

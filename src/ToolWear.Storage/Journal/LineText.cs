@@ -136,11 +136,10 @@ internal static class LineText
         return true;
     }
 
-    private static string Letters(ref ReadOnlySpan<byte> content, int length)
+    private static ReadOnlySpan<byte> Letters(ref ReadOnlySpan<byte> content, int length)
     {
-        int taken = Math.Min(length, content.Length);
-        string letters = Encoding.ASCII.GetString(content[..taken]);
-        content = content[taken..];
+        ReadOnlySpan<byte> letters = content[..Math.Min(length, content.Length)];
+        content = content[letters.Length..];
         return letters;
     }
 

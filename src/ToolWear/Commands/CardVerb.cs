@@ -15,7 +15,8 @@ internal static class CardVerb
         Common.Verb(
             site,
             "card",
-            "Shows one tool: verdict, wear, both forecasts, readings, what happened to it. As csv its gauge marks.",
+            "Shows one tool: verdict, eye or slit, wear, both forecasts, what it can be made into, readings, what happened\n"
+                + "to it. As csv its gauge marks, each with the tool's eye, slit and what it can be made into.",
             "card H5",
             [Tool],
             Run
@@ -30,7 +31,7 @@ internal static class CardVerb
         switch (call.Format())
         {
             case "csv":
-                call.Print(card.Gauges.ToCsv());
+                call.Print(card.ToCsv());
                 break;
             case "json":
                 call.Print(card.ToJson());

@@ -1,5 +1,7 @@
+using System.Collections.Immutable;
 using System.CommandLine;
 using ToolWear.Core.Ledger;
+using ToolWear.Core.Planning;
 using ToolWear.Core.Shops;
 
 namespace ToolWear.Commands;
@@ -8,25 +10,37 @@ namespace ToolWear.Commands;
 internal static class CloseSessionVerb
 {
     private static readonly Option<string?> Heads = Common.Text("--heads", "N", "heads finished");
+    private static readonly Option<bool> CountOff = new("--count-off")
+    {
+        Description = "counts the heads off the open orders of the session's pattern, the first due first",
+    };
 
     public static Command Make(Site site) =>
         Common.Verb(
             site,
             "close-session",
-            "Ends the open session; says which tools want looking over and measuring once cold.",
-            "close-session --heads 6",
-            [Heads],
+            "Ends the open session; says which tools want looking over and measuring once cold. Orders are counted down\n"
+                + "only with --count-off; without it the open order is named.",
+            "close-session --heads 6 --count-off",
+            [Heads, CountOff],
             Run
         );
 
     private static void Run(Call call)
     {
         int? heads = call.Whole(Heads);
+        if (call.Has(CountOff) && heads is null)
+        {
+            throw RefusedException.WrongUsage("--count-off wants --heads: how many were finished");
+        }
+
         using Bench bench = call.ToWrite();
         Session open =
             bench.Shop.OpenSession
             ?? throw RefusedException.WrongData("no session is open: open one with open-session");
-        call.Record(bench, new SessionClosed(open.Name, heads));
+        Shop before = bench.Shop;
+        ImmutableArray<OrderDescribed> orders = OrderCountOff.Of(before, open.Opened.Pattern, heads);
+        call.Record(bench, [new SessionClosed(open.Name, heads), .. call.Has(CountOff) ? orders : []]);
         string[] used =
         [
             .. bench
@@ -41,6 +55,15 @@ internal static class CloseSessionVerb
                 ? "no tool worked in it"
                 : $"to look over, and to measure once cold: {string.Join(", ", used)}"
         );
+        foreach (OrderDescribed order in orders)
+        {
+            call.PrintLine(
+                call.Has(CountOff)
+                    ? Words.CountedOff(before.Orders[order.Order], order)
+                    : Words.NotCountedOff(before.Orders[order.Order], heads!.Value)
+            );
+        }
+
         call.Warn(Words.MeasureCaution);
         foreach (string trouble in bench.BackUp())
         {

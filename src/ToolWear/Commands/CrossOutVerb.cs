@@ -1,6 +1,5 @@
 using System.CommandLine;
 using System.Globalization;
-using ToolWear.Core.Ledger;
 
 namespace ToolWear.Commands;
 
@@ -18,7 +17,8 @@ internal static class CrossOutVerb
             "cross-out 212 \"jaw on scale\"",
             [Entry, Why],
             Run,
-            "It is refused, and they are named, while other entries rest on it."
+            "It is refused, and they are named, while other entries rest on it. Where ENTRY is itself a crossing out, what it\n"
+                + "crossed out counts again."
         );
 
     private static void Run(Call call)
@@ -31,6 +31,6 @@ internal static class CrossOutVerb
 
         string why = Call.ReadNote("WHY", call.Get(Why));
         using Bench bench = call.ToWrite();
-        call.Record(bench, new EntryCrossedOut(number, why));
+        call.Record(bench, bench.Shop.TakingBack(number, why));
     }
 }

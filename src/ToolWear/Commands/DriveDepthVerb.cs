@@ -2,7 +2,6 @@ using System.CommandLine;
 using ToolWear.Core.Eyes;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Measure;
-using ToolWear.Core.Sections;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
 using ToolWear.Core.Wear;
@@ -65,21 +64,18 @@ internal static class DriveDepthVerb
         using Bench bench = call.ToRead();
         Shop shop = bench.Shop;
         ToolInShop tool = Call.Find(shop, Call.ReadMark(call.Get(Tool)));
-        string missing = $"{tool.Mark}: ";
-        EyeDescribed eye =
-            (tool.Tool.Eye is { } name ? shop.Eyes.GetValueOrDefault(name) : null)
-            ?? throw RefusedException.WrongData(missing + "its eye is not entered");
-        EyeSize now =
-            EyeNow.Of(shop, ShopForecasts.Of(shop).All[tool.Id])
-            ?? throw RefusedException.WrongData(missing + "its length and width are not both known, or it is no drift");
-        DriveDepth depth = DriveDepths.Choose(Drift(call, shop, tool.Tool), now, Tolerance(eye));
+        DriveDepth depth = DriveDepths.ChooseNotLess(
+            Drift(call, shop, tool.Tool),
+            EyeOf(shop, tool),
+            Tolerance(shop, tool)
+        );
+        LengthUnit units = call.Units(shop);
         if (depth is NoDepth none)
         {
-            throw RefusedException.WrongData($"{tool.Mark} is at its end. {none.Why}");
+            throw RefusedException.WrongData($"{tool.Mark} is at its end. {none.Why(units)}");
         }
 
         DriveTo to = (DriveTo)depth;
-        LengthUnit units = call.Units(shop);
         string Shown(double mm) => SizeShown.Eye(Length.FromMm(mm), units);
         call.Print(
             new Calculated([
@@ -87,7 +83,7 @@ internal static class DriveDepthVerb
                 new(
                     "mark_mm",
                     "New mark, from the shank mark",
-                    Cell.Of(to.Mark.Mm, _ => SizeShown.Eye(to.MarkIn64ths, units))
+                    Cell.Of(to.Mark.Mm, _ => SizeShown.Eye(to.MarkFor(units), units))
                 ),
                 new("eye_length_mm", "Eye length there", Cell.Of(to.Eye.LengthMm, Shown)),
                 new("eye_width_mm", "Eye width there", Cell.Of(to.Eye.WidthMm, Shown)),
@@ -96,34 +92,38 @@ internal static class DriveDepthVerb
         );
     }
 
-    private static TaperedDrift Drift(Call call, Shop shop, Tool tool)
+    private static EyeSize EyeOf(Shop shop, ToolInShop tool)
     {
-        Series? series = shop.SeriesOf(tool);
-        Length mark =
-            tool.GaugeMarks.FirstOrDefault(gauge => gauge.Measures == Measures.Width)?.FromMark
-            ?? throw RefusedException.WrongData(
-                $"{tool.Mark}: where its width is measured from the shank mark is not entered"
-            );
-        Length? full = tool.Stations.LastOrDefault(station => station.Part == BodyPart.FullSize)?.FromMark;
-        return TaperedDrift.TryMake(
-            series?.TaperLength ?? 0,
-            series?.TaperWidth ?? 0,
-            mark,
-            full is { } from && from < mark ? mark - from : Length.Zero,
-            call.Get(NoseRoom) is null ? Length.FromMm(1000m) : call.NeedSize(NoseRoom, orZero: true),
-            out TaperedDrift? drift,
-            out string? refusal
-        )
-            ? drift
-            : throw RefusedException.WrongData(refusal);
+        ShopForecasts forecasts = ShopForecasts.Of(shop);
+        return EyeNow.Of(forecasts, forecasts.All[tool.Id])?.Eye
+            ?? throw RefusedException.WrongData(Words.NoEyeOf(tool.Mark));
     }
 
-    private static EyeTolerance Tolerance(EyeDescribed eye) =>
-        eye is { LeastLength: { } ll, GreatestLength: { } gl, LeastWidth: { } lw, GreatestWidth: { } gw }
-            ? EyeTolerance.TryMake(ll, gl, lw, gw, out EyeTolerance? tolerance, out string? refusal)
-                ? tolerance
-                : throw RefusedException.WrongData(refusal)
-            : throw RefusedException.WrongData(
-                $"eye {eye.Name}: its least and greatest length and width are not all entered"
-            );
+    private static EyeDescribed Described(Shop shop, ToolInShop tool) =>
+        (tool.Tool.Eye is { } name ? shop.Eyes.GetValueOrDefault(name) : null)
+        ?? throw RefusedException.WrongData($"{tool.Mark}: its eye is not entered");
+
+    private static TaperedDrift Drift(Call call, Shop shop, Tool tool) =>
+        DriftOutlooks.TaperedOf(
+            shop,
+            tool,
+            tool.Eye is { } eye ? shop.Eyes.GetValueOrDefault(eye) : null,
+            shop.Settings.NoseRoom
+        )
+            is { } drift
+            ? call.Get(NoseRoom) is null
+                ? drift
+                : drift.WithNoseRoom(call.NeedSize(NoseRoom, orZero: true))
+            : throw RefusedException.WrongData(Words.NoMarkOf(tool.Mark));
+
+    private static EyeTolerance Tolerance(Shop shop, ToolInShop tool)
+    {
+        EyeDescribed eye = Described(shop, tool);
+        return !DriftOutlooks.IsJudged(tool.Tool.Place)
+            ? throw RefusedException.WrongData(Words.EyeNotFinished(tool.Mark))
+            : DriftOutlooks.WantedOf(shop, eye).Judged
+                ?? throw RefusedException.WrongData(
+                    $"eye {eye.Name}: its least and greatest length and width are not all entered"
+                );
+    }
 }

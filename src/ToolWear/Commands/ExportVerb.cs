@@ -20,7 +20,8 @@ internal static class ExportVerb
             "export my-shop",
             [Folder],
             Run,
-            "It writes its own files only. Crossed-out entries are left out: backup makes the complete copy."
+            "It writes its own files only. Crossed-out entries are left out, and heads by stage: a session keeps the heads it\n"
+                + "finished. backup makes the complete copy."
         );
 
     private static void Run(Call call)
@@ -43,6 +44,12 @@ internal static class ExportVerb
         foreach (string stale in CsvSet.FileNames.Except(files.Select(file => file.Name), StringComparer.Ordinal))
         {
             File.Delete(Path.Combine(folder, stale));
+        }
+
+        int stages = bench.Shop.Sessions.Values.Count(session => !session.HeadsByStage.IsEmpty);
+        if (stages > 0)
+        {
+            call.Warn(Words.HeadsByStageStay(stages));
         }
 
         call.PrintLine($"{files.Count} files written to {call.Get(Folder)}");

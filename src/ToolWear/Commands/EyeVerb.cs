@@ -71,19 +71,24 @@ internal static class EyeVerb
     {
         using Bench bench = call.ToRead();
         ToolInShop tool = Call.Find(bench.Shop, Call.ReadMark(call.Get(Tool)));
-        EyeSize eye =
-            EyeNow.Of(bench.Shop, ShopForecasts.Of(bench.Shop).All[tool.Id])
-            ?? throw RefusedException.WrongData(
-                $"{tool.Mark}: its length and width are not both known, or it is no drift"
-            );
+        ShopForecasts forecasts = ShopForecasts.Of(bench.Shop);
+        DriftOutlook drift =
+            DriftOutlooks.Of(forecasts, forecasts.All[tool.Id])
+            ?? throw RefusedException.WrongData(Words.NoEyeOf(tool.Mark));
         LengthUnit units = call.Units(bench.Shop);
-        string Shown(double mm) => SizeShown.Eye(Length.FromMm(mm), units);
+        Calculated all = EyeFigures.Of(drift, units);
+        string[] shown =
+        [
+            "eye_length_mm",
+            "eye_width_mm",
+            "predicted_length_mm",
+            "predicted_width_mm",
+            "found_on_heads",
+            "eye_judged",
+        ];
         call.Print(
-            new Calculated([
-                new("eye_length_mm", "Eye length", Cell.Of(eye.LengthMm, Shown)),
-                new("eye_width_mm", "Eye width", Cell.Of(eye.WidthMm, Shown)),
-            ]),
-            $"{Words.EyeCaution}\n"
+            new Calculated([.. all.All.Where(figure => shown.Contains(figure.Name, StringComparer.Ordinal))]),
+            $"{Words.EyeFrom(drift.Eye.LengthInWords(units), drift.Eye.WidthInWords(units))}\n{Words.EyeCaution}\n"
         );
     }
 

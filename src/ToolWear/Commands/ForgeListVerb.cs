@@ -1,10 +1,15 @@
+using System.Collections.Immutable;
 using System.CommandLine;
+using System.Globalization;
+using ToolWear.Core.Ledger;
 using ToolWear.Core.Planning;
+using ToolWear.Core.Shops;
 using ToolWear.Results;
+using ToolWear.Tables;
 
 namespace ToolWear.Commands;
 
-/// <summary>forge-list: what to forge, how many, when, from which bar.</summary>
+/// <summary>forge-list: what to forge, how many, when, from which bar; and what if things were different.</summary>
 internal static class ForgeListVerb
 {
     private static readonly Option<string?> Sure = Common.Text(
@@ -17,20 +22,33 @@ internal static class ForgeListVerb
         "DATE",
         "the last session day that counts; usually all open orders"
     );
+    private static readonly Option<string?> IfSure = Common.Text("--if-sure", "P", "beside it: with this certainty");
+    private static readonly Option<string[]> IfLost = new("--if-lost")
+    {
+        HelpName = "TOOL",
+        Description = "beside it: with this tool lost (may be repeated)",
+    };
+    private static readonly Option<string[]> IfHeads = new("--if-heads")
+    {
+        HelpName = "ORDER=N",
+        Description = "beside it: with so many heads more of an order (may be repeated)",
+    };
 
     public static Command Make(Site site) =>
         Common.Verb(
             site,
             "forge-list",
-            "Shows which tools to forge for the open orders: how many, by when, why, from which bar, what to buy.",
+            "Shows which tools to forge for the open orders: how many, by when, why, from which bar, what to buy. The text\n"
+                + "is for the shop wall. With --if-... two answers side by side, and nothing is recorded.",
             "forge-list --sure 0.9 --until 2027-01-31",
-            [Sure, Until],
+            [Sure, Until, IfSure, IfLost, IfHeads],
             Run
         );
 
     private static void Run(Call call)
     {
         double? sure = PlanVerb.ReadSure(call, Sure);
+        double? ifSure = PlanVerb.ReadSure(call, IfSure);
         DateOnly? until = call.Day(Until);
         if (until < call.On)
         {
@@ -40,12 +58,59 @@ internal static class ForgeListVerb
         }
 
         using Bench bench = call.ToRead();
-        ForgeList list = PlanOfStore.List(call, bench, sure, until);
-        string reasons = string.Concat(list.Batches.Select(batch => Words.BatchReason(batch) + "\n"));
-        string bars = string.Concat(list.SharedBars.Select(sentence => sentence + ".\n"));
-        string heading =
-            Words.ShopHeading(bench.Shop, call.Units(bench.Shop))
-            + (list.Batches.IsEmpty ? Words.NothingToForge + "\n" : "");
-        call.Print(ForgeTable.Of(list, call.Units(bench.Shop)), heading, $"\n{reasons}{bars}{PlanOfStore.Below(list)}");
+        ForgeList list = PlanOfStore.List(call, bench.Shop, sure, until);
+        ImmutableArray<(LedgerEntry Entry, string Words)> supposed =
+        [
+            .. call.GetAll(IfLost).Select(mark => Lost(call, bench.Shop, mark)),
+            .. call.GetAll(IfHeads).Select(text => More(bench.Shop, text)),
+        ];
+        if (ifSure is not null || !supposed.IsEmpty)
+        {
+            Step step = WhatIf.After(bench.Shop, call.On, supposed.Select(each => each.Entry));
+            Shop shop = step.After ?? throw RefusedException.WrongData(step.Refusal!);
+            ForgeList then = PlanOfStore.List(call, shop, ifSure ?? sure, until);
+            IEnumerable<string> words = supposed.Select(each => each.Words);
+            PrintBoth(call, new(list, then), [.. ifSure is { } p ? [Words.IfSure(p)] : (string[])[], .. words]);
+        }
+        else if (call.Format() == "text")
+        {
+            call.Print(ForgeSheet.Of(list, call.Units(bench.Shop), Words.DemoMark(bench.Shop)));
+        }
+        else
+        {
+            call.Print(ForgeTable.Of(list));
+        }
+    }
+
+    private static void PrintBoth(Call call, TwoForgeLists both, ImmutableArray<string> supposed)
+    {
+        Table table = BothTable.Of(both);
+        string after =
+            $"\n{Words.AsItIs}: {Words.SideTotal(both.Now)}, {Words.SideLate(both.Now)}\n"
+            + $"If: {Words.SideTotal(both.Then)}, {Words.SideLate(both.Then)}\n\n{Words.ForecastCaution}\n";
+        call.Print(table, $"{Words.IfAll(supposed)} (nothing is recorded)\n\n", after);
+    }
+
+    private static (LedgerEntry, string) Lost(Call call, Shop shop, string text)
+    {
+        ToolInShop tool = Call.Find(shop, Call.ReadMark(text));
+        return (new ToolScrapped(tool.Mark, call.On, ScrapCause.Lost, null, null), Words.IfLost(tool.Mark.Text));
+    }
+
+    private static (LedgerEntry, string) More(Shop shop, string text)
+    {
+        int at = text.LastIndexOf('=');
+        OrderDescribed? order = at > 0 ? shop.Orders.GetValueOrDefault(text[..at]) : null;
+        if (
+            !int.TryParse(text[(at + 1)..], NumberStyles.None, CultureInfo.InvariantCulture, out int more)
+            || more is < 1 or > 10_000
+        )
+        {
+            throw RefusedException.WrongUsage($"--if-heads {text}: an order, = and heads more, such as hammers=12");
+        }
+
+        return order is { State: OrderState.Open }
+            ? (order with { Heads = order.Heads + more }, Words.IfHeads(order.Order, more))
+            : throw RefusedException.WrongData($"--if-heads {text}: there is no open order of that name");
     }
 }

@@ -2,9 +2,9 @@ using System.Collections.Immutable;
 using System.CommandLine;
 using ToolWear.Core.Eyes;
 using ToolWear.Core.Measure;
-using ToolWear.Core.Sections;
 using ToolWear.Core.Shops;
-using ToolWear.Core.Tools;
+using ToolWear.Core.Wear;
+using ToolWear.Results;
 using ToolWear.Tables;
 
 namespace ToolWear.Commands;
@@ -12,9 +12,6 @@ namespace ToolWear.Commands;
 /// <summary>make-into: what a worn tool can be ground into.</summary>
 internal static class MakeIntoVerb
 {
-    // what comes off all round to be clean again; common practice, no source
-    private const decimal UsualCleanUpMm = 0.5m;
-
     private static readonly Argument<string> Tool = FigureOptions.Maybe(
         "TOOL",
         "a worn tool of the shop, against all its series"
@@ -44,12 +41,25 @@ internal static class MakeIntoVerb
 
     private static void Run(Call call)
     {
-        Length cleanUp = call.Get(CleanUp) is null
-            ? Length.FromMm(UsualCleanUpMm)
-            : call.NeedSize(CleanUp, orZero: true);
-        (Section worn, IReadOnlyList<NamedSection> targets) =
-            call.Get(Tool).Length > 0 ? OfTool(call) : OfOptions(call);
-        if (!MakingInto.TryFrom(worn, targets, cleanUp, out IReadOnlyList<MakingInto>? makings, out string? refusal))
+        Length cleanUp = call.Get(CleanUp) is null ? MadeInto.UsualCleanUp : call.NeedSize(CleanUp, orZero: true);
+        if (call.Get(Tool).Length > 0)
+        {
+            OfTool(call, cleanUp);
+            return;
+        }
+
+        string worn = call.Get(Worn) ?? throw RefusedException.WrongUsage("a TOOL, or --worn with --into, is wanted");
+        string into = call.Get(Into) ?? throw RefusedException.WrongUsage("--into goes with --worn");
+        NamedSection target = new(into, FigureOptions.ReadSection(call, Into.Name, into));
+        if (
+            !MakingInto.TryFrom(
+                FigureOptions.ReadSection(call, Worn.Name, worn),
+                [target],
+                cleanUp,
+                out IReadOnlyList<MakingInto>? makings,
+                out string? refusal
+            )
+        )
         {
             throw RefusedException.WrongUsage(refusal);
         }
@@ -63,7 +73,7 @@ internal static class MakeIntoVerb
                     new("off_each_end_mm", "Off each end"),
                     new("off_each_cheek_mm", "Off each cheek"),
                 ],
-                [.. makings.OrderByDescending(each => each.Possible).Select(Row)]
+                [.. makings.Select(Row)]
             ),
             after: $"\n{Words.MakeIntoCaution}\n{Words.GrindingCaution}\n"
         );
@@ -78,54 +88,30 @@ internal static class MakeIntoVerb
             Cell.Of(making.WidthwaysMm, FigureOptions.Decimals(2)),
         ];
 
-    private static (Section, IReadOnlyList<NamedSection>) OfOptions(Call call)
+    private static void OfTool(Call call, Length cleanUp)
     {
-        string worn = call.Get(Worn) ?? throw RefusedException.WrongUsage("a TOOL, or --worn with --into, is wanted");
-        string into = call.Get(Into) ?? throw RefusedException.WrongUsage("--into goes with --worn");
-        return (
-            FigureOptions.ReadSection(call, Worn.Name, worn),
-            [new NamedSection(into, FigureOptions.ReadSection(call, Into.Name, into))]
-        );
-    }
-
-    private static (Section, IReadOnlyList<NamedSection>) OfTool(Call call)
-    {
-        using Bench bench = call.ToRead();
-        ToolInShop tool = Call.Find(bench.Shop, Call.ReadMark(call.Get(Tool)));
-        Series? own = bench.Shop.SeriesOf(tool.Tool);
-        Length? length = LastSize(bench.Shop, tool, Measures.Length) ?? own?.Length;
-        Length? width = LastSize(bench.Shop, tool, Measures.Width) ?? own?.Width;
-        if (
-            (tool.Tool.Section ?? own?.Section) is not { } kind
-            || (length ?? width) is not { } a
-            || !Section.TryMake(kind, a, width ?? a, own?.Radius ?? Length.Zero, out Section? worn, out _)
-        )
+        if (Core.Sections.FigureRange.Refuse("The clean-up all round", cleanUp.Mm, 0, 20, " mm") is { } refusal)
         {
-            throw RefusedException.WrongData($"{tool.Mark}: its section, length and width are not all known");
+            throw RefusedException.WrongUsage(refusal);
         }
 
-        return (
-            worn,
-            [.. bench.Shop.Series.Values.Where(series => series != own).Select(Target).OfType<NamedSection>()]
+        using Bench bench = call.ToRead();
+        ToolInShop tool = Call.Find(bench.Shop, Call.ReadMark(call.Get(Tool)));
+        ShopForecasts forecasts = ShopForecasts.Of(bench.Shop);
+        MadeInto into =
+            MadeInto.Of(forecasts, forecasts.All[tool.Id], cleanUp)
+            ?? throw RefusedException.WrongData(Words.NoSectionOf(tool.Mark));
+        ImmutableArray<string> cautions = EyeText.Cautions(into);
+        Table table = MadeIntoTable.Of(into.All, call.Units(bench.Shop));
+        call.Print(
+            table with
+            {
+                Columns =
+                [
+                    .. table.Columns.Select(each => each.Name == "possible" ? each with { Heading = "Can be" } : each),
+                ],
+            },
+            before: string.Concat(cautions.Select(caution => caution + "\n")) + (cautions.IsEmpty ? "" : "\n")
         );
     }
-
-    private static NamedSection? Target(Series series) =>
-        (series.Length ?? series.Width) is { } a
-        && Section.TryMake(
-            series.Section,
-            a,
-            series.Width ?? a,
-            series.Radius ?? Length.Zero,
-            out Section? section,
-            out _
-        )
-            ? new NamedSection(Words.SeriesName(series.Eye, series.Place, series.Form.Name), section)
-            : null;
-
-    private static Length? LastSize(Shop shop, ToolInShop tool, Measures measures) =>
-        Core
-            .Wear.Histories.ShopHistories.Of(shop, tool)
-            .FirstOrDefault(each => each.Gauge.Measures == measures)
-            ?.LastKnown;
 }

@@ -1,13 +1,18 @@
 using System.CommandLine;
 using ToolWear.Core.Ledger;
+using ToolWear.Core.Planning;
 using ToolWear.Core.Tools;
+using ToolWear.Results;
 
 namespace ToolWear.Commands;
 
 /// <summary>order: enters or changes an order.</summary>
 internal static class OrderVerb
 {
-    private static readonly Argument<string> Order = new("ORDER") { Description = "the order's name" };
+    private static readonly Argument<string> Order = FigureOptions.Maybe(
+        "ORDER",
+        "the order's name; without one, the open orders are shown"
+    );
     private static readonly Option<string?> Pattern = Common.Text("--pattern", "P", "the pattern");
     private static readonly Option<string?> Heads = Common.Text("--heads", "N", "how many heads");
     private static readonly Option<string?> Due = Common.Text("--due", "DATE", "the day it is due");
@@ -21,7 +26,8 @@ internal static class OrderVerb
         Common.Verb(
             site,
             "order",
-            "Enters an order, or changes what is given of one that there is.",
+            "Enters an order, or changes what is given of one that there is; without a name shows the open orders, and\n"
+                + "what cannot be done in time.",
             "order spring-fair --pattern hatchet --heads 18 --due 2027-04-01",
             [Order, Pattern, Heads, Due, State],
             Run
@@ -30,6 +36,12 @@ internal static class OrderVerb
     private static void Run(Call call)
     {
         string name = call.Get(Order);
+        if (name.Length == 0)
+        {
+            Show(call);
+            return;
+        }
+
         if (ToolMark.Fault("order", name) is { } fault)
         {
             throw RefusedException.WrongUsage(fault);
@@ -50,6 +62,27 @@ internal static class OrderVerb
                 due ?? before?.DueOn ?? throw Missing("--due"),
                 state ?? before?.State ?? OrderState.Open
             )
+        );
+    }
+
+    private static void Show(Call call)
+    {
+        foreach (Option<string?> option in (Option<string?>[])[Pattern, Heads, Due, State])
+        {
+            if (call.Get(option) is not null)
+            {
+                throw RefusedException.WrongUsage($"{option.Name} wants the name of an order too");
+            }
+        }
+
+        using Bench bench = call.ToRead();
+        OrderBook book = OrderBook.Of(bench.Shop, call.On);
+        string late = string.Concat(book.Calendar.Late.Select(each => Words.Late(each) + "\n"));
+        string capacities = string.Concat(book.Calendar.Capacities.Select(each => Words.Capacity(each) + "\n"));
+        call.Print(
+            OrderTable.Of(book),
+            book.Orders.IsEmpty ? $"{Words.NoOrders}\n" : "",
+            $"\n{late}{capacities}{Words.DoneByBasis}\n"
         );
     }
 

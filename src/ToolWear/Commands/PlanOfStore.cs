@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using ToolWear.Core.Planning;
+using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
 using ToolWear.Core.Wear;
 using ToolWear.Results;
@@ -10,22 +11,25 @@ namespace ToolWear.Commands;
 /// <summary>plan from the store: how many new tools each place takes for the open orders.</summary>
 internal static class PlanOfStore
 {
-    /// <summary>Makes the forge list of a store.</summary>
-    public static ForgeList List(Call call, Bench bench, double? sure, DateOnly? until) =>
-        ForgeList.Of(new ShopLives(ShopForecasts.Of(bench.Shop)), call.On, sure ?? bench.Shop.Settings.Sure, until);
+    /// <summary>Makes the forge list of a shop.</summary>
+    public static ForgeList List(Call call, Shop shop, double? sure, DateOnly? until) =>
+        ForgeList.Of(new ShopLives(ShopForecasts.Of(shop)), call.On, sure ?? shop.Settings.Sure, until);
 
     /// <summary>Prints the plan of a store.</summary>
     public static void Print(Call call, double? sure)
     {
         using Bench bench = call.ToRead();
-        ForgeList list = List(call, bench, sure, until: null);
+        ForgeList list = List(call, bench.Shop, sure, until: null);
         string heading = Words.ShopHeading(bench.Shop, call.Units(bench.Shop));
         call.Print(
             call.Format() switch
             {
                 "json" => Json(list.Places),
                 "csv" => Rows(list).ToCsv(),
-                _ => heading + Rows(list).ToText() + Below(list),
+                _ => heading
+                    + Rows(list).ToText()
+                    + $"\n{Words.HeatsAHeadHeading}\n\n{HeatsAHeadTable.Of(OrderBook.Of(bench.Shop, call.On)).ToText()}"
+                    + Below(list),
             }
         );
     }
@@ -38,19 +42,13 @@ internal static class PlanOfStore
         );
 
     /// <summary>What follows a plan for people: late orders, how much is learned, cautions.</summary>
-    public static string Below(ForgeList list) =>
+    private static string Below(ForgeList list) =>
         "\n"
         + string.Concat(list.Calendar.Late.Select(late => Words.Late(late) + "\n"))
         + string.Concat(list.Calendar.Capacities.Select(capacity => Words.Capacity(capacity) + "\n"))
-        + string.Concat(NotCounted(list).Select(sentence => sentence + "\n"))
-        + $"{Words.PlanBasis}\n{Words.CracksNotPlanned}\n{Words.ForecastCaution}\n";
-
-    private static IEnumerable<string> NotCounted(ForgeList list) =>
-        list
-            .Places.SelectMany(place => place.InService)
-            .Where(tool => tool.WhyNot is not null)
-            .Select(tool => $"{tool.Forecast.Tool.Mark} is not counted on: {tool.WhyNot}.")
-            .Distinct(StringComparer.Ordinal);
+        + string.Concat(Words.NotPlanned(list).Select(sentence => sentence + "\n"))
+        + $"{Words.HeatsAHeadUsed(list)}\n"
+        + $"{Words.PlanBasis}\n{Words.CracksPlanned(list)}\n{Words.ForecastCaution}\n";
 
     private static string Json(ImmutableArray<PlacePlan> places) =>
         JsonText.Of(json =>

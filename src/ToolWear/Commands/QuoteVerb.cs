@@ -99,13 +99,9 @@ internal static class QuoteVerb
         (Section section, double taperLength, double taperWidth) = call.Get(SectionOption) is { } text
             ? (FigureOptions.ReadSection(call, SectionOption.Name, text), call.Or(Taper, 0), call.Or(Taper, 0))
             : OfShop(shop, call.Get(Eye));
-        KnockOut knockOut = new(
-            SteelTemperature.Of(shop.Settings.DriftCelsius(Place.Finish)),
-            SteelTemperature.Of(shop.Settings.EyeCelsius(Place.Finish))
-        );
         return SeriesProposal.TryFor(
             section,
-            knockOut,
+            shop.Settings.KnockOutOf(Place.Finish),
             taperLength,
             taperWidth,
             SeriesSteps.Usual,
@@ -133,7 +129,7 @@ internal static class QuoteVerb
     }
 
     private static string Sentences(SeriesProposal series) =>
-        string.Concat(series.Nesting.Select(step => step.Sentence + "\n"))
+        string.Concat(series.Nesting.Select(step => step.Sentence() + "\n"))
         + (series.Slits.Longest.Warning is { } warning ? warning + "\n" : "");
 
     private static Calculated FiguresOf(OddEyeQuote quote)

@@ -1,6 +1,9 @@
 using System.CommandLine;
 using ToolWear.Core.Ledger;
+using ToolWear.Core.Measure;
+using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
+using ToolWear.Core.Wear;
 
 namespace ToolWear.Commands;
 
@@ -19,7 +22,8 @@ internal static class ScrapVerb
         Common.Verb(
             site,
             "scrap",
-            "Records that a tool is done, or was made into another one that has been added.",
+            "Records that a tool is done, or was made into another one that has been added. Of a worn drift it says what it could\n"
+                + "still be made into.",
             "scrap H1 worn",
             [Tool, Cause, Into, Note],
             Run
@@ -31,6 +35,29 @@ internal static class ScrapVerb
         ScrapCause cause = Call.ReadWord(ToolScrapped.CauseWords, call.Get(Cause));
         ToolMark? into = call.Get(Into) is { } text ? Call.ReadMark(text) : null;
         using Bench bench = call.ToWrite();
+        Shop before = bench.Shop;
         call.Record(bench, new ToolScrapped(mark, call.On, cause, into, call.Note(Note)));
+        if (CouldBe(before, mark, cause) is { Offers.IsEmpty: false } could)
+        {
+            LengthUnit units = call.Units(before);
+            call.Warn(
+                Words.CouldHaveBeen(
+                    mark.Text,
+                    string.Join("; ", could.Offers.Take(3).Select(offer => Words.OfferInWords(offer, units)))
+                )
+            );
+        }
+    }
+
+    // by the shop as it was: a scrapped tool is made into nothing
+    private static MadeInto? CouldBe(Shop before, ToolMark mark, ScrapCause cause)
+    {
+        if (cause is not (ScrapCause.Worn or ScrapCause.Other) || !before.TryFind(mark, out ToolInShop? tool))
+        {
+            return null;
+        }
+
+        ShopForecasts forecasts = ShopForecasts.Of(before);
+        return MadeInto.Of(forecasts, forecasts.All[tool.Id]);
     }
 }

@@ -18,6 +18,7 @@ internal sealed class MovedDays(int days, DateOnly latest)
             SessionOpened e => e with { On = Day(e.On), Session = Name(e.Session) },
             SessionClosed e => e with { Session = Name(e.Session) },
             HeatsWorked e => e with { Session = Name(e.Session) },
+            HeadsDone e => e with { Session = Name(e.Session) },
             ToolMeasured e => e with { On = Day(e.On), Session = NameIfAny(e.Session) },
             ToolReworked e => e with { On = Day(e.On) },
             ToolLookedOver e => e with { On = Day(e.On) },

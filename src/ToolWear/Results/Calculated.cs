@@ -15,6 +15,10 @@ public sealed record Figure(string Name, string Heading, Cell Value);
 /// <param name="All">The figures in their order.</param>
 public sealed record Calculated(ImmutableArray<Figure> All)
 {
+    /// <summary>The value of a figure by its name in files.</summary>
+    /// <param name="name">The name.</param>
+    public Cell this[string name] => All.First(each => each.Name == name).Value;
+
     /// <summary>The figures as lines for people.</summary>
     /// <returns>Lines, each with its line end.</returns>
     public string ToText()
@@ -43,7 +47,9 @@ public sealed record Calculated(ImmutableArray<Figure> All)
     /// <returns>Indented JSON with a line end.</returns>
     public string ToJson() => JsonText.Of(Write);
 
-    private void Write(Utf8JsonWriter json)
+    /// <summary>Writes the figures as a JSON object.</summary>
+    /// <param name="json">Where to.</param>
+    public void Write(Utf8JsonWriter json)
     {
         json.WriteStartObject();
         foreach (Figure each in All)

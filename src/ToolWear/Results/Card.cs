@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Text.Json;
+using ToolWear.Core.Eyes;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Shops;
@@ -29,6 +30,24 @@ public sealed record Card(
     LengthUnit Units
 )
 {
+    /// <summary>The drift's outlook; null where it is no drift or its size is not known.</summary>
+    public DriftOutlook? Drift { get; init; }
+
+    /// <summary>The slitter's or punch's outlook; null for other tools.</summary>
+    public SlitOutlook? Slit { get; init; }
+
+    /// <summary>What it can be made into; null where nothing can be said.</summary>
+    public MadeInto? Into { get; init; }
+
+    /// <summary>The figures of the eye.</summary>
+    public Calculated Eye => EyeFigures.Of(Drift, Units);
+
+    /// <summary>The figures of the slit.</summary>
+    public Calculated SlitFigures => Results.SlitFigures.Of(Slit, Units);
+
+    /// <summary>What it can be made into, a row a place.</summary>
+    public Table MadeInto => MadeIntoTable.Of(Into?.Offers ?? [], Units);
+
     /// <summary>Makes the card of a tool.</summary>
     /// <param name="all">The shop with its forecasts.</param>
     /// <param name="tool">The tool.</param>
@@ -47,10 +66,30 @@ public sealed record Card(
             HistoryTable.Of(shop, [forecast], units),
             [.. shop.HistoryOf(tool).Select(each => each.Entered)],
             units
-        );
+        )
+        {
+            Drift = DriftOutlooks.Of(all, forecast),
+            Slit = SlitOutlooks.Of(shop, forecast),
+            Into = Core.Wear.MadeInto.Of(all, forecast),
+        };
     }
 
-    /// <summary>The card as JSON: tool, verdict, why, the chances to last the next session, gauges, readings, entries.</summary>
+    /// <summary>The card as CSV: its gauge marks, each with the tool's eye, its slit and what it can be made into.</summary>
+    /// <returns>The whole file.</returns>
+    public string ToCsv()
+    {
+        ImmutableArray<Figure> whole = [.. Eye.All, .. SlitFigures.All, new("made_into", "", IntoNames())];
+        return (
+            Gauges with
+            {
+                Columns = [.. Gauges.Columns, .. whole.Select(figure => new Column(figure.Name, null))],
+                Rows = [.. Gauges.Rows.Select(row => row.AddRange(whole.Select(figure => figure.Value)))],
+            }
+        ).ToCsv();
+    }
+
+    /// <summary>The card as JSON: tool, verdict, why, the chances to last the next session, eye, slit,
+    /// what it can be made into, gauges, readings, entries.</summary>
     /// <returns>Indented JSON with a line end.</returns>
     public string ToJson() =>
         JsonText.Of(json =>
@@ -62,6 +101,12 @@ public sealed record Card(
             json.WriteString("why", Verdict?.Why);
             Write(json, "chance_lasts_session", NextSession?.ByWear);
             Write(json, "chance_lasts_session_with_cracks", NextSession?.WithCracks);
+            json.WritePropertyName("eye");
+            Eye.Write(json);
+            json.WritePropertyName("slit");
+            SlitFigures.Write(json);
+            json.WritePropertyName("made_into");
+            MadeInto.Write(json);
             json.WritePropertyName("gauges");
             Gauges.Write(json);
             json.WritePropertyName("readings");
@@ -78,6 +123,8 @@ public sealed record Card(
             json.WriteEndArray();
             json.WriteEndObject();
         });
+
+    private Cell IntoNames() => Cell.Of(string.Join("; ", MadeInto.Rows.Select(row => row[0].Text)));
 
     private static void Write(Utf8JsonWriter json, string name, double? chance)
     {

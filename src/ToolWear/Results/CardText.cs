@@ -19,11 +19,13 @@ public static class CardText
     {
         StringBuilder text = new();
         Head(text, card);
+        text.Append(EyeText.Of(card));
         foreach (GaugeForecast gauge in card.Forecast.Gauges)
         {
             Gauge(text, gauge, card.Units);
         }
 
+        text.Append(EyeText.Into(card));
         if (!card.Readings.Rows.IsEmpty)
         {
             text.Append("\nReadings\n").Append(card.Readings.ToText());

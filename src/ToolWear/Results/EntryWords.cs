@@ -25,7 +25,8 @@ public static class EntryWords
             SessionOpened e => $"session {e.Session} opened",
             SessionClosed e => $"session {e.Session} closed",
             HeatsWorked e =>
-                $"{e.Session}  {e.Heats} heats {Works.Words.Word(e.Work)}{(e.How == HeatsHow.Estimated ? ", estimated" : "")}",
+                $"{e.Session}  {Words.HeatsOf(e.Heats)} {Works.Words.Word(e.Work)}{(e.How == HeatsHow.Estimated ? ", estimated" : "")}",
+            HeadsDone e => $"{e.Session}  {Words.HeadsAt(e.Stage, e.Heads)}",
             ToolMeasured e => $"{e.On:yyyy-MM-dd}  {e.Gauge} read {Size(e.Size, units)}{By(e.By)}{Because(e.Note)}",
             ToolReworked e =>
                 $"{e.On:yyyy-MM-dd}  {ToolReworked.WhatWords.Word(e.What)}{Sizes(e, units)}{Because(e.Note)}",
@@ -41,6 +42,7 @@ public static class EntryWords
                 $"order {e.Order}: {e.Heads} {e.Pattern} by {e.DueOn:yyyy-MM-dd}, {OrderDescribed.StateWords.Word(e.State)}",
             SettingChanged e => $"{e.Setting} set to {(e.Value.Length == 0 ? "the usual" : e.Value)}",
             EntryCrossedOut e => $"entry {e.Entry} crossed out{Because(e.Why)}",
+            EntryCountsAgain e => $"entry {e.Entry} counts again{Because(e.Why)}",
             _ => throw new InvalidOperationException($"No words for {what.GetType().Name}."),
         };
 

@@ -79,7 +79,7 @@ public static class RackTable
         GaugeForecast? gauge = tool.Deciding;
         HeatsLeft? left = tool.HeatsLeft;
         Judged verdict = forecasts.VerdictOf(tool);
-        EyeSize? eye = EyeNow.Of(forecasts.Shop, tool);
+        EyeSize? eye = EyeNow.Of(forecasts, tool)?.Eye;
         string Wear(double mm) => SizeShown.Wear(mm, units);
         string Eye(double mm) => SizeShown.Eye(Length.FromMm(mm), units);
         string place = made.Place == Place.None ? "" : Places.Words.Word(made.Place);

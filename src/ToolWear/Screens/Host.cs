@@ -35,7 +35,10 @@ public sealed class Host : Runnable
         CanFocus = true;
         Sitting.Forecaster.Ready = Redraw;
         Sitting.Plans.Ready = Redraw;
+        Sitting.Supposed.Ready = Redraw;
+        Sitting.Costs.Ready = Redraw;
         Sitting.Trials.Ready = Redraw;
+        Sitting.Charts.Ready = Redraw;
         foreach (Screen screen in ScreenList.All(this))
         {
             screens.Add(screen.Name, screen);
@@ -72,14 +75,14 @@ public sealed class Host : Runnable
     /// <summary>The tool that the screens speak of, by its number; null for none.</summary>
     public long? ToolInHand { get; set; }
 
+    /// <summary>The eye that the screens speak of, by its name; null for none.</summary>
+    public string? EyeInHand { get; set; }
+
     /// <summary>What stands at the hammer.</summary>
     public Board Board { get; set; } = Board.Empty;
 
     /// <summary>The session that the board was made for, null while it is only being chosen.</summary>
     public string? BoardOf { get; private set; }
-
-    /// <summary>Heads through each stage that has a key.</summary>
-    public ImmutableArray<int> Heads { get; set; } = [];
 
     /// <summary>The exit code that leaving comes to.</summary>
     public int ExitCode { get; private set; }
@@ -110,6 +113,10 @@ public sealed class Host : Runnable
                 Act.GoHammer => Sitting.Shop.OpenSession is null ? ScreenName.Choosing : ScreenName.Hammer,
                 Act.GoMeasure => ScreenName.CaliperRound,
                 Act.GoForge => ScreenName.ForgeList,
+                Act.GoOrders => ScreenName.Orders,
+                Act.GoCosts => ScreenName.Costs,
+                Act.GoEyes => ScreenName.Eyes,
+                Act.GoBars => ScreenName.StockRack,
                 Act.GoTrials => ScreenName.TrialPages,
                 Act.GoLedger => ScreenName.LedgerPages,
                 Act.GoShop => ScreenName.ShopPage,
@@ -129,8 +136,6 @@ public sealed class Host : Runnable
     {
         Board = board;
         BoardOf = session;
-        int stages = LastTime.Stages(Sitting.Shop, board.Pattern).Length;
-        Heads = [.. Enumerable.Repeat(0, Math.Min(stages, HammerScreen.MostStages))];
     }
 
     /// <summary>Shows the screen before again, as it was.</summary>
@@ -236,7 +241,7 @@ public sealed class Host : Runnable
             return;
         }
 
-        ImmutableArray<Entered> entries = Sitting.CanTakeBack ? Sitting.TakeBack() : TakeBackHeat();
+        ImmutableArray<Entered> entries = Sitting.CanTakeBack ? Sitting.TakeBack() : TakeBackTally();
         if (entries.IsEmpty)
         {
             return;
@@ -246,11 +251,11 @@ public sealed class Host : Runnable
         Current.TakenBack(entries);
     }
 
-    // a heat of an evening that ended in a crash can still be taken back
-    private ImmutableArray<Entered> TakeBackHeat()
+    // a heat or a head of an evening that ended in a crash can still be taken back
+    private ImmutableArray<Entered> TakeBackTally()
     {
-        ImmutableArray<Entered> heat = Current is HammerScreen hammer ? hammer.LastHeat() : [];
-        return !heat.IsEmpty && Sitting.CrossOut(heat) ? heat : [];
+        ImmutableArray<Entered> last = Current is HammerScreen hammer ? hammer.LastTally() : [];
+        return !last.IsEmpty && Sitting.TakeBack(last) ? last : [];
     }
 
     // a tally never waits: at the hammer the two cores belong to the keys

@@ -12,7 +12,7 @@ public readonly record struct KeyPress(string Name, string Typed)
         (Key.Enter, "Enter"),
         (Key.Esc, "Esc"),
         (Key.Backspace, "Backspace"),
-        (Key.Delete, "Backspace"),
+        (Key.Delete, "Delete"),
         (Key.CursorUp, "Up"),
         (Key.CursorDown, "Down"),
         (Key.PageUp, "PageUp"),

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Terminal.Gui.ViewBase;
 using ToolWear.Screens.Drawing;
 
@@ -6,6 +7,7 @@ namespace ToolWear.Screens;
 /// <summary>One screen: a view that paints a picture and does what the table of keys says.</summary>
 public abstract class Screen : View
 {
+    private const int MostTries = 3;
     private readonly Colours colours;
 
     /// <summary>Makes the screen, not yet shown.</summary>
@@ -49,6 +51,11 @@ public abstract class Screen : View
             _ => false,
         };
 
+    /// <summary>What the foot says of a key now.</summary>
+    /// <param name="row">The key.</param>
+    /// <returns>The words of its row, or better ones while something is typed or done.</returns>
+    public virtual string WordsOf(KeyRow row) => row.Words;
+
     /// <summary>The screen comes up.</summary>
     public virtual void Open() { }
 
@@ -75,10 +82,31 @@ public abstract class Screen : View
     /// <returns>The picture.</returns>
     public Picture Whole(int width, int height)
     {
-        Room = ScreenFrame.BodyRows(this, width, height);
+        IReadOnlyList<ImmutableArray<KeyRow>> foot = ScreenFrame.Foot(this, width, height);
+        Picture body = Body(width, height, foot.Count);
+        for (int i = 0; i < MostTries; i++)
+        {
+            // how long the body is shows only when it is drawn, and whether pages can be turned hangs on that
+            IReadOnlyList<ImmutableArray<KeyRow>> after = ScreenFrame.Foot(this, width, height);
+            bool isSettled = after.Count == foot.Count;
+            foot = isSettled || i < MostTries - 1 ? after : foot;
+            if (isSettled)
+            {
+                break;
+            }
+
+            body = Body(width, height, foot.Count);
+        }
+
+        return ScreenFrame.Around(this, Sitting, body, foot, height);
+    }
+
+    private Picture Body(int width, int height, int foot)
+    {
+        Room = ScreenFrame.BodyRows(Sitting.Said.Sentence, foot, width, height);
         Picture body = new(width, Room);
         Compose(body);
-        return ScreenFrame.Around(this, Sitting, body, height);
+        return body;
     }
 
     /// <inheritdoc />

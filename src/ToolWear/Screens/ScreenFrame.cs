@@ -5,96 +5,98 @@ using ToolWear.Screens.Drawing;
 namespace ToolWear.Screens;
 
 /// <summary>What every screen has round it: title, what was said last, the keys that work now.</summary>
+/// <remarks>Each of them takes the rows that it needs, measured; the body has the rest.</remarks>
 public static class ScreenFrame
 {
     private const int TitleRows = 1;
-    private const int SaidRows = 1;
+    private const int Gap = 2;
 
     /// <summary>The rows that are left between title and foot.</summary>
-    /// <param name="screen">The screen.</param>
+    /// <param name="said">What was said last.</param>
+    /// <param name="foot">Lines of the foot.</param>
     /// <param name="width">Columns.</param>
     /// <param name="height">Rows.</param>
     /// <returns>Rows, zero or more.</returns>
-    public static int BodyRows(Screen screen, int width, int height) =>
-        Math.Max(0, height - TitleRows - SaidRows - Foot(screen, width, height).Count);
+    public static int BodyRows(string said, int foot, int width, int height) =>
+        Math.Max(0, height - TitleRows - Said(said, width, height).Length - foot);
 
     /// <summary>Puts the frame round a body.</summary>
     /// <param name="screen">The screen.</param>
     /// <param name="sitting">The sitting.</param>
     /// <param name="body">The body.</param>
+    /// <param name="foot">The foot that it leaves room for.</param>
     /// <param name="height">Rows of the whole.</param>
     /// <returns>The whole.</returns>
-    public static Picture Around(Screen screen, Sitting sitting, Picture body, int height)
+    public static Picture Around(
+        Screen screen,
+        Sitting sitting,
+        Picture body,
+        IReadOnlyList<ImmutableArray<KeyRow>> foot,
+        int height
+    )
     {
         Picture whole = new(body.Width, height);
-        string day = sitting.Today.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
-        string right = sitting.Forecaster.IsBehind ? $"{Words.WorkingOut}  {day}" : day;
-        int room = body.Width - right.Length - 2;
-        whole.Put(0, 0, $"{screen.Heading}{Words.DemoMark(sitting.Shop)}", Ink.Title, room);
-        whole.PutRight(body.Width, 0, right, Ink.Title);
-        whole.Tint(0, Ink.Title);
+        DrawTitle(whole, screen.Heading, sitting);
         whole.Put(0, TitleRows, body);
         int at = TitleRows + body.Height;
-        whole.Put(0, at, sitting.Said.Sentence, sitting.Said.Ink);
-        foreach (ImmutableArray<KeyRow> line in Foot(screen, body.Width, height))
+        foreach (string line in Said(sitting.Said.Sentence, body.Width, height))
         {
-            at++;
+            whole.Put(0, at++, line, sitting.Said.Ink);
+        }
+
+        foreach (ImmutableArray<KeyRow> line in foot)
+        {
             int column = 0;
             foreach (KeyRow row in line)
             {
                 column = whole.Put(column, at, row.Shown, Ink.Key);
-                column = whole.Put(column + 1, at, row.Words, Ink.Quiet) + 2;
+                column = whole.Put(column + 1, at, row.Words, Ink.Quiet) + Gap;
             }
+
+            at++;
         }
 
         return whole;
     }
 
-    /// <summary>The keys at the foot, line by line. What does not fit is in help, whose key always stands there.</summary>
+    /// <summary>The keys at the foot, line by line: all that work now, where the window has room for them.</summary>
+    /// <remarks>
+    /// Up to a sixth of the rows: four lines of 24. What a smaller window has no room for is in help, whose key always
+    /// stands there; moving about is left out first, taking back last.
+    /// </remarks>
     /// <param name="screen">The screen.</param>
     /// <param name="width">Columns.</param>
     /// <param name="height">Rows of the whole.</param>
     /// <returns>Lines of rows.</returns>
-    public static IReadOnlyList<ImmutableArray<KeyRow>> Foot(Screen screen, int width, int height)
+    public static IReadOnlyList<ImmutableArray<KeyRow>> Foot(Screen screen, int width, int height) =>
+        Lines(
+            [
+                .. Keys.Of(screen.Name)
+                    .Where(row => !row.OnlyInHelp && Works(screen, row))
+                    .Select(row => row with { Words = screen.WordsOf(row) }),
+            ],
+            width,
+            height
+        );
+
+    /// <summary>Lays keys out line by line.</summary>
+    /// <param name="rows">The keys that work.</param>
+    /// <param name="width">Columns.</param>
+    /// <param name="height">Rows of the whole window.</param>
+    /// <returns>Lines of rows; none where there is no row.</returns>
+    public static IReadOnlyList<ImmutableArray<KeyRow>> Lines(ImmutableArray<KeyRow> rows, int width, int height)
     {
-        int most = height >= 20 ? 3 : 1;
-        KeyRow[] rows = [.. Keys.Of(screen.Name).Where(row => !row.OnlyInHelp && Works(screen, row))];
-        KeyRow? help = rows.FirstOrDefault(row => row.Act == Act.Help && screen.Name != ScreenName.Help);
-        List<List<KeyRow>> lines =
-        [
-            [],
-        ];
-        int used = 0;
-        int reserve = help is null ? 0 : Columns(help);
-        foreach (KeyRow row in rows.Where(row => row.Act != Act.Help))
+        int most = Math.Max(1, height / 6);
+        // help closes the foot
+        List<KeyRow> kept = [.. rows.OrderBy(row => row.Act == Act.Help)];
+        List<ImmutableArray<KeyRow>> lines = Flow(kept, width);
+        while (lines.Count > most && kept.Count > 1)
         {
-            int room = lines.Count == most ? width - reserve : width;
-            if (used + Columns(row) > room + 2)
-            {
-                if (lines.Count == most)
-                {
-                    break;
-                }
-
-                lines.Add([]);
-                used = 0;
-            }
-
-            lines[^1].Add(row);
-            used += Columns(row);
+            kept.Remove(LeastNeeded(kept));
+            lines = Flow(kept, width);
         }
 
-        if (help is not null && used + reserve > width + 2 && lines.Count < most)
-        {
-            lines.Add([]);
-        }
-
-        if (help is not null)
-        {
-            lines[^1].Add(help);
-        }
-
-        return [.. lines.Select(line => line.ToImmutableArray())];
+        return lines;
     }
 
     /// <summary>Whether a key does now what its row says: what it needs is there, and it is not typed instead.</summary>
@@ -102,7 +104,65 @@ public static class ScreenFrame
     /// <param name="row">The key.</param>
     /// <returns>True where it does.</returns>
     public static bool Works(Screen screen, KeyRow row) =>
-        screen.Has(row.Need) && !(screen.Line is { } line && row.Names.All(line.WouldTake));
+        !(row.Act == Act.Help && screen.Name == ScreenName.Help)
+        && screen.Has(row.Need)
+        && !(screen.Line is { } line && row.Names.All(line.WouldTake));
 
-    private static int Columns(KeyRow row) => Picture.ColumnsOf(row.Shown) + 1 + Picture.ColumnsOf(row.Words) + 2;
+    private static KeyRow LeastNeeded(List<KeyRow> rows) =>
+        rows.FindLast(row => row.Act == Act.Page)
+        ?? rows.FindLast(row => row.Act == Act.Move)
+        ?? rows.FindLast(row => row.Where is not null && row.Act != Act.Help)
+        ?? rows.FindLast(row => row.Act != Act.Help)
+        ?? rows[^1];
+
+    private static List<ImmutableArray<KeyRow>> Flow(List<KeyRow> rows, int width)
+    {
+        List<List<KeyRow>> lines = [];
+        int used = 0;
+        foreach (KeyRow row in rows)
+        {
+            int columns = Picture.ColumnsOf(row.Shown) + 1 + Picture.ColumnsOf(row.Words);
+            if (lines.Count == 0 || used + Gap + columns > width)
+            {
+                lines.Add([]);
+                used = -Gap;
+            }
+
+            lines[^1].Add(row);
+            used += Gap + columns;
+        }
+
+        return [.. lines.Select(line => line.ToImmutableArray())];
+    }
+
+    /// <summary>What was said, in up to three lines: a caution is not cut short. One empty line where nothing was.</summary>
+    private static string[] Said(string sentence, int width, int height) =>
+        [.. Picture.Wrap(sentence, Math.Max(1, width)).Take(height >= 20 ? 3 : 2)];
+
+    /// <summary>Heading, mark of the demo, day. The mark stands whole; the heading gives way, the day before it.</summary>
+    private static void DrawTitle(Picture whole, string heading, Sitting sitting)
+    {
+        string day = sitting.Today.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+        string mark = Words.DemoMark(sitting.Shop);
+        string shortMark = mark.Length == 0 ? "" : Words.DemoMarkShort;
+        (string Mark, string Right)[] ways = sitting.Forecaster.IsBehind
+            ?
+            [
+                (mark, $"{Words.WorkingOut}  {day}"),
+                (mark, Words.WorkingOut),
+                (shortMark, Words.WorkingOut),
+                (shortMark, ""),
+            ]
+            : [(mark, day), (shortMark, day), (shortMark, "")];
+        int Room((string Mark, string Right) way) =>
+            whole.Width - way.Mark.Length - way.Right.Length - (way.Right.Length == 0 ? 0 : Gap);
+        (string Mark, string Right) taken = ways.FirstOrDefault(
+            way => Room(way) >= Picture.ColumnsOf(heading),
+            ways[^1]
+        );
+        int at = whole.Put(0, 0, heading, Ink.Title, Math.Max(0, Room(taken)));
+        whole.Put(at, 0, taken.Mark, Ink.Title);
+        whole.PutRight(whole.Width, 0, taken.Right, Ink.Title);
+        whole.Tint(0, Ink.Title);
+    }
 }

@@ -20,6 +20,11 @@ internal static class ScreenList
             new FirstStart.FirstStartScreen(host),
             new ToolTable.ToolTableScreen(host),
             new NewTool.NewToolScreen(host),
+            new Orders.OrdersScreen(host),
+            new Costs.CostsScreen(host),
+            new Eyes.EyesScreen(host),
+            new SeriesPages.SeriesPagesScreen(host),
+            new StockRack.StockRackScreen(host),
         ];
 #pragma warning restore CA2000
 }

@@ -5,6 +5,7 @@ using ToolWear.Core.Shops;
 using ToolWear.Core.Wear;
 using ToolWear.Core.Wear.Trials;
 using ToolWear.Screens.Drawing;
+using ToolWear.Screens.WearCard;
 using ToolWear.Storage;
 
 namespace ToolWear.Screens;
@@ -27,6 +28,9 @@ public sealed class Sitting : IDisposable
         this.day = day;
         Forecaster = new Forecaster(onScreen);
         Plans = new Beside<Core.Planning.ForgeList>(onScreen, Plan);
+        Supposed = new Beside<Core.Planning.ForgeList>(onScreen, Plan);
+        Costs = new Beside<Core.Planning.ToolingCosts>(onScreen, Cost);
+        Charts = new Charts(onScreen);
         Trials = new Beside<ShopTrialList>(onScreen, (shop, stop) => new ShopTrialList(ShopTrials.Of(shop, stop)));
     }
 
@@ -50,6 +54,15 @@ public sealed class Sitting : IDisposable
 
     /// <summary>What works the forge list out, once it is asked for.</summary>
     public Beside<Core.Planning.ForgeList> Plans { get; }
+
+    /// <summary>What works the forge list of a supposed shop out, once it is asked for.</summary>
+    public Beside<Core.Planning.ForgeList> Supposed { get; }
+
+    /// <summary>What works the costs out, once they are asked for.</summary>
+    public Beside<Core.Planning.ToolingCosts> Costs { get; }
+
+    /// <summary>What works the charts of wear cards out.</summary>
+    public Charts Charts { get; }
 
     /// <summary>What works the comparisons out, once they are asked for.</summary>
     public Beside<ShopTrialList> Trials { get; }
@@ -79,7 +92,7 @@ public sealed class Sitting : IDisposable
             return false;
         }
 
-        recorded.Push(new Done(first, Shop.Ledger.Count, null));
+        recorded.Push(new Done(first, Shop.Ledger.Count));
         return true;
     }
 
@@ -88,23 +101,13 @@ public sealed class Sitting : IDisposable
     /// <returns>True where they are on the disk.</returns>
     public bool RecordForGood(ImmutableArray<LedgerEntry> entries) => Try(entries);
 
-    /// <summary>Notes something that is not in the ledger, so that the same key takes it back.</summary>
-    /// <param name="undo">Takes it back and says what that was.</param>
-    public void Remember(Func<string> undo) => recorded.Push(new Done(0, 0, undo));
-
-    /// <summary>Crosses out what was recorded last in this sitting.</summary>
+    /// <summary>Takes back what was recorded last in this sitting: it is crossed out, or counts again where it was a
+    /// crossing out.</summary>
     /// <returns>The entries taken back, in the order in which they were recorded; none where nothing was.</returns>
     public ImmutableArray<Entered> TakeBack()
     {
         while (recorded.TryPeek(out Done? last))
         {
-            if (last.Undo is { } undo)
-            {
-                recorded.Pop();
-                Say(undo(), Ink.Done);
-                return [];
-            }
-
             ImmutableArray<Entered> entries = Standing(last.First, last.Last);
             if (entries.IsEmpty)
             {
@@ -112,7 +115,7 @@ public sealed class Sitting : IDisposable
                 continue;
             }
 
-            if (!CrossOut(entries))
+            if (!TakeBack(entries))
             {
                 return [];
             }
@@ -125,14 +128,14 @@ public sealed class Sitting : IDisposable
         return [];
     }
 
-    /// <summary>Crosses entries out, the last first, all together.</summary>
-    /// <param name="entries">The entries.</param>
-    /// <returns>True where they are crossed out.</returns>
-    public bool CrossOut(ImmutableArray<Entered> entries) =>
+    /// <summary>Takes entries back, the last first, all together.</summary>
+    /// <param name="entries">The entries; each of them stands.</param>
+    /// <returns>True where they are taken back.</returns>
+    public bool TakeBack(ImmutableArray<Entered> entries) =>
         Try([
             .. entries
                 .OrderByDescending(each => each.Number)
-                .Select(each => new EntryCrossedOut(each.Number, Words.TakenBackAtOnce)),
+                .Select(each => Shop.TakingBack(each.Number, Words.TakenBackAtOnce)),
         ]);
 
     /// <inheritdoc />
@@ -140,23 +143,35 @@ public sealed class Sitting : IDisposable
     {
         Forecaster.Dispose();
         Plans.Dispose();
+        Supposed.Dispose();
+        Costs.Dispose();
         Trials.Dispose();
+        Charts.Dispose();
     }
 
-    private Core.Planning.ForgeList Plan(Shop shop, CancellationToken stop) =>
+    private Core.Planning.ForgeList Plan(Shop shop, Core.Planning.Steps steps) =>
         Core.Planning.ForgeList.Of(
-            new Core.Planning.ShopLives(ShopForecasts.Of(shop, stop)),
+            new Core.Planning.ShopLives(ShopForecasts.Of(shop, steps.Stop)),
             Today,
             shop.Settings.Sure,
-            until: null
+            until: null,
+            steps
         );
 
+    private static Core.Planning.ToolingCosts Cost(Shop shop, Core.Planning.Steps steps) =>
+        Core.Planning.ToolingCosts.Of(new Core.Planning.ShopLives(ShopForecasts.Of(shop, steps.Stop)), steps);
+
     private ImmutableArray<Entered> Standing(long first, long last) =>
-        [
-            .. Shop
-                .Ledger.GetRange((int)first - 1, (int)(last - first + 1))
-                .Where(each => !Shop.CrossedOut.ContainsKey(each.Number)),
-        ];
+        [.. Shop.Ledger.Skip((int)first - 1).Take((int)(last - first + 1)).Where(Stands)];
+
+    /// <summary>Whether what an entry says still holds, so that it can be taken back.</summary>
+    private bool Stands(Entered entered) =>
+        entered.What switch
+        {
+            EntryCrossedOut e => Shop.CrossedOut.GetValueOrDefault(e.Entry)?.Number == entered.Number,
+            EntryCountsAgain e => !Shop.CrossedOut.ContainsKey(e.Entry),
+            _ => !Shop.CrossedOut.ContainsKey(entered.Number),
+        };
 
     private bool Try(ImmutableArray<LedgerEntry> entries)
     {
@@ -173,6 +188,6 @@ public sealed class Sitting : IDisposable
         }
     }
 
-    /// <summary>Something done: entries of the ledger from first to last, or what takes it back.</summary>
-    private sealed record Done(long First, long Last, Func<string>? Undo);
+    /// <summary>Something done: entries of the ledger from first to last.</summary>
+    private sealed record Done(long First, long Last);
 }

@@ -28,7 +28,7 @@ public sealed class TypedLine
     /// <param name="name">The key's name.</param>
     /// <returns>True where it would.</returns>
     public bool WouldTake(string name) =>
-        name == "Backspace" ? Text.Length > 0
+        IsBack(name) ? Text.Length > 0
         : name == "Space" ? WouldTake(" ")
         : name.Length == 1 && (Text.Length > 0 && !isOffered || begins(name));
 
@@ -37,7 +37,7 @@ public sealed class TypedLine
     /// <returns>True where it was taken.</returns>
     public bool Take(KeyPress press)
     {
-        if (press.Name == "Backspace" && Text.Length > 0)
+        if (IsBack(press.Name) && Text.Length > 0)
         {
             int last = System.Globalization.StringInfo.ParseCombiningCharacters(Text)[^1];
             Text = isOffered ? "" : Text[..last];
@@ -55,4 +55,6 @@ public sealed class TypedLine
         isOffered = false;
         return true;
     }
+
+    private static bool IsBack(string name) => name is "Backspace" or "Delete";
 }

@@ -119,7 +119,7 @@ public sealed class DriveDepthTests
         );
 
         Assert.Equal(end, no.End);
-        Assert.EndsWith(".", no.Why, StringComparison.Ordinal);
+        Assert.EndsWith(".", no.Why(), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -130,7 +130,7 @@ public sealed class DriveDepthTests
         );
 
         // by hand: 35.9 - 35.3 = 0.6 over 0.03 is 20 mm
-        Assert.Equal("It would have to go 20.0 mm deeper, and the mark runs off the taper after 10.0.", no.Why);
+        Assert.Equal("It would have to go 20.0 mm deeper, and the mark runs off the taper after 10.0.", no.Why());
     }
 
     [Theory]

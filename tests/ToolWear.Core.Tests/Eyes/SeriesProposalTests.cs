@@ -20,7 +20,7 @@ public sealed class SeriesProposalTests
         Assert.Equal(Make.Teardrop(34.5, 14.05, 2.5), series.Rough);
         Assert.Equal(0.030, series.TaperLength);
         Assert.Equal(36.5, series.Slits.Longest.LengthMm);
-        Assert.All(series.Nesting, step => Assert.False(step.Spoils, step.Sentence));
+        Assert.All(series.Nesting, step => Assert.False(step.Spoils, step.Sentence()));
     }
 
     // common practice: eyes of hand-forged heads, 18 to 50 mm long and two fifths to four fifths as wide
@@ -38,7 +38,7 @@ public sealed class SeriesProposalTests
                     Assert.Equal(eye.EyeLength.Mm, KnockOut.Finish.EyeMm(series.Finish.EyeLength.Mm), 0.026);
                     Assert.True(series.Rough.AreaMm2() < series.Second.AreaMm2());
                     Assert.True(series.Second.AreaMm2() < series.Finish.AreaMm2());
-                    Assert.All(series.Nesting, step => Assert.False(step.Spoils, step.Sentence));
+                    Assert.All(series.Nesting, step => Assert.False(step.Spoils, step.Sentence()));
                 },
                 iter: 300
             );

@@ -39,6 +39,20 @@ public sealed class ShrinkageTests
                     Assert.True(SteelTemperature.Of(t).Elongation <= SteelTemperature.Of(t + more).Elongation + 8.41e-6)
             );
 
+    // EN 1993-1-2, 3.4.1.1, by hand: just below 750 C e is 0.009 + 0.00225 - 0.0002416 = 0.0110084, from there on 0.0110
+    [Fact]
+    public void The_standards_own_step_at_750_is_kept()
+    {
+        Assert.Equal(0.0110084, SteelTemperature.Of(750 - 1e-9).Elongation, 1e-12);
+        Assert.Equal(0.0110000, SteelTemperature.Of(750).Elongation, 1e-15);
+        Assert.Equal(0.0110000, SteelTemperature.Of(860).Elongation, 1e-15);
+    }
+
+    // by hand: 50 / (1 + 2e-5 x 1000 - 6.2e-3) = 50 / 1.0138 = 49.3194
+    [Fact]
+    public void A_cold_section_of_50_in_an_eye_at_1000_gives_49_319() =>
+        Assert.Equal(49.319, new KnockOut(SteelTemperature.Of(20), SteelTemperature.Of(1000)).EyeMm(50), 5e-4);
+
     // worked by hand: 36.79 x 17.64 makes 36.50 x 17.50 at drift 250, eye 750 C; the ratio is 1.0080
     [Fact]
     public void A_finish_drift_at_250_makes_an_eye_at_750_that_is_0_8_percent_smaller()

@@ -88,6 +88,21 @@ public sealed class CalendarTests
     }
 
     [Fact]
+    public void Heads_counted_at_the_stage_itself_teach_more_than_heads_finished()
+    {
+        Story story = Shop();
+        foreach (string session in (string[])["s1", "s2"])
+        {
+            Forge(story, session, heads: 2, heats: 12);
+            story.Enter(new HeadsDone(session, "cheeks", 4));
+        }
+
+        // 12 heats for the 4 heads that went through the cheeks, not for the 2 that were finished
+        Assert.Equal(3, Cheeks(story).Heats, 12);
+        Assert.True(Cheeks(story).IsLearned);
+    }
+
+    [Fact]
     public void Weighted_heats_count_the_work_and_the_load()
     {
         Story story = Shop();

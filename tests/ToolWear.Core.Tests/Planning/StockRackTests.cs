@@ -3,6 +3,7 @@ using ToolWear.Core.Measure;
 using ToolWear.Core.Planning;
 using ToolWear.Core.Sections;
 using ToolWear.Core.Tests.Shops;
+using ToolWear.Core.Tools;
 using Xunit;
 
 namespace ToolWear.Core.Tests.Planning;
@@ -22,55 +23,94 @@ public sealed class StockRackTests
             ("large", "4140", 30, 900),
             ("other", "H13", 20, 900)
         );
-        BatchStock stock = rack.Cut(Pin(), "4140", 3, "batch");
+        BatchStock stock = rack.Cut(Pin(), "4140", 3, Batch(1));
 
-        Assert.Equal("right large", string.Join(' ', stock.Cuts.Select(cut => cut.Bar)));
+        Assert.Equal("right large", string.Join(' ', stock.Cuts.Select(cut => cut.Bar.Name)));
         Assert.Equal([2, 1], stock.Cuts.Select(cut => cut.Pieces));
         Assert.Equal(Of20, stock.Cuts[0].PieceMm, 9);
         Assert.Equal(250 - (2 * Of20), stock.Cuts[0].LeftMm, 9);
         Assert.Equal(Of30, stock.Cuts[1].PieceMm, 9);
         Assert.Null(stock.Buy);
         Assert.Empty(stock.Notes);
-        Assert.Empty(rack.Shared());
+        Assert.Empty(rack.Cuts().Shared);
     }
 
     [Fact]
     public void What_the_rack_lacks_is_bought_in_whole_bars_of_the_same_size()
     {
         StockRack rack = Rack(("right", "4140", 20, 150));
-        BatchStock stock = rack.Cut(Pin(), "4140", 30, "batch");
+        BatchStock stock = rack.Cut(Pin(), "4140", 30, Batch(1));
 
         // 28 pieces of 107 go into a bar of 3000; 29 are wanted beside the one from the rack
         Assert.Equal(1, Assert.Single(stock.Cuts).Pieces);
-        Assert.Equal(("4140 round 20", 2, 29), (stock.Buy!.What, stock.Buy.Bars, stock.Buy.Pieces));
+        Assert.Equal((Wanted("4140"), 2, 29), (stock.Buy!.Bar, stock.Buy.Bars, stock.Buy.Pieces));
+    }
+
+    [Fact]
+    public void What_is_left_of_a_bought_bar_serves_the_next_batch()
+    {
+        StockRack rack = Rack();
+        BatchStock first = rack.Cut(Pin(), "W1", 20, Batch(1));
+        BatchStock second = rack.Cut(Pin(), "W1", 10, Batch(2));
+
+        // 28 pieces of 107 go into a bar of 3000: 8 of the second batch into the first bar, 2 into another
+        Assert.Equal((1, 20), (first.Buy!.Bars, first.Buy.Pieces));
+        Assert.Equal(8, Assert.Single(second.Cuts).Pieces);
+        Assert.Equal((1, 2), (second.Buy!.Bars, second.Buy.Pieces));
+        CutList cuts = rack.Cuts();
+        Assert.Equal(2, Assert.Single(cuts.Buy).Bars);
+        Assert.Equal([3000 - (28 * Of20), 3000 - (2 * Of20)], cuts.Bars.Select(bar => Math.Round(bar.LeftMm, 9)));
+        Assert.Equal([Batch(1), Batch(2)], cuts.Bars[0].Batches.Select(each => each.Batch));
+        Assert.Empty(cuts.Shared);
+    }
+
+    [Fact]
+    public void A_piece_longer_than_any_bar_is_said_and_not_left_out()
+    {
+        StockRack rack = new(Short().Shop);
+        BatchStock stock = rack.Cut(Pin(), "W1", 1, Batch(1));
+        Assert.Null(stock.Buy);
+        Assert.Contains("longer than a bar", Assert.Single(stock.Notes), StringComparison.Ordinal);
     }
 
     [Fact]
     public void A_steel_that_was_never_in_the_rack_is_bought_as_a_round_that_serves()
     {
-        BatchStock stock = Rack().Cut(Pin(), "W1", 1, "batch");
-        Assert.Equal(("W1 round 20", 1), (stock.Buy!.What, stock.Buy.Bars));
+        BatchStock stock = Rack().Cut(Pin(), "W1", 1, Batch(1));
+        Assert.Equal((Wanted("W1"), 1), (stock.Buy!.Bar, stock.Buy.Bars));
     }
 
     [Fact]
     public void A_bar_that_is_too_small_has_to_be_upset_and_it_is_said()
     {
-        BatchStock stock = Rack(("small", "4140", 10, 900)).Cut(Pin(), "4140", 1, "batch");
+        BatchStock stock = Rack(("small", "4140", 10, 900)).Cut(Pin(), "4140", 1, Batch(1));
         Assert.Equal(4 * Of20, Assert.Single(stock.Cuts).PieceMm, 9);
         Assert.Contains("upset", Assert.Single(stock.Notes), StringComparison.Ordinal);
     }
 
     [Theory]
-    [InlineData(300, "long enough")]
-    [InlineData(150, "too short")]
-    public void Two_batches_that_want_one_bar_are_named(double lengthMm, string verdict)
+    [InlineData(300, false)]
+    [InlineData(150, true)]
+    public void Two_batches_that_want_one_bar_are_named(double lengthMm, bool isTooShort)
     {
         StockRack rack = Rack(("right", "4140", 20, lengthMm));
-        rack.Cut(Pin(), "4140", 1, "first");
-        rack.Cut(Pin(), "4140", 1, "second");
-        string sentence = Assert.Single(rack.Shared());
-        Assert.Contains("right (first, second)", sentence, StringComparison.Ordinal);
-        Assert.Contains(verdict, sentence, StringComparison.Ordinal);
+        rack.Cut(Pin(), "4140", 1, Batch(1));
+        rack.Cut(Pin(), "4140", 1, Batch(2));
+        SharedBar shared = Assert.Single(rack.Cuts().Shared);
+        Assert.Equal(("right", isTooShort), (shared.Bar.Name, shared.IsTooShort));
+        Assert.Equal([Batch(1), Batch(2)], shared.Batches);
+    }
+
+    private static BatchName Batch(int day) => new(new ToolPlace("H", Place.Rough, "drift"), Story.Day(day));
+
+    private static BarWanted Wanted(string steel) =>
+        new(null, steel, new BarSize(SectionKind.Round, Length.FromMm(20m), null));
+
+    private static Story Short()
+    {
+        Story story = new();
+        story.Enter(new SettingChanged("bar_length_mm", "100"));
+        return story;
     }
 
     private static StockRack Rack(params (string Name, string Steel, double Mm, double LengthMm)[] bars)

@@ -1,5 +1,6 @@
 using CsCheck;
 using ToolWear.Core.Sections;
+using ToolWear.Testing.Generators;
 using Xunit;
 
 namespace ToolWear.Core.Tests.Sections;
@@ -75,6 +76,35 @@ public sealed class InsideTests
                 },
                 iter: 60
             );
+
+    // 10 000 pairs, the same each time: what is said to lie inside has no point outside the circles and straight lines of
+    // the outer one, and what is said to burst it has one, unless both touch to within the step from point to point.
+    [Fact]
+    public void Containment_agrees_with_points_for_10_000_pairs()
+    {
+        int inside = 0;
+        int outside = 0;
+        foreach (
+            (Section outer, Section inner) in Fixed.Samples(
+                Gen.Select(Make.AnyOfArcs, Make.Any, (outer, inner) => (outer, inner)),
+                10_000
+            )
+        )
+        {
+            Clearance clearance = Inside.Of(outer, inner);
+            double least = LeastDepthMm(outer, inner, clearance.ShiftMm, 48);
+            Assert.True(least >= clearance.ClearanceMm - 1e-9, $"{outer} {inner}: {least} < {clearance}");
+            // a chord of 1/48 of half a turn lies at most r (pi / 96)^2 / 2 inside its arc
+            double sagMm = inner.EyeLength.Mm + inner.EyeWidth.Mm;
+            sagMm *= Math.PI * Math.PI / 96 / 96 / 2;
+            Assert.True(least <= clearance.ClearanceMm + sagMm, $"{outer} {inner}: {least} > {clearance}");
+            Assert.True(clearance.Holds ? least >= -1e-7 : least < sagMm);
+            inside += clearance.Holds ? 1 : 0;
+            outside += clearance.Holds ? 0 : 1;
+        }
+
+        Assert.True(inside > 1000 && outside > 1000, $"{inside} inside, {outside} outside");
+    }
 
     [Fact]
     public void An_oval_holds_what_its_outline_holds() =>

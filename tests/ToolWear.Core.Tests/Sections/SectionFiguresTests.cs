@@ -2,6 +2,7 @@ using System.Globalization;
 using CsCheck;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Sections;
+using ToolWear.Testing.Generators;
 using Xunit;
 
 namespace ToolWear.Core.Tests.Sections;
@@ -53,31 +54,75 @@ public sealed class SectionFiguresTests
         }
     }
 
-    // A. Cauchy: for any convex section P is the integral of h over a full turn, A half that of h^2 - h'^2
+    // A. Cauchy: for any convex section P is the integral of h over a full turn, A half that of h^2 - h'^2. Gauss's rule
+    // between the kinks of h, its slope by differences; 10 000 sections, the same each time.
     [Fact]
-    public void Area_and_perimeter_follow_from_the_reach_by_Cauchys_formulas() =>
-        Make.Any.Sample(
-            section =>
-            {
-                const int n = 20_000;
-                const double step = 2 * Math.PI / n;
-                double p = 0;
-                double a = 0;
-                double before = section.SupportMm(-step);
-                for (int i = 0; i < n; i++)
-                {
-                    double h = section.SupportMm(i * step);
-                    double slope = (h - before) / step;
-                    p += h * step;
-                    a += ((h * before) - (slope * slope)) / 2 * step;
-                    before = h;
-                }
+    public void Area_and_perimeter_follow_from_the_reach_by_Cauchys_formulas()
+    {
+        int sections = 0;
+        foreach (Section section in Fixed.Samples(Make.Any, 10_000))
+        {
+            (double p, double a) = ByCauchy(section);
+            Assert.Equal(p, section.PerimeterMm(), 1e-6);
+            Assert.Equal(a, section.AreaMm2(), 1e-6 * Math.Max(1, a));
+            sections++;
+        }
 
-                Assert.Equal(p, section.PerimeterMm(), 1e-6 * p);
-                Assert.Equal(a, section.AreaMm2(), 1e-3 * a);
-            },
-            iter: 60
-        );
+        Assert.Equal(10_000, sections);
+    }
+
+    private static (double PerimeterMm, double AreaMm2) ByCauchy(Section section)
+    {
+        const int panels = 16;
+        const double step = 1e-5;
+        double[] kinks =
+        [
+            0,
+            Math.PI / 2,
+            Math.PI,
+            .. section is TeardropSection ? SquareToTheCheek(section) : Array.Empty<double>(),
+        ];
+        Array.Sort(kinks);
+        double p = 0;
+        double a = 0;
+        for (int i = 1; i < kinks.Length; i++)
+        {
+            double width = (kinks[i] - kinks[i - 1]) / panels;
+            for (int panel = 0; width > 1e-9 && panel < panels; panel++)
+            {
+                double from = kinks[i - 1] + (panel * width);
+                foreach ((double x, double weight) in Gauss)
+                {
+                    double t = from + (width * (1 + x) / 2);
+                    double h = section.SupportMm(t);
+                    double d = Math.Min(step, width / 50);
+                    double slope = (section.SupportMm(t + d) - section.SupportMm(t - d)) / (2 * d);
+                    p += weight * width / 2 * h;
+                    a += weight * width / 2 * ((h * h) - (slope * slope)) / 2;
+                }
+            }
+        }
+
+        // the other half of the turn is the same
+        return (2 * p, 2 * a);
+    }
+
+    private static double[] SquareToTheCheek(Section section)
+    {
+        double R = section.EyeWidth.Mm / 2;
+        double rho = section.Radius.Mm;
+        return [Math.Acos((R - rho) / (section.EyeLength.Mm - R - rho))];
+    }
+
+    // Gauss-Legendre, five points: M. Abramowitz and I. Stegun, Handbook of Mathematical Functions (1964), table 25.4
+    private static (double X, double Weight)[] Gauss { get; } =
+    [
+        (0, 0.568888888888889),
+        (0.538469310105683, 0.478628670499366),
+        (-0.538469310105683, 0.478628670499366),
+        (0.906179845938664, 0.236926885056189),
+        (-0.906179845938664, 0.236926885056189),
+    ];
 
     [Fact]
     public void The_outline_lies_on_the_section_and_encloses_its_area() =>

@@ -147,7 +147,7 @@ public sealed class CrossingOutTests
         story.Add("R1");
         long crossing = story.CrossOut(1);
         Assert.Equal(
-            $"entry {crossing} is itself a crossing out: enter again what it crossed out",
+            $"entry {crossing} is itself a crossing out: say that entry 1 counts again instead",
             story.Refused(new EntryCrossedOut(crossing, "a slip"))
         );
     }

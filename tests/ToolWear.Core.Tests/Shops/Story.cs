@@ -93,6 +93,8 @@ internal sealed class Story
 
     public long CrossOut(long entry) => Enter(new EntryCrossedOut(entry, "a slip"));
 
+    public long CountAgain(long entry) => Enter(new EntryCountsAgain(entry, "it was right"));
+
     public ToolInShop Tool(string mark) =>
         Shop.TryFind(Mark(mark), out ToolInShop? tool) ? tool : throw new InvalidOperationException(mark);
 

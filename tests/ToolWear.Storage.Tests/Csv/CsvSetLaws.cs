@@ -16,11 +16,15 @@ public sealed class CsvSetLaws
         int crossedOut = 0;
         int sharedMarks = 0;
         int between = 0;
+        int heads = 0;
+        int again = 0;
         RandomShop.Gen.Sample(
             shop =>
             {
                 scrapped += shop.Shop.Tools.Values.Count(tool => tool.Scrapped is not null);
                 crossedOut += shop.Shop.CrossedOut.Count;
+                heads += shop.Shop.Sessions.Values.Sum(session => session.HeadsByStage.Count);
+                again += shop.Shop.Ledger.Count(each => each.What is Core.Ledger.EntryCountsAgain);
                 sharedMarks +=
                     shop.Shop.Tools.Count - shop.Shop.Tools.Values.Select(tool => tool.Mark).Distinct().Count();
                 between += shop.Shop.Tools.Values.Sum(tool =>
@@ -31,5 +35,6 @@ public sealed class CsvSetLaws
             threads: 1
         );
         Assert.True(scrapped > 50 && crossedOut > 50 && sharedMarks > 20 && between > 100);
+        Assert.True(heads > 20 && again > 20, $"{heads} stages with heads, {again} counting again");
     }
 }

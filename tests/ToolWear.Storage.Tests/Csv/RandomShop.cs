@@ -28,7 +28,7 @@ internal static class RandomShop
     ];
 
     public static readonly Gen<ShopInHand> Gen =
-        from steps in CsCheck.Gen.Select(CsCheck.Gen.Int[0, 23], CsCheck.Gen.Int[0, 999], CsCheck.Gen.Int[0, 999]).List[
+        from steps in CsCheck.Gen.Select(CsCheck.Gen.Int[0, 25], CsCheck.Gen.Int[0, 999], CsCheck.Gen.Int[0, 999]).List[
             0,
             120
         ]
@@ -37,6 +37,7 @@ internal static class RandomShop
     private static ShopInHand Made(List<(int Kind, int A, int B)> steps)
     {
         ShopInHand shop = new() { Today = ShopInHand.Day("2026-05-01") };
+        shop.TryEnter(new PatternDescribed("axe", [new("open", null, null, Place.Rough, null, null, null)]));
         foreach ((int kind, int a, int b) in steps)
         {
             shop.TryEnter(Entry(shop, kind, a, b));
@@ -62,7 +63,7 @@ internal static class RandomShop
             7 or 8 => new ToolBroughtBack(tool, on, null),
             9 => new ToolScrapped(tool, on, (ScrapCause)(b % 7), null, note),
             10 => new ToolScrapped(tool, on, ScrapCause.MadeInto, ShopInHand.Mark(Marks[b % Marks.Length]), null),
-            11 or 12 => new SessionOpened($"s{a}", on, null, Care.Usual, note, null),
+            11 or 12 => new SessionOpened($"s{a}", on, a % 2 == 0 ? null : "axe", Care.Usual, note, null),
             13 or 14 => new SessionClosed(shop.Shop.OpenSession?.Name ?? session, b % 4),
             15 or 16 or 17 => new HeatsWorked(
                 session,
@@ -103,8 +104,17 @@ internal static class RandomShop
                 null,
                 null
             ),
-            _ => new EntryCrossedOut((b % Math.Max(1, shop.Shop.NextNumber)) + 1, "wrong"),
+            23 => new HeadsDone(session, "open", (b % 4) + 1),
+            _ => OfAnEntry(shop, kind, b),
         };
+    }
+
+    private static LedgerEntry OfAnEntry(ShopInHand shop, int kind, int b)
+    {
+        long[] crossed = [.. shop.Shop.CrossedOut.Keys.Order()];
+        return kind == 24 && crossed.Length > 0
+            ? new EntryCountsAgain(crossed[b % crossed.Length], "right after all")
+            : new EntryCrossedOut((b % Math.Max(1, shop.Shop.NextNumber)) + 1, "wrong");
     }
 
     private static Tool Tool(ToolMark mark, int a, int b) =>

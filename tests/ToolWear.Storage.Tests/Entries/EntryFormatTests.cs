@@ -14,8 +14,6 @@ namespace ToolWear.Storage.Tests.Entries;
 
 public sealed class EntryFormatTests
 {
-    private static readonly string Samples = Path.Combine(SampleFolder(), "entries-v1.jsonl");
-
     [Fact]
     public void What_is_written_reads_back_the_same_whatever_it_is() =>
         EntryGens.Wide.Any.Sample(
@@ -43,17 +41,24 @@ public sealed class EntryFormatTests
     }
 
     [Fact]
-    public void Every_entry_stored_by_the_first_version_still_reads_and_means_the_same()
+    public void Every_entry_ever_stored_still_reads_and_means_the_same()
     {
-        if (Environment.GetEnvironmentVariable("TOOLWEAR_WRITE_SAMPLES") == "1")
+        // a name for a new file beside the old ones, which are never made again
+        if (Environment.GetEnvironmentVariable("TOOLWEAR_WRITE_SAMPLES") is { Length: > 0 } name)
         {
+            string added = Path.Combine(SampleFolder(), $"entries-{name}.jsonl");
+            Assert.False(File.Exists(added), $"{added} is there already");
+            HashSet<string> known = [.. Stored().Select(Kind)];
             File.WriteAllLines(
-                Samples,
-                EntryGens.Wide.ByKind.Values.SelectMany(gen => Fixed.Samples(gen, 4, 11)).Select(EntryFormat.Write)
+                added,
+                EntryGens
+                    .Wide.ByKind.Values.SelectMany(gen => Fixed.Samples(gen, 4, 11))
+                    .Select(EntryFormat.Write)
+                    .Where(line => !known.Contains(Kind(line)))
             );
         }
 
-        string[] stored = File.ReadAllLines(Samples);
+        string[] stored = Stored();
         Assert.Equal(stored.Select(Lean), stored.Select(line => EntryFormat.Write(EntryFormat.Read(line))));
         Assert.Equal(EntryFormat.Known.Keys.Order(), stored.Select(Kind).Distinct().Order());
     }
@@ -145,6 +150,14 @@ public sealed class EntryFormatTests
         _ = stored["entry"]!.AsObject().Remove("tools");
         return stored.ToJsonString();
     }
+
+    private static string[] Stored() =>
+        [
+            .. Directory
+                .GetFiles(SampleFolder(), "entries-*.jsonl")
+                .Order(StringComparer.Ordinal)
+                .SelectMany(File.ReadAllLines),
+        ];
 
     private static string Kind(string line) =>
         JsonDocument.Parse(line).RootElement.GetProperty("kind").GetString() ?? "";

@@ -66,6 +66,14 @@ public sealed partial class EntryGens
                     (session, mark, work, heats, how) => new HeatsWorked(session, mark, work, heats, how)
                 )
             ),
+            Kind(
+                Gen.Select(
+                    pool.Session,
+                    pool.Name,
+                    pool.Heads,
+                    (session, stage, heads) => new HeadsDone(session, stage, heads)
+                )
+            ),
             Kind(Measured()),
             Kind(Reworked()),
             Kind(
@@ -87,6 +95,7 @@ public sealed partial class EntryGens
             Kind(Orders()),
             Kind(Settings()),
             Kind(Gen.Select(pool.Entry, Texts.Name, (entry, why) => new EntryCrossedOut(entry, why))),
+            Kind(Gen.Select(pool.Entry, Texts.Name, (entry, why) => new EntryCountsAgain(entry, why))),
         ];
 
     private static (Type Type, Gen<LedgerEntry> Entries) Kind<T>(Gen<T> entries)

@@ -17,6 +17,7 @@ public static class Ledgers
 
     private static readonly Gen<LedgerEntry> Plain = Gen.Frequency<LedgerEntry>(
         (20, Entries.Of<HeatsWorked>()),
+        (8, Entries.Of<HeadsDone>()),
         (14, Entries.Of<ToolMeasured>()),
         (7, Entries.Of<ToolReworked>()),
         (7, Entries.Of<ToolLookedOver>()),
@@ -34,6 +35,21 @@ public static class Ledgers
         (5, Entries.Any)
     );
 
+    /// <summary>An entry by itself, or a change of mind: one is crossed out and counts again, soon or at once.</summary>
+    private static readonly Gen<LedgerEntry[]> Steps = Gen.Frequency(
+        (20, Plain.Select(entry => new[] { entry })),
+        (
+            1,
+            Gen.Select(
+                Entries.Of<EntryCrossedOut>(),
+                Plain.Array[0, 3],
+                (crossing, between) =>
+                    (LedgerEntry[])
+                        [crossing, .. between, new EntryCountsAgain(((EntryCrossedOut)crossing).Entry, "it was right")]
+            )
+        )
+    );
+
     /// <summary>
     /// What is tried one after another, over six days: three tools and a session at first, then anything. About half of
     /// it can be; the rest must be refused.
@@ -42,8 +58,8 @@ public static class Ledgers
         Gen.Select(
             Entries.Of<ToolAdded>().Array[3, 3],
             Entries.Of<SessionOpened>(),
-            Plain.Array[0, 60],
-            (tools, session, rest) => OverDays([.. tools, session, .. rest])
+            Steps.Array[0, 55],
+            (tools, session, rest) => OverDays([.. tools, session, .. rest.SelectMany(each => each)])
         );
 
     /// <summary>A ledger that stands: what of the attempts can be, numbered.</summary>

@@ -17,7 +17,12 @@ public static class ShopTold
             Tool(tool.Id, tool.Mark.Text, tool.State, tool.StateOn, IsStartedAnew(tool), History(shop, tool))
         );
         IEnumerable<string> sessions = shop.Sessions.Values.Select(each =>
-            Session(each.Opened, each.IsOpen, each.Heads)
+            Session(
+                each.Opened,
+                each.IsOpen,
+                each.Heads,
+                string.Join(", ", each.HeadsByStage.Select(stage => $"{stage.Key} {stage.Value}"))
+            )
         );
         IEnumerable<string> described =
         [
@@ -41,8 +46,8 @@ public static class ShopTold
         IEnumerable<string> history
     ) => $"#{id} {mark} {state} {on:yyyy-MM-dd} {(startedAnew ? "anew" : "")}: {string.Join(", ", history)}";
 
-    internal static string Session(SessionOpened opened, bool isOpen, int? heads) =>
-        $"{Told.Of(opened)} {(isOpen ? "open" : "closed")} {heads}";
+    internal static string Session(SessionOpened opened, bool isOpen, int? heads, string byStage) =>
+        $"{Told.Of(opened)} {(isOpen ? "open" : "closed")} {heads} ({byStage})";
 
     internal static string Event(Entered entered, double? weighted) =>
         $"{entered.Number} {Told.Of(entered.What)}"

@@ -20,6 +20,21 @@ internal sealed class SlowPresent(IReadOnlyList<Entered> standing)
 
     public int? HeadsOf(string name) => All<SessionClosed>().FirstOrDefault(each => each.Session == name)?.Heads;
 
+    public int HeadsAt(string session, string stage) =>
+        All<HeadsDone>().Where(each => each.Session == session && each.Stage == stage).Sum(each => each.Heads);
+
+    /// <summary>Heads by stage in the order of the stages' names: "open 3, cheeks 2".</summary>
+    public string StagesOf(string session) =>
+        string.Join(
+            ", ",
+            All<HeadsDone>()
+                .Where(each => each.Session == session)
+                .Select(each => each.Stage)
+                .Distinct()
+                .Order(StringComparer.Ordinal)
+                .Select(stage => $"{stage} {HeadsAt(session, stage)}")
+        );
+
     public SlowTool? Find(ToolMark mark) => Find(Tools(), mark);
 
     public List<SlowTool> Tools()

@@ -23,6 +23,7 @@ internal sealed class SlowRules(SlowPresent present, Entered entered)
                 && e.Care.Blows is not (< 1 or > 1000),
             SessionClosed e => present.IsOpen(e.Session) && e.Heads is not (< 0 or > 10_000),
             HeatsWorked e => CanWork(e),
+            HeadsDone e => CanCount(e),
             ToolMeasured e => CanMeasure(e),
             ToolReworked e => CanHappen(e.Tool, e.On)
                 && (e.Gauge is null || present.Find(e.Tool)!.HasGauge(e.Gauge))
@@ -78,6 +79,13 @@ internal sealed class SlowRules(SlowPresent present, Entered entered)
         return CanHappen(e.Tool, session.On)
             && (present.Find(e.Tool) is not { State: ToolState.SetAside } aside || session.On <= aside.StateOn);
     }
+
+    private bool CanCount(HeadsDone e) =>
+        e.Heads >= 1
+        && present.HeadsAt(e.Session, e.Stage) + e.Heads <= 10_000
+        && present.Session(e.Session)?.Pattern is { } pattern
+        && present.All<PatternDescribed>().LastOrDefault(each => each.Pattern == pattern) is { } described
+        && described.Stages.Any(stage => stage.Name == e.Stage);
 
     private bool CanMeasure(ToolMeasured e)
     {

@@ -17,9 +17,12 @@ public sealed class SlowShop
     /// <returns>True where it was taken.</returns>
     public bool Takes(Entered entered)
     {
-        bool can = entered.What is EntryCrossedOut crossing
-            ? CanCrossOut(crossing)
-            : new SlowRules(Present, entered).Holds();
+        bool can = entered.What switch
+        {
+            EntryCrossedOut e => Standing().Exists(each => each.Number == e.Entry) && Holds(e.Entry, Without(e.Entry)),
+            EntryCountsAgain e => Crossed().Contains(e.Entry) && Holds(e.Entry, With(e.Entry)),
+            _ => new SlowRules(Present, entered).Holds(),
+        };
         if (can)
         {
             ledger.Add(entered);
@@ -42,7 +45,14 @@ public sealed class SlowShop
         IEnumerable<string> sessions = present
             .All<SessionOpened>()
             .OrderBy(each => each.Session, StringComparer.Ordinal)
-            .Select(each => ShopTold.Session(each, present.IsOpen(each.Session), present.HeadsOf(each.Session)));
+            .Select(each =>
+                ShopTold.Session(
+                    each,
+                    present.IsOpen(each.Session),
+                    present.HeadsOf(each.Session),
+                    present.StagesOf(each.Session)
+                )
+            );
         IEnumerable<string> eyes = Standing().Where(each => each.What is EyeMeasured).Select(Told.Of);
         return string.Join('\n', [.. tools, .. sessions, .. Described(present), .. eyes]);
 
@@ -80,29 +90,54 @@ public sealed class SlowShop
 
     private List<Entered> Standing() => Without(0);
 
-    /// <summary>What counts: all but crossings out, what they crossed out, and one more entry.</summary>
-    private List<Entered> Without(long number)
+    /// <summary>The numbers that are crossed out after all was said of them.</summary>
+    private HashSet<long> Crossed()
     {
-        HashSet<long> crossed = [.. ledger.Select(each => each.What).OfType<EntryCrossedOut>().Select(x => x.Entry)];
-        return ledger.FindAll(each =>
-            each.What is not EntryCrossedOut && !crossed.Contains(each.Number) && each.Number != number
-        );
-    }
-
-    private bool CanCrossOut(EntryCrossedOut crossing)
-    {
-        List<Entered> standing = Standing();
-        if (!standing.Exists(each => each.Number == crossing.Entry))
+        HashSet<long> crossed = [];
+        foreach (LedgerEntry what in ledger.Select(each => each.What))
         {
-            return false;
+            switch (what)
+            {
+                case EntryCrossedOut e:
+                    crossed.Add(e.Entry);
+                    break;
+                case EntryCountsAgain e:
+                    crossed.Remove(e.Entry);
+                    break;
+            }
         }
 
-        List<Entered> rest = Without(crossing.Entry);
-        for (int i = 0; i < rest.Count; i++)
+        return crossed;
+    }
+
+    /// <summary>What counts, less one entry: all but what speaks of entries, and what is crossed out.</summary>
+    private List<Entered> Without(long number) => Only(Crossed(), number);
+
+    /// <summary>What counts, and one entry that is crossed out.</summary>
+    private List<Entered> With(long number)
+    {
+        HashSet<long> crossed = Crossed();
+        crossed.Remove(number);
+        return Only(crossed, 0);
+    }
+
+    private List<Entered> Only(HashSet<long> crossed, long without) =>
+        ledger.FindAll(each =>
+            each.What is not (EntryCrossedOut or EntryCountsAgain)
+            && !crossed.Contains(each.Number)
+            && each.Number != without
+        );
+
+    /// <summary>Whether all that would stand could be entered one after another, and would speak of the same tools.</summary>
+    private bool Holds(long turned, List<Entered> then)
+    {
+        List<Entered> now = Standing();
+        for (int i = 0; i < then.Count; i++)
         {
-            SlowPresent without = new(rest[..i]);
-            SlowPresent with = new(standing.FindAll(each => each.Number < rest[i].Number));
-            if (!new SlowRules(without, rest[i]).Holds() || !SpeaksOfTheSame(with, without, rest[i].What))
+            SlowPresent before = new(then[..i]);
+            SlowPresent asItIs = new(now.FindAll(each => each.Number < then[i].Number));
+            bool isSame = then[i].Number == turned || SpeaksOfTheSame(asItIs, before, then[i].What);
+            if (!new SlowRules(before, then[i]).Holds() || !isSame)
             {
                 return false;
             }
@@ -112,6 +147,6 @@ public sealed class SlowShop
     }
 
     /// <summary>Whether the marks in an entry still mean the same tools.</summary>
-    private static bool SpeaksOfTheSame(SlowPresent with, SlowPresent without, LedgerEntry what) =>
-        what is ToolAdded || what.Tools.All(mark => with.Find(mark)?.Id == without.Find(mark)?.Id);
+    private static bool SpeaksOfTheSame(SlowPresent one, SlowPresent other, LedgerEntry what) =>
+        what is ToolAdded || what.Tools.All(mark => one.Find(mark)?.Id == other.Find(mark)?.Id);
 }

@@ -1,4 +1,6 @@
+using ToolWear.Core.Measure;
 using ToolWear.Core.Wear;
+using ToolWear.Results;
 
 namespace ToolWear.Tests.Commands;
 
@@ -25,6 +27,10 @@ public sealed class DemoFixture : IDisposable
     public string RackText { get; }
 
     public string ForecastText { get; }
+
+    /// <summary>The card of every tool there ever was, in mm.</summary>
+    internal Card[] Cards =>
+        field ??= [.. Forecasts.Shop.Tools.Values.Select(tool => Card.Of(Forecasts, tool, LengthUnit.Mm))];
 
     internal TestSite Site => site;
 

@@ -32,6 +32,11 @@ internal sealed class TestSite : IDisposable
     /// <summary>Runs a command line on the store.</summary>
     public Ran Run(params string[] arguments)
     {
+        if (Outside.Program is not null)
+        {
+            return Outside.Run(this, arguments);
+        }
+
         using StringWriter output = new();
         using StringWriter error = new();
         Site site = new(output, error, Clock, new RealDisk(), () => new string('0', 32), Store, Folder);

@@ -12,7 +12,7 @@ using Xunit;
 namespace ToolWear.Tests.Screens;
 
 /// <summary>The screens without a terminal: keys in, text out. Counts the keys it presses.</summary>
-internal sealed class Evenings : IDisposable
+internal sealed class Evenings : IEvening
 {
     private readonly IApplication app;
     private readonly SessionToken token;
@@ -86,8 +86,26 @@ internal sealed class Evenings : IDisposable
     public void WaitForForecasts() =>
         WaitFor(() => sitting.Forecasts is not null && !sitting.Forecaster.IsBehind, "the forecasts");
 
-    /// <summary>Waits until the forge list, which was asked for, is there.</summary>
-    public void WaitForForgeList() => WaitFor(() => !sitting.Plans.IsBehind, "the forge list");
+    /// <summary>Waits until all that the screen shows is there; tallying and measuring wait for nothing.</summary>
+    public void WaitForAll()
+    {
+        if (Host.Current.Name is not (ScreenName.Hammer or ScreenName.Closing) && Host.Current.Line is null)
+        {
+            WaitForForecasts();
+        }
+
+        // what is worked out may be asked for only when the screen is drawn
+        app.LayoutAndDraw(true);
+        WaitForPlans();
+        WaitFor(() => !sitting.Trials.IsBehind && !sitting.Charts.IsBehind, "what was asked for");
+    }
+
+    /// <summary>Waits until forge lists and costs that were asked for are there.</summary>
+    public void WaitForPlans() =>
+        WaitFor(
+            () => !sitting.Plans.IsBehind && !sitting.Supposed.IsBehind && !sitting.Costs.IsBehind,
+            "forge list and costs"
+        );
 
     private void WaitFor(Func<bool> isThere, string what)
     {
@@ -117,7 +135,8 @@ internal sealed class Evenings : IDisposable
             )
             .TrimEnd();
 
-    private static Key KeyOf(string name) =>
+    /// <summary>The key of a name: "h", "Enter", "F5".</summary>
+    public static Key KeyOf(string name) =>
         name switch
         {
             "Enter" => Key.Enter,
@@ -128,7 +147,16 @@ internal sealed class Evenings : IDisposable
             "Down" => Key.CursorDown,
             "PageUp" => Key.PageUp,
             "PageDown" => Key.PageDown,
-            "F1" => Key.F1,
+            "Left" => Key.CursorLeft,
+            "Right" => Key.CursorRight,
+            "Home" => Key.Home,
+            "End" => Key.End,
+            "Insert" => Key.InsertChar,
+            "Delete" => Key.Delete,
+            "Tab" => Key.Tab,
+            _ when name.Length > 1 && name[0] == 'F' => Key.TryParse(name, out Key? key)
+                ? key
+                : throw new ArgumentException(name, nameof(name)),
             "Ctrl+C" => Key.C.WithCtrl,
             _ => new Key(name[0]),
         };

@@ -1,6 +1,6 @@
-using System.Collections.Immutable;
 using ToolWear.Core.Ledger;
-using ToolWear.Screens;
+using ToolWear.Screens.Drawing;
+using ToolWear.Screens.Help;
 using ToolWear.Tests.Commands;
 using Xunit;
 
@@ -93,57 +93,18 @@ public sealed class KeyTests
     }
 
     [Fact]
-    public void Every_key_that_acts_stands_at_the_foot_or_in_help()
+    public void Every_key_of_every_screen_has_its_help()
     {
-        using TestSite site = new();
-        site.Done("demo", "--no-screens", "--store", site.Store);
-        using Evenings evening = new(site);
-        evening.WaitForForecasts();
-        foreach ((ScreenName screen, string[] way) in Ways)
+        foreach (ScreenName screen in Enum.GetValues<ScreenName>())
         {
-            evening.Press(way);
-            Assert.Equal(screen, evening.Host.Current.Name);
-            ImmutableArray<string> known = [.. Keys.Of(screen).SelectMany(row => row.Names)];
-            string[] idle =
-            [
-                .. Enumerable
-                    .Range(33, 94)
-                    .Select(each => char.ToLowerInvariant((char)each).ToString())
-                    .Where(key => !known.Contains(key, StringComparer.Ordinal))
-                    .Where(key => evening.Host.Current.Line?.WouldTake(key) != true),
-            ];
-            string before = evening.Text;
-            evening.Press(idle);
-            Assert.Equal(before, evening.Text);
-            evening.Press("Esc");
-        }
-    }
-
-    [Fact]
-    public void Every_key_at_the_foot_is_drawn_and_every_row_has_its_help()
-    {
-        using TestSite site = new();
-        site.Done("demo", "--no-screens", "--store", site.Store);
-        using Evenings evening = new(site);
-        evening.WaitForForecasts();
-        foreach ((ScreenName screen, string[] way) in Ways)
-        {
-            evening.Press(way);
-            Screen current = evening.Host.Current;
-            foreach (KeyRow row in ScreenFrame.Foot(current, 80, 24).SelectMany(line => line))
-            {
-                Assert.True(ScreenFrame.Works(current, row), $"{screen}: {row.Shown}");
-                Assert.Contains($"{row.Shown} {row.Words}", evening.Text, StringComparison.Ordinal);
-            }
-
-            evening.Press("F1");
-            string help = Pages(evening);
+            Picture help = new(80, 100);
+            HelpText.Draw(help, screen, 0);
+            Assert.Empty(help.Overlaps);
+            Assert.Empty(help.LeftOut);
             foreach (KeyRow row in Keys.Of(screen))
             {
-                Assert.Contains(row.Does[..Math.Min(30, row.Does.Length)], help, StringComparison.Ordinal);
+                Assert.Contains(row.Does[..Math.Min(30, row.Does.Length)], help.ToString(), StringComparison.Ordinal);
             }
-
-            evening.Press("Esc", "Esc");
         }
     }
 
@@ -156,26 +117,4 @@ public sealed class KeyTests
             Assert.Equal(names.Distinct(StringComparer.Ordinal), names);
         }
     }
-
-    private static string Pages(Evenings evening)
-    {
-        string first = evening.Text;
-        evening.Press("PageDown");
-        string second = evening.Text;
-        evening.Press("PageUp");
-        return first + second;
-    }
-
-    private static (ScreenName, string[])[] Ways =>
-        [
-            (ScreenName.ToolRack, []),
-            (ScreenName.Choosing, ["h"]),
-            (ScreenName.CaliperRound, ["m"]),
-            (ScreenName.WearCard, ["Enter"]),
-            (ScreenName.ForgeList, ["f"]),
-            (ScreenName.LedgerPages, ["l"]),
-            (ScreenName.ShopPage, ["s"]),
-            (ScreenName.NewTool, ["a"]),
-            (ScreenName.ToolTable, ["t"]),
-        ];
 }

@@ -1,12 +1,13 @@
 using System.Text;
 using ToolWear.Core.Ledger;
+using ToolWear.Screens;
 using ToolWear.Testing.Goldens;
 using ToolWear.Tests.Commands;
 using Xunit;
 
 namespace ToolWear.Tests.Screens;
 
-/// <summary>An evening and the morning after, as one would play it to somebody.</summary>
+/// <summary>An evening and the morning after, as one would play it to somebody: the keys, and the screen after each step.</summary>
 public sealed class RecordedEveningTests
 {
     [Theory]
@@ -17,66 +18,54 @@ public sealed class RecordedEveningTests
         using TestSite site = new();
         site.Done("demo", "--no-screens", "--store", site.Store);
         StringBuilder record = new();
-        Night(site, record, width, height);
+        using (IEvening evening = IEvening.On(site, width, height))
+        {
+            Night(new Recorder(evening, record));
+        }
+
         site.Clock.Advance(TimeSpan.FromHours(13));
-        Morning(site, record, width, height);
-        Golden.Same($"screens/evening.{width}x{height}.txt", record.ToString());
+        using (IEvening morning = IEvening.On(site, width, height))
+        {
+            Morning(new Recorder(morning, record), site.In("history.csv"));
+        }
+
+        Assert.Contains(
+            "H5,width,drift,H,rough,4140",
+            File.ReadAllText(site.In("history.csv")),
+            StringComparison.Ordinal
+        );
+        string safe = record.ToString().Replace(site.In("history.csv"), "FILE", StringComparison.Ordinal);
+        Golden.Same($"screens/evening.{width}x{height}.txt", safe);
     }
 
-    private static void Night(TestSite site, StringBuilder record, int width, int height)
+    [Theory]
+    [InlineData(80, 24)]
+    [InlineData(120, 40)]
+    public void The_screens_that_the_evening_does_not_pass_through(int width, int height)
     {
-        using Evenings evening = new(site, width: width, height: height);
-        evening.WaitForForecasts();
-        Show("the rack");
-        evening.Press("h");
-        Show("last time's tools and pattern are offered");
-        evening.Press("Enter", "3", "3", "3", "4", "4", "b", "c", "c", "e");
-        Show("five heats on two drifts, heads as they go");
-        evening.Press("s");
-        Show("closing asks for heads and estimates what was not tallied");
-        evening.Press("Enter", "Enter", "Enter", "Enter", "Enter", "Enter");
-        evening.WaitForForecasts();
-        Show("closed");
-        void Show(string caption) => record.Append($"== {caption}\n{evening.Text}\n");
-    }
+        StringBuilder record = new();
+        using (TestSite bare = new())
+        using (IEvening first = IEvening.On(bare, width, height))
+        {
+            Recorder empty = new(first, record);
+            empty.Step("the first start of an empty store");
+            empty.Step("the table of the tools one has", "t");
+            empty.Step("one tool, question by question", "Esc", "a");
+        }
 
-    private static void Morning(TestSite site, StringBuilder record, int width, int height)
-    {
-        using Evenings morning = new(site, width: width, height: height);
-        morning.WaitForForecasts();
-        morning.Press("m");
-        Show("to measure, the tools of last night first");
-        morning.Press("s");
-        morning.Type("13,2");
-        Show("a size is being typed");
-        morning.Press("Enter");
-        Show("taken, and the next gauge mark");
-        morning.Type("33.90");
-        morning.Press("Enter");
-        morning.Type("13.7");
-        morning.Press("Enter");
-        morning.Type("34.20");
-        morning.Press("Enter", "Esc");
-        morning.WaitForForecasts();
-        Show("the rack again");
-        morning.Press("Down", "Down", "Down", "Down", "Down", "Down", "Enter");
-        Show("the wear card");
-        morning.Press("w");
-        Show("the card in words");
-        morning.Press("Esc", "f");
-        morning.WaitForForgeList();
-        Show("the forge list");
-        morning.Press("Esc", "l");
-        Show("the ledger");
-        morning.Press("Esc", "s");
-        Show("the shop page");
-        morning.Press("Esc", "e");
-        Show("a name for the wear history is offered");
-        morning.Type(site.In("history.csv"));
-        morning.Press("Enter");
-        Assert.True(File.Exists(site.In("history.csv")), morning.Text);
-        Assert.Contains("13.2", File.ReadAllText(site.In("history.csv")), StringComparison.Ordinal);
-        void Show(string caption) => record.Append($"== {caption}\n{morning.Text}\n");
+        using TestSite site = new();
+        site.Done("demo", "--no-screens", "--store", site.Store);
+        using IEvening demo = IEvening.On(site, width, height);
+        demo.WaitForForecasts();
+        Recorder rack = new(demo, record);
+        rack.Step("help for the rack", "?");
+        rack.Step("the card in words", "Esc", "Down", "Enter", "w");
+        rack.Step("trials", "Esc", "r");
+        rack.Step("the ledger", "Esc", "l");
+        rack.Step("the reason for a crossing out is asked", "x");
+        rack.Step("the shop", "Esc", "Esc", "s");
+        rack.Step("help at the hammer", "Esc", "h", "Enter", "?");
+        Golden.Same($"screens/others.{width}x{height}.txt", record.ToString());
     }
 
     [Fact]
@@ -86,8 +75,8 @@ public sealed class RecordedEveningTests
         site.Done("demo", "--no-screens", "--store", site.Store);
         site.Done("heats", "H5", "3");
         site.Done("close-session");
-        using Evenings evening = new(site, "2026-11-12");
-        evening.WaitForForecasts();
+        using BareScreens evening = new(site);
+        evening.Wait();
         evening.Press("m");
         int before = evening.Sitting.Shop.Ledger.Count;
         evening.Type("9.0");
@@ -98,11 +87,67 @@ public sealed class RecordedEveningTests
         Assert.Equal(before + 1, evening.Sitting.Shop.Ledger.Count);
         evening.Press("Backspace");
         Assert.IsType<EntryCrossedOut>(evening.Sitting.Shop.Ledger[^1].What);
-        for (int i = 0; i < 60 && !evening.Text.StartsWith("The caliper round is done", StringComparison.Ordinal); i++)
+        const string end = "The caliper round is done";
+        for (int i = 0; i < 60 && evening.Current.Heading != end; i++)
         {
             evening.Press("Enter");
         }
 
-        Assert.StartsWith("The caliper round is done", evening.Text, StringComparison.Ordinal);
+        Assert.StartsWith(end, evening.Text, StringComparison.Ordinal);
+    }
+
+    private static void Night(Recorder evening)
+    {
+        evening.Step("the rack");
+        evening.Step("last time's tools and pattern are offered", "h");
+        evening.Step("the session is open", "Enter");
+        evening.Step("five heats on two drifts", "3", "3", "3", "4", "4");
+        evening.Step("two heads through the cheeks", "c", "c");
+        evening.Step("closing offers the heads that were counted", "s");
+        evening.Step(
+            "each Enter takes one number; the open order is asked about once",
+            [.. Enumerable.Repeat("Enter", 6)]
+        );
+        evening.Step("closed, and the order counted down", "Enter");
+    }
+
+    private static void Morning(Recorder morning, string file)
+    {
+        morning.Step("the rack, the morning after");
+        morning.Step("to measure, the tools of last night first", "m");
+        morning.Step("H5: a size is typed", "1", "3", ",", "2");
+        morning.Step("taken, and the next gauge mark", "Enter");
+        morning.Step("H5 is done, H6 is in the hand", "3", "4", ".", "1", "Enter");
+        morning.Step("H6: both gauge marks", "1", "3", ".", "6", "5", "Enter", "3", "4", ".", "5", "Enter");
+        morning.Step("the verdicts", "Esc");
+        morning.Step("the rack", "Enter");
+        morning.Step("down to H5, its card", "Down", "Down", "Down", "Down", "Down", "Down", "Enter");
+        morning.Step("the rack again", "Esc");
+        morning.Step("the forge list", "f");
+        morning.Step("a name for the wear history is offered", "Esc", "e");
+        morning.Typed("another name is typed, and the history is written", file, "Enter");
+    }
+
+    /// <summary>Presses the keys of a step, waits for what it asked for, and writes down keys and screen.</summary>
+    private sealed class Recorder(IEvening evening, StringBuilder record)
+    {
+        public void Step(string caption, params string[] keys)
+        {
+            evening.Press(keys);
+            Write(caption, string.Join(' ', keys));
+        }
+
+        public void Typed(string caption, string text, string last)
+        {
+            evening.Type(text);
+            evening.Press(last);
+            Write(caption, $"{text} {last}");
+        }
+
+        private void Write(string caption, string keys)
+        {
+            evening.WaitForAll();
+            record.Append($"== {caption}\n== keys: {(keys.Length == 0 ? "none" : keys)}\n{evening.Text}\n");
+        }
     }
 }

@@ -5,7 +5,7 @@ internal static class Drift
 {
     /// <summary>The form.</summary>
     public static readonly ToolForm Form = new(
-        "drift",
+        ToolForms.Drift,
         IsStruck: true,
         [
             new("width", Wears.Smaller, Measures.Width),

@@ -8,6 +8,7 @@ internal static class Punch
         "punch",
         IsStruck: true,
         [new("width", Wears.Smaller, Measures.Width), new(ToolForm.Overall, Wears.Smaller, Measures.Overall)],
-        _ => Work.Slitting
+        _ => Work.Slitting,
+        OpensASlit: true
     );
 }

@@ -23,6 +23,9 @@ public sealed record GaugeHistory(
     WearHistory Wear
 )
 {
+    /// <summary>Where the gauge mark stood when a finished eye that this drift made was measured, in order.</summary>
+    public ImmutableArray<SizeThen> AtEyes { get; init; } = [];
+
     /// <summary>The wear at the last size known, mm; null where no size is known.</summary>
     public double? LastKnownWearMm => Start is { } start && LastKnown is { } last ? Gauge.WearTo(start, last).Mm : null;
 

@@ -15,6 +15,7 @@ internal sealed class GaugeWalk
     private readonly List<WearSegment> done = [];
     private readonly List<WearReading> evidence = [];
     private readonly ImmutableArray<GaugeReading>.Builder readings = ImmutableArray.CreateBuilder<GaugeReading>();
+    private readonly ImmutableArray<SizeThen>.Builder eyes = ImmutableArray.CreateBuilder<SizeThen>();
     private Length? start;
     private Length? lastKnown;
     private double? segmentStartMm;
@@ -68,6 +69,9 @@ internal sealed class GaugeWalk
                 break;
             case ToolStartedHere:
                 Begin(null);
+                break;
+            case EyeMeasured:
+                eyes.Add(new(entered.Number, done.Count + 1, heats, segmentStartMm is not null, lastKnown));
                 break;
             default:
                 break;
@@ -135,7 +139,10 @@ internal sealed class GaugeWalk
             heats,
             [.. done, new WearSegment(segmentStartMm, [.. evidence])]
         );
-        return new(tool, gauge, start, readings.ToImmutable(), lastKnown, heatsSinceKnown, wear);
+        return new(tool, gauge, start, readings.ToImmutable(), lastKnown, heatsSinceKnown, wear)
+        {
+            AtEyes = eyes.ToImmutable(),
+        };
     }
 
     private string[] Kind() =>
@@ -151,14 +158,5 @@ internal sealed class GaugeWalk
         return read ?? gauge.Resolution ?? shop.Settings.CaliperResolution;
     }
 
-    private Length? MadeLikeItsSeries()
-    {
-        Series? series = shop.SeriesOf(tool.Tool);
-        return gauge.Measures switch
-        {
-            Measures.Length => series?.Length,
-            Measures.Width => series?.Width,
-            _ => null,
-        };
-    }
+    private Length? MadeLikeItsSeries() => shop.SeriesOf(tool.Tool)?.MadeSize(gauge.Measures);
 }

@@ -13,8 +13,20 @@ public static class ShopHistories
     /// <returns>One for each of its gauge marks, in their order.</returns>
     public static ImmutableArray<GaugeHistory> Of(Shop shop, ToolInShop tool)
     {
-        ImmutableArray<(HistoryPlace Place, Entered Entered)> history = shop.HistoryOf(tool);
+        ImmutableArray<(HistoryPlace Place, Entered Entered)> history = WithEyes(shop, tool);
         return [.. tool.Tool.GaugeMarks.Select(gauge => GaugeWalk.Of(shop, tool, gauge, history))];
+    }
+
+    private static ImmutableArray<(HistoryPlace Place, Entered Entered)> WithEyes(Shop shop, ToolInShop tool)
+    {
+        (HistoryPlace, Entered)[] eyes =
+        [
+            .. shop
+                .EyesMeasured.Where(eye => shop.EyeMakers.GetValueOrDefault(eye.Number) == tool.Id)
+                .Select(eye => (shop.PlaceOf(tool, eye), eye)),
+        ];
+        ImmutableArray<(HistoryPlace Place, Entered Entered)> history = shop.HistoryOf(tool);
+        return eyes.Length == 0 ? history : [.. history.Concat(eyes).OrderBy(each => each.Item1)];
     }
 
     /// <summary>Weighted heats of a tool's next session, as its last three went; ten where it had none yet.</summary>

@@ -24,14 +24,22 @@ public sealed record ShopFailures(ImmutableArray<WatchedLife> Lives, int LeftOut
     /// <param name="shop">The shop.</param>
     /// <param name="like">A tool of the sort.</param>
     /// <returns>What is on record.</returns>
-    public static ShopFailures Of(Shop shop, Tool like)
+    public static ShopFailures Of(Shop shop, Tool like) => Of(shop, like.Form.Name, like.Place, like.Steel);
+
+    /// <summary>Gathers a sort of tool.</summary>
+    /// <param name="shop">The shop.</param>
+    /// <param name="form">The form's name.</param>
+    /// <param name="place">The place.</param>
+    /// <param name="steel">The steel; null where it is not known.</param>
+    /// <returns>What is on record.</returns>
+    public static ShopFailures Of(Shop shop, string form, Place place, string? steel)
     {
         ToolInShop[] sort =
         [
-            .. shop.Tools.Values.Where(each => each.Tool.Form == like.Form && each.Tool.Place == like.Place),
+            .. shop.Tools.Values.Where(each => each.Tool.Form.Name == form && each.Tool.Place == place),
         ];
-        ShopFailures ofSteel = Gather(shop, [.. sort.Where(each => each.Tool.Steel == like.Steel)]);
-        return like.Steel is not null && ofSteel.Failures >= WeibullFit.EnoughFailures ? ofSteel : Gather(shop, sort);
+        ShopFailures ofSteel = Gather(shop, [.. sort.Where(each => each.Tool.Steel == steel)]);
+        return steel is not null && ofSteel.Failures >= WeibullFit.EnoughFailures ? ofSteel : Gather(shop, sort);
     }
 
     /// <summary>All weighted heats of a tool since it was made; sudden failures know no rework.</summary>

@@ -17,10 +17,12 @@ public sealed class WeibullWithPrior
     private const double SdOfLogScale = 1;
 
     private readonly (double w, double b, double logEta)[] points;
+    private readonly Lazy<double[]> upTo;
 
     private WeibullWithPrior((double w, double b, double logEta)[] points, double guessHeats)
     {
         this.points = points;
+        upTo = new Lazy<double[]>(() => Running(points));
         MeanShape = points.Sum(point => point.w * point.b);
         MeanLogShape = points.Sum(point => point.w * Math.Log(point.b));
         MeanLogScale = points.Sum(point => point.w * point.logEta);
@@ -65,6 +67,23 @@ public sealed class WeibullWithPrior
     {
         double log = Math.Log(Finite.NotNegative(heats));
         return heats > 0 ? points.Sum(point => point.w * Math.Exp(-Math.Exp(point.b * (log - point.logEta)))) : 1;
+    }
+
+    /// <summary>One pair of shape and scale, drawn as likely as it is.</summary>
+    /// <param name="share">Chance, 0 to 1.</param>
+    /// <returns>The shape b and the scale eta in heats.</returns>
+    internal (double Shape, double Scale) At(double share)
+    {
+        double[] weights = upTo.Value;
+        int at = weights.AsSpan().BinarySearch(share * weights[^1]);
+        (_, double b, double logEta) = points[Math.Min(at < 0 ? ~at : at, points.Length - 1)];
+        return (b, Math.Exp(logEta));
+    }
+
+    private static double[] Running((double w, double b, double logEta)[] points)
+    {
+        double sum = 0;
+        return [.. points.Select(point => sum += point.w)];
     }
 
     private static IEnumerable<(double b, double logEta, double log)> Grid2(double N0)

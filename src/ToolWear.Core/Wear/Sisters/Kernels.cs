@@ -14,6 +14,7 @@ internal static class Kernels
 
     // one matrix a tau, rows mu, columns l
     private static readonly ImmutableArray<double[]> AllW = [.. Nodes.Taus.Select(MakeW)];
+    private static readonly ImmutableArray<double[]> UpToW = [.. AllW.Select(Running)];
     private static readonly double[] AllA = MakeA();
     private static readonly double[] AllP = Grid.Normalised(
         Enumerable.Range(0, Grid.Mus).Select(k => Grid.LogNormal(Grid.Mu(k), KindMean, KindSd))
@@ -21,6 +22,14 @@ internal static class Kernels
 
     /// <summary>The row of W for a group mean mu, over all lambda.</summary>
     internal static ReadOnlySpan<double> W(int tau, int mu) => AllW[tau].AsSpan(mu * Grid.Lambdas, Grid.Lambdas);
+
+    /// <summary>The lambda that a share of the row of W for a group mean mu falls on.</summary>
+    internal static int PickW(int tau, int mu, double share)
+    {
+        ReadOnlySpan<double> upTo = UpToW[tau].AsSpan(mu * Grid.Lambdas, Grid.Lambdas);
+        int at = upTo.BinarySearch(share * upTo[^1]);
+        return Math.Min(at < 0 ? ~at : at + 1, Grid.Lambdas - 1);
+    }
 
     /// <summary>The row of A for a kind mean k, over all mu.</summary>
     internal static ReadOnlySpan<double> A(int k) => AllA.AsSpan(k * Grid.Mus, Grid.Mus);
@@ -34,6 +43,17 @@ internal static class Kernels
                 Enumerable.Range(0, Grid.Lambdas).Select(l => Grid.LogNormal(Grid.Lambda(l), Grid.Mu(mu), tau))
             )
         );
+
+    private static double[] Running(double[] rows)
+    {
+        double[] upTo = new double[rows.Length];
+        for (int i = 0; i < rows.Length; i++)
+        {
+            upTo[i] = rows[i] + (i % Grid.Lambdas == 0 ? 0 : upTo[i - 1]);
+        }
+
+        return upTo;
+    }
 
     private static double[] MakeA() =>
         Rows(k =>

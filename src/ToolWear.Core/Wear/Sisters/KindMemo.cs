@@ -2,15 +2,15 @@ using System.Collections.Immutable;
 
 namespace ToolWear.Core.Wear.Sisters;
 
-/// <summary>Remembers the forecasts of the kinds asked for last: what did not change is not worked out again.</summary>
-/// <remarks>A forecast belongs to the immutable histories it was made from, so what is remembered cannot be stale.</remarks>
+/// <summary>Remembers the forecasts of the kinds asked for last.</summary>
 internal static class KindMemo
 {
     // a shop's kinds and as many of the state before; each holds some hundred kilobytes at most
     private const int Most = 96;
-    private static readonly Lock Gate = new();
-    private static readonly LinkedList<(Kind Kind, SisterForecasts Forecasts)> Newest = new();
-    private static readonly Dictionary<Kind, LinkedListNode<(Kind Kind, SisterForecasts Forecasts)>> Known = [];
+    private static readonly Memo<Kind, SisterForecasts> Remembered = new(Most);
+
+    /// <summary>Forgets everything.</summary>
+    internal static void Forget() => Remembered.Forget();
 
     /// <summary>The forecasts of a kind, remembered or made.</summary>
     /// <param name="histories">The histories of one kind, in their order.</param>
@@ -19,36 +19,7 @@ internal static class KindMemo
     internal static SisterForecasts Get(
         IReadOnlyList<WearHistory> histories,
         Func<IReadOnlyList<WearHistory>, SisterForecasts> make
-    )
-    {
-        Kind kind = new([.. histories]);
-        lock (Gate)
-        {
-            if (Known.TryGetValue(kind, out LinkedListNode<(Kind Kind, SisterForecasts Forecasts)>? node))
-            {
-                Newest.Remove(node);
-                Newest.AddFirst(node);
-                return node.Value.Forecasts;
-            }
-        }
-
-        SisterForecasts made = make(kind.Histories);
-        lock (Gate)
-        {
-            if (!Known.ContainsKey(kind))
-            {
-                Known.Add(kind, Newest.AddFirst((kind, made)));
-            }
-
-            if (Newest.Count > Most)
-            {
-                Known.Remove(Newest.Last!.Value.Kind);
-                Newest.RemoveLast();
-            }
-        }
-
-        return made;
-    }
+    ) => Remembered.Get(new Kind([.. histories]), kind => make(kind.Histories));
 
     private readonly struct Kind(ImmutableArray<WearHistory> histories) : IEquatable<Kind>
     {

@@ -29,12 +29,12 @@ internal sealed class KindPool
     /// <summary>Pools tools of one kind.</summary>
     /// <param name="records">At least one tool, with the number of its group.</param>
     /// <param name="groups">How many groups there are.</param>
-    internal static KindPool Of(IEnumerable<(ToolRecord Record, int Group)> records, int groups)
+    internal static KindPool Of(IReadOnlyList<(ToolRecord Record, int Group)> records, int groups)
     {
-        ImmutableArray<PooledTool> tools =
-        [
-            .. records.Select(tool => new PooledTool(tool.Record, tool.Group, ToolLikelihood.Of(tool.Record))),
-        ];
+        ImmutableArray<PooledTool> tools = Many.Select(
+            records,
+            (tool, _) => new PooledTool(tool.Record, tool.Group, LikelihoodMemo.Of(tool.Record))
+        );
         return new KindPool(tools, groups, Sums(tools, groups));
     }
 

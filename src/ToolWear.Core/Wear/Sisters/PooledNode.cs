@@ -8,6 +8,9 @@ namespace ToolWear.Core.Wear.Sisters;
 /// <summary>The sums over all tools of a kind at one node and one tau; every tool's forecast starts from these.</summary>
 internal sealed class PooledNode
 {
+    // far above the smallest number that keeps all its digits, far below what can weigh anything
+    private const double LeastDivisor = 1e-150;
+
     private readonly double[]?[] everyM;
     private readonly double[][] everyU;
     private readonly double[][] everyF;
@@ -48,6 +51,28 @@ internal sealed class PooledNode
 
     /// <summary>ln of what F of a group was divided by.</summary>
     internal double LogScaleOf(int group) => everyLogScale[group];
+
+    /// <summary>F of a group without one of its tools, with 1 as its largest: F_g^{-t} = F_g / M_t.</summary>
+    /// <remarks>
+    /// Where M_t is so small that the division would say nothing, so is the weight of mu for that tool: zero stands there.
+    /// </remarks>
+    /// <param name="tool">The tool.</param>
+    /// <param name="group">Its group.</param>
+    /// <param name="F">Filled over mu.</param>
+    /// <returns>ln of what it was divided by.</returns>
+    internal double FWithout(int tool, int group, Span<double> F)
+    {
+        everyF[group].CopyTo(F);
+        if (everyM[tool] is { } M_t)
+        {
+            for (int mu = 0; mu < F.Length; mu++)
+            {
+                F[mu] = M_t[mu] > LeastDivisor ? F[mu] / M_t[mu] : 0;
+            }
+        }
+
+        return everyLogScale[group] + Vectors.ScaleToMax(F);
+    }
 
     /// <summary>The sums, or null as soon as ln of their weight can no longer reach the least that counts.</summary>
     internal static PooledNode? Of(

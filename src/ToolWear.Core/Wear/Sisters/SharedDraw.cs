@@ -5,8 +5,9 @@ namespace ToolWear.Core.Wear.Sisters;
 /// <summary>One draw of what the tools of a kind share.</summary>
 /// <param name="Node">Its node.</param>
 /// <param name="Tau">Its tau.</param>
+/// <param name="Kind">The mean of the kind.</param>
 /// <param name="Mu">The mean of each group, by its number.</param>
-internal sealed record SharedDraw(int Node, int Tau, ImmutableArray<int> Mu)
+internal sealed record SharedDraw(int Node, int Tau, int Kind, ImmutableArray<int> Mu)
 {
     // what a stream of a tool never is
     private const long KindStream = -1;
@@ -41,6 +42,14 @@ internal sealed record SharedDraw(int Node, int Tau, ImmutableArray<int> Mu)
         }
 
         return made.MoveToImmutable();
+    }
+
+    /// <summary>The mean of a group that the kind never had: about the kind's, the same for the same name.</summary>
+    internal int MuOfNew(string name, int draw, int seed)
+    {
+        // FNV-1a, which is the same in every process; slots of groups that are there are small and positive
+        int slot = unchecked((int)name.Aggregate(2_166_136_261u, (hash, c) => (hash ^ c) * 16_777_619u)) | int.MinValue;
+        return Pick(Kernels.A(Kind), Chance.Uniform(seed, draw, KindStream, slot));
     }
 
     /// <summary>The place that a share of the whole weight falls on.</summary>
@@ -84,6 +93,6 @@ internal sealed record SharedDraw(int Node, int Tau, ImmutableArray<int> Mu)
             mu.Add(Pick(weight, Chance.Uniform(seed, draw, KindStream, 2 + g)));
         }
 
-        return new SharedDraw(sums.Node, sums.Tau, mu.MoveToImmutable());
+        return new SharedDraw(sums.Node, sums.Tau, k, mu.MoveToImmutable());
     }
 }

@@ -30,7 +30,7 @@ internal static class TargetWeights
 
         if (pool.Tools[target].Likelihood is { } likelihood)
         {
-            for (int node = 0; node < Nodes.All.Length; node++)
+            foreach (int node in pool.Nodes.Select(sums => sums.Node).Distinct())
             {
                 Vectors.Multiply(weight.Slice(node * Grid.Lambdas, Grid.Lambdas), likelihood.At(node));
             }
@@ -69,16 +69,10 @@ internal static class TargetWeights
             Vectors.AddScaled(C, D[k], Kernels.A(k));
         }
 
+        Span<double> F = stackalloc double[Grid.Mus];
+        logScale += sums.FWithout(target, g, F);
+        Vectors.Multiply(C, F);
         logScale += Vectors.ScaleToMax(C);
-        for (int i = 0; i < pool.Tools.Length; i++)
-        {
-            if (i != target && pool.Tools[i].Group == g && pool.Tools[i].Likelihood is not null)
-            {
-                Vectors.Multiply(C, sums.MOf(i));
-                logScale += Vectors.ScaleToMax(C);
-            }
-        }
-
         return logScale;
     }
 

@@ -5,34 +5,27 @@ using System.Runtime.CompilerServices;
 namespace ToolWear.Core.Wear.Sisters;
 
 /// <summary>Lik(l) of one tool at every node, each node's row divided by its largest value.</summary>
+/// <remarks>
+/// Of the 225 rows a kind uses those few that its tools agree on. Kept are those that this tool by itself finds
+/// likely; any other is worked out again when it is asked for, to the same figures.
+/// </remarks>
 internal sealed class ToolLikelihood
 {
-    private readonly double[] rows;
-    private readonly double[] logMaxima;
+    // a node that a tool by itself finds less likely than e^-6 of its best is seldom the one its kind agrees on
+    private const double KeptWithin = 6;
 
-    private ToolLikelihood(double[] lik, double[] logMax)
+    private readonly ToolRecord tool;
+    private readonly double[]?[] rows = new double[]?[Nodes.All.Length];
+    private readonly double[] logMaxima = new double[Nodes.All.Length];
+
+    /// <summary>Works the likelihood out.</summary>
+    /// <param name="tool">A tool with at least one reading.</param>
+    internal ToolLikelihood(ToolRecord tool)
     {
-        rows = lik;
-        logMaxima = logMax;
-    }
-
-    /// <summary>Lik over lambda at a node: at most 1.</summary>
-    internal ReadOnlySpan<double> At(int node) => rows.AsSpan(node * Grid.Lambdas, Grid.Lambdas);
-
-    /// <summary>ln of what the row of a node was divided by.</summary>
-    internal double LogMax(int node) => logMaxima[node];
-
-    /// <summary>The likelihood of a tool with readings, or null: one without readings says nothing.</summary>
-    internal static ToolLikelihood? Of(ToolRecord tool)
-    {
-        if (tool.Readings == 0)
-        {
-            return null;
-        }
-
-        double[] lik = new double[Nodes.All.Length * Grid.Lambdas];
-        double[] logMax = new double[Nodes.All.Length];
-        double[] d = ArrayPool<double>.Shared.Rent(tool.Readings * Grid.Lambdas);
+        this.tool = tool;
+        double[] rented = ArrayPool<double>.Shared.Rent((Nodes.All.Length + tool.Readings) * Grid.Lambdas);
+        Span<double> all = rented.AsSpan(0, Nodes.All.Length * Grid.Lambdas);
+        Span<double> d = rented.AsSpan(Nodes.All.Length * Grid.Lambdas, tool.Readings * Grid.Lambdas);
         int curve = -1;
         for (int node = 0; node < Nodes.All.Length; node++)
         {
@@ -42,14 +35,44 @@ internal sealed class ToolLikelihood
                 Rises.BetweenReadings(tool, WearCurves.All[curve], d);
             }
 
-            Span<double> row = lik.AsSpan(node * Grid.Lambdas, Grid.Lambdas);
-            LogLikelihood(tool, Nodes.All[node], d, row);
-            logMax[node] = Vectors.Max(row);
-            ExpBelow(row, logMax[node]);
+            logMaxima[node] = Row(node, d, all.Slice(node * Grid.Lambdas, Grid.Lambdas));
         }
 
+        double least = Nodes.All.Zip(logMaxima, (node, logMax) => node.LogPrior + logMax).Max() - KeptWithin;
+        for (int node = 0; node < Nodes.All.Length; node++)
+        {
+            if (Nodes.All[node].LogPrior + logMaxima[node] >= least)
+            {
+                rows[node] = all.Slice(node * Grid.Lambdas, Grid.Lambdas).ToArray();
+            }
+        }
+
+        ArrayPool<double>.Shared.Return(rented);
+    }
+
+    /// <summary>Lik over lambda at a node: at most 1.</summary>
+    internal ReadOnlySpan<double> At(int node) => rows[node] ??= Again(node);
+
+    /// <summary>ln of what the row of a node was divided by.</summary>
+    internal double LogMax(int node) => logMaxima[node];
+
+    /// <summary>The row of a node, worked out anew.</summary>
+    internal double[] Again(int node)
+    {
+        double[] d = ArrayPool<double>.Shared.Rent(tool.Readings * Grid.Lambdas);
+        Rises.BetweenReadings(tool, WearCurves.All[Nodes.All[node].Curve], d);
+        double[] row = new double[Grid.Lambdas];
+        _ = Row(node, d, row);
         ArrayPool<double>.Shared.Return(d);
-        return new ToolLikelihood(lik, logMax);
+        return row;
+    }
+
+    private double Row(int node, ReadOnlySpan<double> d, Span<double> row)
+    {
+        LogLikelihood(tool, Nodes.All[node], d, row);
+        double logMax = Vectors.Max(row);
+        ExpBelow(row, logMax);
+        return logMax;
     }
 
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]

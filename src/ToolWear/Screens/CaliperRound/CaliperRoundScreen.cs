@@ -69,6 +69,16 @@ public sealed class CaliperRoundScreen(Host host) : Screen(host)
         };
 
     /// <inheritdoc />
+    public override string WordsOf(KeyRow row) =>
+        row.Act switch
+        {
+            Act.Enter or Act.Back when isAtEnd || tools.IsEmpty => Words.ToTheRack,
+            Act.Back when handled.Count == 0 => Words.ToTheRack,
+            Act.Enter when line.Text.Length > 0 => Words.TakeIt,
+            _ => base.WordsOf(row),
+        };
+
+    /// <inheritdoc />
     public override void Do(Act act, int which)
     {
         switch (act)
@@ -81,6 +91,7 @@ public sealed class CaliperRoundScreen(Host host) : Screen(host)
                 break;
             case Act.Who:
                 who++;
+                Sitting.Say(Words.LookedBy(By!));
                 break;
             case Act.Enter when isAtEnd || tools.IsEmpty:
                 Host.Go(Host.Home);
@@ -91,6 +102,10 @@ public sealed class CaliperRoundScreen(Host host) : Screen(host)
             case Act.Enter:
                 steps.Push(new Step(place.Chosen, gauge, IsSkip: true));
                 Next();
+                break;
+            case Act.Back when !isAtEnd && handled.Count > 0:
+                isAtEnd = true;
+                line.Clear();
                 break;
             default:
                 Host.Go(Host.Home);

@@ -114,67 +114,83 @@ public static class CaliperRoundText
     private static void DrawHand(Picture right, Shop shop, InHand hand)
     {
         LengthUnit units = shop.Settings.Units;
-        int y = 0;
-        foreach ((string text, Ink ink) in HandLines(hand, units))
+        List<HandLine> lines = [.. HandLines(hand, units, Math.Max(10, right.Width))];
+        // the size that is typed must be seen: a low window leaves out what is needed least
+        while (lines.Count + 1 > right.Height && lines.Exists(line => line.CanWait > 0))
         {
-            foreach (string line in Picture.Wrap(text, Math.Max(10, right.Width)))
-            {
-                right.Put(0, y++, line, ink);
-            }
+            int most = lines.Max(line => line.CanWait);
+            lines.RemoveAll(line => line.CanWait == most);
         }
 
-        y++;
+        int y = 0;
+        foreach (HandLine line in lines)
+        {
+            right.Put(0, y++, line.Text, line.Ink);
+        }
+
+        y += y + 1 < right.Height ? 1 : 0;
         if (hand.History is not null)
         {
             int at = right.Put(0, y, Words.SizeRead, Ink.Strong);
-            at = right.Put(at + 1, y, hand.Typed + "_", Ink.Typed);
+            at = right.PutTyped(at + 1, y, hand.Typed);
             right.Put(at + 2, y, Echo(hand.Typed, units), Ink.Quiet);
         }
 
-        y += 2;
-        foreach (string line in Picture.Wrap(Findings(), Math.Max(10, right.Width)))
-        {
-            right.Put(0, y++, line);
-        }
-
-        right.Put(0, y, hand.By is { } by ? Words.LookedBy(by) : "", Ink.Quiet);
+        DrawFindings(right, y + 2, hand);
     }
 
-    private static IEnumerable<(string, Ink)> HandLines(InHand hand, LengthUnit units)
+    private static void DrawFindings(Picture right, int y, InHand hand)
+    {
+        string[] findings =
+        [
+            Words.FoundOn,
+            .. Picture.Flow(
+                Keys.FindingKeys.Zip(ToolLookedOver.FindingWords.All, (key, word) => $"{key} {word}"),
+                Math.Max(10, right.Width)
+            ),
+            hand.By is { } by ? Words.LookedBy(by) : "",
+        ];
+        // all of them or, in a low window, none: help has them too
+        for (int i = 0; y + findings.Length <= right.Height && i < findings.Length; i++)
+        {
+            right.Put(0, y + i, findings[i], i == 0 || i == findings.Length - 1 ? Ink.Quiet : Ink.Plain);
+        }
+    }
+
+    private static IEnumerable<HandLine> HandLines(InHand hand, LengthUnit units, int width)
     {
         Tool tool = hand.Tool.Tool;
         string unit = SizeShown.Mark(units);
         string Size(Length? size) => size is { } known ? $"{SizeShown.Caliper(known, units)} {unit}" : Words.NotKnown;
+        IEnumerable<HandLine> Lines(string text, Ink ink, int canWait) =>
+            Picture.Wrap(text, width).Select(line => new HandLine(line, ink, canWait));
         string eye = tool.Eye is { } name ? $", eye {name}" : "";
-        yield return (
-            $"{tool.Mark}  {ToolRackText.PlaceOrForm(tool)}{eye}, {tool.Steel ?? Words.UnknownSteel}",
-            Ink.Strong
-        );
+        string what = $"{tool.Mark}  {ToolRackText.PlaceOrForm(tool)}{eye}, {tool.Steel ?? Words.UnknownSteel}";
         if (hand.History is not { } history)
         {
-            yield return (Words.NoGaugeMark, Ink.Warn);
-            yield break;
+            return [.. Lines(what, Ink.Strong, 0), .. Lines(Words.NoGaugeMark, Ink.Warn, 0)];
         }
 
         GaugeMark gauge = history.Gauge;
         string from = gauge.FromMark is { } mark ? $", {SizeShown.Caliper(mark, units)} {unit} from the mark" : "";
-        yield return ($"{gauge.Name} ({hand.Of}){from}", Ink.Strong);
-        yield return ($"start     {Size(history.Start)}", Ink.Plain);
         string on = history.LastReadOn is { } day ? $", read {day:yyyy-MM-dd}" : "";
-        yield return ($"last      {Size(history.LastKnown)}{on}", Ink.Plain);
-        yield return ($"expected  {hand.Expected?.InWords(units) ?? Words.NoExpectation}", Ink.Plain);
-        yield return (
-            gauge.ScrapSize is { } scrap
-                ? $"scrap     {(gauge.Wears == Wears.Smaller ? "under" : "over")} {Size(scrap)}"
-                : "",
-            Ink.Plain
-        );
-        yield return ($"{Words.MeasureCaution}", Ink.Warn);
+        string scrap = gauge.ScrapSize is { } least
+            ? $"{(gauge.Wears == Wears.Smaller ? "under" : "over")} {Size(least)}"
+            : Words.NoScrapSize;
+        return
+        [
+            .. Lines(what, Ink.Strong, 0),
+            .. Lines($"{gauge.Name} ({hand.Of}){from}", Ink.Strong, 0),
+            .. Lines($"start     {Size(history.Start)}", Ink.Plain, 2),
+            .. Lines($"last      {Size(history.LastKnown)}{on}", Ink.Plain, 0),
+            .. Lines($"expected  {hand.Expected?.InWords(units) ?? Words.NoExpectation}", Ink.Plain, 0),
+            .. Lines($"scrap     {scrap}", Ink.Plain, 1),
+            .. Lines(Words.MeasureCaution, Ink.Warn, 0),
+        ];
     }
 
-    private static string Findings() =>
-        Words.FoundOn
-        + string.Join("  ", Keys.FindingKeys.Zip(ToolLookedOver.FindingWords.All, (key, word) => $"{key} {word}"));
+    /// <summary>A line about the tool in the hand; the greater CanWait, the sooner it is left out, 0 never.</summary>
+    private sealed record HandLine(string Text, Ink Ink, int CanWait);
 
     private static string Echo(string typed, LengthUnit units) =>
         typed.Length == 0 ? ""

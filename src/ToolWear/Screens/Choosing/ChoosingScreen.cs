@@ -12,6 +12,7 @@ namespace ToolWear.Screens.Choosing;
 public sealed class ChoosingScreen(Host host) : Screen(host)
 {
     private readonly ListPlace place = new();
+    private ImmutableArray<BoardTool> offered = [];
     private int width = 80;
 
     /// <inheritdoc />
@@ -22,7 +23,7 @@ public sealed class ChoosingScreen(Host host) : Screen(host)
 
     private Shop Shop => Sitting.Shop;
 
-    private ImmutableArray<BoardTool> Candidates => ChoosingText.Candidates(Shop, Host.Board.Pattern);
+    private ImmutableArray<BoardTool> Candidates => ChoosingText.Candidates(Shop, Host.Board.Pattern, offered);
 
     private int Rows => ChoosingText.RowsFor(width, Room, Shop, Host.Board);
 
@@ -33,6 +34,8 @@ public sealed class ChoosingScreen(Host host) : Screen(host)
         {
             Host.Take(LastTime.Of(Shop, LastTime.Pattern(Shop), Sitting.Forecasts), null);
         }
+
+        offered = Host.Board.Chosen;
     }
 
     /// <inheritdoc />
@@ -84,7 +87,7 @@ public sealed class ChoosingScreen(Host host) : Screen(host)
     {
         width = body.Width;
         place.Show(Candidates.Length, ChoosingText.RowsFor(body.Width, body.Height, Shop, Host.Board));
-        ChoosingText.Draw(body, Shop, Host.Board, place, Sitting.Forecasts);
+        ChoosingText.Draw(body, Shop, Host.Board, Candidates, place, Sitting.Forecasts);
     }
 
     private void NextPattern()
@@ -92,6 +95,7 @@ public sealed class ChoosingScreen(Host host) : Screen(host)
         string?[] patterns = [.. Shop.Patterns.Keys, null];
         int at = Array.IndexOf(patterns, Host.Board.Pattern);
         Host.Take(LastTime.Of(Shop, patterns[(at + 1) % patterns.Length], Sitting.Forecasts), null);
+        offered = Host.Board.Chosen;
         place.Choose(0, Candidates.Length);
     }
 

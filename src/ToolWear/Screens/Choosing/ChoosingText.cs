@@ -17,17 +17,23 @@ public static class ChoosingText
     private const int Steel = 37;
     private const int Verdict = 48;
 
-    /// <summary>What can be chosen: the tools of the pattern first, then the rest of the rack.</summary>
+    /// <summary>What can be chosen: what was offered first, then the tools of the pattern, then the rest of the rack.</summary>
     /// <param name="shop">The shop.</param>
     /// <param name="pattern">The pattern, null for none.</param>
+    /// <param name="offered">What was offered, in the order of its keys.</param>
     /// <returns>A row for each tool and work.</returns>
-    public static ImmutableArray<BoardTool> Candidates(Shop shop, string? pattern) =>
+    public static ImmutableArray<BoardTool> Candidates(Shop shop, string? pattern, ImmutableArray<BoardTool> offered) =>
         [
-            .. ToolRackText
-                .InService(shop)
-                .SelectMany(tool => LastTime.Works(shop, tool, pattern))
-                .OrderByDescending(each => each.IsOfPattern)
-                .Select(each => each.Tool),
+            .. offered
+                .Where(each => shop.Tools[each.Tool].State == ToolState.InService)
+                .Concat(
+                    ToolRackText
+                        .InService(shop)
+                        .SelectMany(tool => LastTime.Works(shop, tool, pattern))
+                        .OrderByDescending(each => each.IsOfPattern)
+                        .Select(each => each.Tool)
+                )
+                .Distinct(),
         ];
 
     /// <summary>How many rows of the list fit.</summary>
@@ -46,11 +52,18 @@ public static class ChoosingText
     /// <param name="body">Where to.</param>
     /// <param name="shop">The shop.</param>
     /// <param name="board">What is chosen.</param>
+    /// <param name="candidates">What can be chosen.</param>
     /// <param name="place">Where one is in the list.</param>
     /// <param name="forecasts">The forecasts, null while there are none.</param>
-    public static void Draw(Picture body, Shop shop, Board board, ListPlace place, ShopForecasts? forecasts)
+    public static void Draw(
+        Picture body,
+        Shop shop,
+        Board board,
+        ImmutableArray<BoardTool> candidates,
+        ListPlace place,
+        ShopForecasts? forecasts
+    )
     {
-        ImmutableArray<BoardTool> candidates = Candidates(shop, board.Pattern);
         body.Put(0, 0, Words.PatternChosen(board.Pattern, board.Chosen.Length), Ink.Strong);
         int rows = RowsFor(body.Width, body.Height, shop, board);
         for (int i = place.First; i < Math.Min(candidates.Length, place.First + rows); i++)

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using ToolWear.Core.Ledger;
+using ToolWear.Core.Planning;
 using ToolWear.Core.Shops;
 using ToolWear.Screens.Drawing;
 
@@ -11,6 +12,7 @@ namespace ToolWear.Screens.Closing;
 public sealed class ClosingScreen(Host host) : Screen(host)
 {
     private ImmutableArray<TypedLine> lines = [];
+    private ImmutableArray<(OrderDescribed Before, OrderDescribed After)> orders = [];
     private int at;
 
     /// <inheritdoc />
@@ -20,18 +22,28 @@ public sealed class ClosingScreen(Host host) : Screen(host)
     public override string Heading => Words.ClosingHeading(Sitting.Shop.OpenSession);
 
     /// <inheritdoc />
-    public override TypedLine? Line => at < lines.Length ? lines[at] : null;
+    public override TypedLine? Line => orders.IsEmpty && at < lines.Length ? lines[at] : null;
 
     /// <inheritdoc />
     public override void Open()
     {
-        int rows = ClosingText.Rows(Sitting.Shop, Host.Board).Length;
-        lines = [.. Enumerable.Range(0, rows).Select(MakeLine)];
+        lines = [.. ClosingText.Rows(Sitting.Shop, Host.Board).Select(MakeLine)];
+        orders = [];
         at = 0;
     }
 
     /// <inheritdoc />
-    public override bool Has(Need need) => need == Need.Row ? lines.Length > 1 : base.Has(need);
+    public override bool Has(Need need) =>
+        need switch
+        {
+            Need.Row => lines.Length > 1 && orders.IsEmpty,
+            Need.Asked => !orders.IsEmpty,
+            _ => base.Has(need),
+        };
+
+    /// <inheritdoc />
+    public override string WordsOf(KeyRow row) =>
+        row.Act == Act.Enter && at < lines.Length - 1 ? Words.NextOne : base.WordsOf(row);
 
     /// <inheritdoc />
     public override void Do(Act act, int which)
@@ -41,11 +53,20 @@ public sealed class ClosingScreen(Host host) : Screen(host)
             case Act.Move:
                 at = Math.Clamp(at + (which == 0 ? -1 : 1), 0, lines.Length - 1);
                 break;
+            case Act.Enter when !orders.IsEmpty:
+                Close([.. orders.Select(order => order.After)]);
+                break;
+            case Act.Drop:
+                Close([]);
+                break;
             case Act.Enter when at < lines.Length - 1:
                 at++;
                 break;
             case Act.Enter:
-                Close();
+                AskOrClose();
+                break;
+            case Act.Back when !orders.IsEmpty:
+                orders = [];
                 break;
             default:
                 Host.Go(ScreenName.Hammer);
@@ -59,19 +80,20 @@ public sealed class ClosingScreen(Host host) : Screen(host)
         if (Sitting.Shop.OpenSession is { } open)
         {
             ImmutableArray<string> typed = [.. lines.Select(line => line.Text)];
-            ClosingText.Draw(body, Sitting.Shop, open.Name, Host.Board, typed, at);
+            string? question = orders.IsEmpty ? null : Words.AskCountOff(orders);
+            ClosingText.Draw(body, Sitting.Shop, open.Name, Host.Board, typed, at, question);
         }
     }
 
-    private TypedLine MakeLine(int row)
+    private TypedLine MakeLine(string stage)
     {
         TypedLine line = new(typed => char.IsAsciiDigit(typed[0]));
-        int counted = row < Host.Heads.Length ? Host.Heads[row] : 0;
+        int counted = Sitting.Shop.OpenSession!.HeadsByStage.GetValueOrDefault(stage);
         line.Offer(counted > 0 ? counted.ToString(CultureInfo.InvariantCulture) : "");
         return line;
     }
 
-    private void Close()
+    private void AskOrClose()
     {
         if (Wrong() is { } wrong)
         {
@@ -80,15 +102,32 @@ public sealed class ClosingScreen(Host host) : Screen(host)
             return;
         }
 
+        Shop shop = Sitting.Shop;
+        orders =
+        [
+            .. OrderCountOff
+                .Of(shop, shop.OpenSession!.Opened.Pattern, Finished)
+                .Select(after => (shop.Orders[after.Order], after)),
+        ];
+        if (orders.IsEmpty)
+        {
+            Close([]);
+        }
+    }
+
+    // the last stage that was counted is as far as heads came
+    private int? Finished => lines.Select(line => ClosingText.Heads(line.Text)).LastOrDefault(each => each is not null);
+
+    private void Close(ImmutableArray<OrderDescribed> counted)
+    {
         Session open = Sitting.Shop.OpenSession!;
-        ImmutableArray<int?> heads = [.. lines.Select(line => ClosingText.Heads(line.Text))];
+        ImmutableArray<int?> typed = [.. lines.Select(line => ClosingText.Heads(line.Text))];
         ImmutableArray<LedgerEntry> estimated =
         [
-            .. ClosingText.Estimated(Sitting.Shop, open.Name, Host.Board, heads).Select(each => each.Heats),
+            .. ClosingText.Estimated(Sitting.Shop, open.Name, Host.Board, typed).Select(each => each.Heats),
         ];
-        // the last stage that was counted is as far as heads came
-        int? finished = heads.LastOrDefault(each => each is not null);
-        if (!Sitting.Record([.. estimated, new SessionClosed(open.Name, finished)]))
+        ImmutableArray<LedgerEntry> heads = ClosingText.Counted(Sitting.Shop, open, Host.Board, typed);
+        if (!Sitting.Record([.. heads, .. estimated, new SessionClosed(open.Name, Finished), .. counted]))
         {
             return;
         }

@@ -27,9 +27,29 @@ public static class ClosingText
     /// <param name="text">What was typed; empty is not counted.</param>
     /// <returns>Heads from 0 to 10000, null for not counted.</returns>
     public static int? Heads(string text) =>
-        int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out int heads) && heads <= 10_000
+        int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out int heads) && heads <= Shop.MostHeads
             ? heads
             : null;
+
+    /// <summary>What makes the heads counted at each stage those that were typed at the end.</summary>
+    /// <param name="shop">The shop.</param>
+    /// <param name="session">The session.</param>
+    /// <param name="board">What stood at the hammer.</param>
+    /// <param name="heads">Heads by stage as typed; null where nobody counted.</param>
+    /// <returns>Heads more, and heads counted too many crossed out, the last first.</returns>
+    public static ImmutableArray<LedgerEntry> Counted(
+        Shop shop,
+        Session session,
+        Board board,
+        IReadOnlyList<int?> heads
+    ) =>
+        [
+            .. LastTime
+                .Stages(shop, board.Pattern)
+                .Zip(heads)
+                .DistinctBy(each => each.First.Name, StringComparer.Ordinal)
+                .SelectMany(each => Corrected(shop, session, each.First.Name, each.Second ?? 0)),
+        ];
 
     /// <summary>The heats to fill in where a stage had heads and none of its tools a tally.</summary>
     /// <param name="shop">The shop.</param>
@@ -60,7 +80,16 @@ public static class ClosingText
     /// <param name="board">What stood at the hammer.</param>
     /// <param name="typed">What is typed in each row.</param>
     /// <param name="at">The row that is asked for.</param>
-    public static void Draw(Picture body, Shop shop, string session, Board board, ImmutableArray<string> typed, int at)
+    /// <param name="question">What is asked once all rows are answered; null before.</param>
+    public static void Draw(
+        Picture body,
+        Shop shop,
+        string session,
+        Board board,
+        ImmutableArray<string> typed,
+        int at,
+        string? question
+    )
     {
         ImmutableArray<string> rows = Rows(shop, board);
         ILookup<int, HeatsWorked> estimated = Estimated(shop, session, board, [.. typed.Select(Heads)])
@@ -69,9 +98,10 @@ public static class ClosingText
         for (int i = 0; i < rows.Length; i++)
         {
             int y = 2 + i;
-            body.Put(0, y, i == at ? ">" : "");
+            bool isAt = i == at && question is null;
+            body.Put(0, y, isAt ? ">" : "");
             body.Put(2, y, rows[i], Ink.Plain, HeadsEnd - 10);
-            body.PutRight(HeadsEnd, y, typed[i] + (i == at ? "_" : ""), Ink.Typed, 8);
+            body.PutRight(HeadsEnd, y, typed[i] + (isAt ? "_" : ""), Ink.Typed, 8);
             string filled = string.Join(
                 ", ",
                 estimated[i].Select(each => Words.WillEstimate(each.Tool.Text, each.Heats))
@@ -80,9 +110,32 @@ public static class ClosingText
         }
 
         int below = 3 + rows.Length;
-        foreach (string line in Picture.Wrap(Words.ClosingLegend, Math.Max(10, body.Width)))
+        foreach (string line in Picture.Wrap(question ?? Words.ClosingLegend, Math.Max(10, body.Width)))
         {
-            body.Put(0, below++, line, Ink.Quiet);
+            body.Put(0, below++, line, question is null ? Ink.Quiet : Ink.Strong);
+        }
+    }
+
+    private static IEnumerable<LedgerEntry> Corrected(Shop shop, Session session, string stage, int wanted)
+    {
+        int counted = session.HeadsByStage.GetValueOrDefault(stage);
+        for (int i = shop.Ledger.Count - 1; counted > wanted; i--)
+        {
+            Entered entered = shop.Ledger[i];
+            if (
+                entered.What is HeadsDone done
+                && (done.Session, done.Stage) == (session.Name, stage)
+                && !shop.CrossedOut.ContainsKey(entered.Number)
+            )
+            {
+                counted -= done.Heads;
+                yield return new EntryCrossedOut(entered.Number, Words.CountedAtTheEnd);
+            }
+        }
+
+        if (wanted > counted)
+        {
+            yield return new HeadsDone(session.Name, stage, wanted - counted);
         }
     }
 

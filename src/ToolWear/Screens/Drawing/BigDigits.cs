@@ -1,3 +1,5 @@
+using System.Drawing;
+
 namespace ToolWear.Screens.Drawing;
 
 /// <summary>Figures large enough to be read from three metres: five dots high, drawn with full blocks.</summary>
@@ -29,7 +31,8 @@ public static class BigDigits
     /// <param name="height">Rows it may take.</param>
     /// <param name="number">Digits and at most one point.</param>
     /// <param name="ink">Its ink.</param>
-    public static void Draw(Picture picture, int column, int row, int width, int height, string number, Ink ink)
+    /// <returns>What it took.</returns>
+    public static Size Draw(Picture picture, int column, int row, int width, int height, string number, Ink ink)
     {
         int dots = number.Sum(each => Shapes[each][0].Length + 1) - 1;
         int tall = height / Dots;
@@ -37,7 +40,7 @@ public static class BigDigits
         if (tall == 0 || wide == 0)
         {
             picture.Put(column, row, number, Ink.Strong, width);
-            return;
+            return new Size(Math.Min(width, number.Length), 1);
         }
 
         // a dot is about twice as tall as wide: never stretch it further
@@ -53,5 +56,7 @@ public static class BigDigits
 
             at += (shape[0].Length + 1) * wide;
         }
+
+        return new Size(dots * wide, Dots * tall);
     }
 }

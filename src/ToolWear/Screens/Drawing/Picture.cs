@@ -14,8 +14,12 @@ public readonly record struct Spot(string Text, Ink Ink);
 /// <remarks>What does not fit is cut and ends in an ellipsis; control characters never get in.</remarks>
 public sealed class Picture
 {
+    // the characters of a plain terminal, each one column wide: most of what is ever drawn
+    private static readonly string[] Plain = [.. Enumerable.Range(0, 127).Select(each => ((char)each).ToString())];
+
     private readonly Spot[] spots;
     private readonly ImmutableArray<string>.Builder overlaps = ImmutableArray.CreateBuilder<string>();
+    private readonly ImmutableArray<string>.Builder leftOut = ImmutableArray.CreateBuilder<string>();
 
     /// <summary>An empty picture.</summary>
     /// <param name="width">Columns, zero or more.</param>
@@ -37,6 +41,9 @@ public sealed class Picture
     /// <summary>What was written over something else: a fault of the layout.</summary>
     public IReadOnlyList<string> Overlaps => overlaps;
 
+    /// <summary>What lay outside and was left out whole: a fault of the layout in a window large enough.</summary>
+    public IReadOnlyList<string> LeftOut => leftOut;
+
     /// <summary>The cell at a place inside the picture.</summary>
     /// <param name="column">From 0.</param>
     /// <param name="row">From 0.</param>
@@ -45,7 +52,7 @@ public sealed class Picture
     /// <summary>The columns that a text takes.</summary>
     /// <param name="text">A text.</param>
     /// <returns>Columns.</returns>
-    public static int ColumnsOf(string text) => Elements(text).Sum(each => Columns(each));
+    public static int ColumnsOf(string text) => IsPlain(text) ? text.Length : Elements(text).Sum(each => Columns(each));
 
     /// <summary>Writes a text; what lies outside the picture is left out.</summary>
     /// <param name="column">From 0.</param>
@@ -56,8 +63,13 @@ public sealed class Picture
     /// <returns>The column behind it.</returns>
     public int Put(int column, int row, string text, Ink ink = Ink.Plain, int room = int.MaxValue)
     {
-        if (row < 0 || row >= Height || column < 0 || column >= Width)
+        if (row < 0 || row >= Height || column < 0 || column >= Width || room <= 0)
         {
+            if (!string.IsNullOrWhiteSpace(text))
+            {
+                leftOut.Add($"{text} in row {row}, column {column}");
+            }
+
             return column;
         }
 
@@ -68,6 +80,26 @@ public sealed class Picture
         }
 
         return at;
+    }
+
+    /// <summary>Writes what is being typed, with the mark of the cursor; of a long line its end is seen.</summary>
+    /// <param name="column">From 0.</param>
+    /// <param name="row">From 0.</param>
+    /// <param name="typed">What stands in the line.</param>
+    /// <param name="room">The columns it may take at most.</param>
+    /// <returns>The column behind it.</returns>
+    public int PutTyped(int column, int row, string typed, int room = int.MaxValue)
+    {
+        string text = typed + "_";
+        int most = Math.Min(room, Width - column);
+        while (most > 1 && ColumnsOf(text) > most)
+        {
+            // the ellipsis takes the place of what is cut off before it
+            int[] elements = StringInfo.ParseCombiningCharacters(text);
+            text = "…" + text[elements[Math.Min(2, elements.Length - 1)]..];
+        }
+
+        return Put(column, row, text, Ink.Typed, room);
     }
 
     /// <summary>Writes a text that ends before a column.</summary>
@@ -100,6 +132,12 @@ public sealed class Picture
     public void Put(int column, int row, Picture other)
     {
         overlaps.AddRange(other.overlaps);
+        leftOut.AddRange(other.leftOut);
+        if (column + other.Width > Width || row + other.Height > Height)
+        {
+            leftOut.Add($"a part of a picture in row {row}, column {column}");
+        }
+
         for (int y = 0; y < Math.Min(other.Height, Height - row); y++)
         {
             for (int x = 0; x < Math.Min(other.Width, Width - column); x++)
@@ -185,7 +223,18 @@ public sealed class Picture
         StringBuilder text = new();
         for (int y = 0; y < Height; y++)
         {
-            text.AppendLine(string.Concat(Enumerable.Range(0, Width).Select(x => this[x, y].Text)).TrimEnd());
+            int begin = text.Length;
+            for (int x = 0; x < Width; x++)
+            {
+                text.Append(this[x, y].Text);
+            }
+
+            while (text.Length > begin && text[^1] == ' ')
+            {
+                text.Length--;
+            }
+
+            text.AppendLine();
         }
 
         return text.ToString();
@@ -214,15 +263,28 @@ public sealed class Picture
         return column + columns;
     }
 
-    private static int Columns(string element) => Math.Clamp(element.GetColumns(), 0, 2);
+    private static bool IsPlain(string text) => !text.AsSpan().ContainsAnyExceptInRange(' ', '~');
+
+    private static int Columns(string element) =>
+        element.Length == 1 && element[0] < Plain.Length ? 1 : Math.Clamp(element.GetColumns(), 0, 2);
 
     private static IEnumerable<string> Elements(string text)
     {
-        TextElementEnumerator each = StringInfo.GetTextElementEnumerator(text);
-        while (each.MoveNext())
+        if (IsPlain(text))
         {
-            string element = each.GetTextElement();
-            yield return Rune.TryGetRuneAt(element, 0, out Rune rune) && !Rune.IsControl(rune) ? element : "�";
+            foreach (char each in text)
+            {
+                yield return Plain[each];
+            }
+
+            yield break;
+        }
+
+        TextElementEnumerator elements = StringInfo.GetTextElementEnumerator(text);
+        while (elements.MoveNext())
+        {
+            string element = elements.GetTextElement();
+            yield return Rune.TryGetRuneAt(element, 0, out Rune rune) && !Rune.IsControl(rune) ? element : "\uFFFD";
         }
     }
 }

@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace ToolWear.Screens.Drawing;
 
 /// <summary>Round numbers along an axis: 1, 2 or 5 times a power of ten apart.</summary>
@@ -23,10 +25,19 @@ public static class RoundTicks
         List<double> at = [];
         for (double i = Math.Ceiling(from / step - 1e-9); i * step <= to + (step * 1e-9); i++)
         {
-            // plus nothing: a zero below zero would show its sign
-            at.Add((i * step) + 0.0);
+            at.Add(i * step);
         }
 
         return (at, Math.Max(0, -(int)Math.Floor(Math.Log10(step) + 1e-9)));
+    }
+
+    /// <summary>A tick as it stands beside the axis.</summary>
+    /// <param name="at">The tick.</param>
+    /// <param name="decimals">Its decimals.</param>
+    /// <returns>The number; zero has no sign.</returns>
+    public static string Text(double at, int decimals)
+    {
+        string text = at.ToString("F" + decimals.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
+        return text.AsSpan().IndexOfAnyInRange('1', '9') < 0 ? text.TrimStart('-') : text;
     }
 }

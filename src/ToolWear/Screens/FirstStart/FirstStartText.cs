@@ -11,6 +11,13 @@ public static class FirstStartText
     public static void Draw(Picture body, string? path)
     {
         int y = 0;
+        if (path is not null)
+        {
+            int at = body.Put(0, y, Words.ImportFrom, Ink.Strong);
+            body.PutTyped(at + 1, y, path);
+            y += 2;
+        }
+
         foreach (string line in Picture.Wrap(Words.FirstWords, Math.Max(10, body.Width)))
         {
             body.Put(0, y++, line);
@@ -22,17 +29,14 @@ public static class FirstStartText
             if (row.Act != Act.Back && row.Act != Act.Enter)
             {
                 body.Put(2, y, row.Shown, Ink.Key);
-                body.Put(6, y++, row.Does);
+                foreach (string line in Picture.Wrap(row.Does, Math.Max(10, body.Width - 6)))
+                {
+                    body.Put(6, y++, line);
+                }
             }
         }
 
         y++;
-        if (path is not null)
-        {
-            int at = body.Put(0, y++, Words.ImportFrom, Ink.Strong);
-            body.Put(at + 1, y++ - 1, path + "_", Ink.Typed);
-        }
-
         foreach (string line in Picture.Wrap(Words.ShopCaution, Math.Max(10, body.Width)))
         {
             body.Put(0, y++, line, Ink.Warn);

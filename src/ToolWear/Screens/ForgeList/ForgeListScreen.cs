@@ -1,13 +1,22 @@
+using System.Collections.Immutable;
+using ToolWear.Core.Planning;
+using ToolWear.Core.Shops;
 using ToolWear.Screens.Drawing;
+using ToolWear.Screens.Guided;
 
 namespace ToolWear.Screens.ForgeList;
 
-/// <summary>What has to be forged for the open orders.</summary>
+/// <summary>What has to be forged for the open orders, and what would have to be if things were different.</summary>
 /// <param name="host">Where it is shown.</param>
 public sealed class ForgeListScreen(Host host) : Screen(host)
 {
+    private readonly ListPlace place = new();
+    private ImmutableArray<Supposition> supposed = [];
+    private SupposingSheet? asked;
+    private Shop? wanted;
+    private bool isFewer;
     private int first;
-    private int lines;
+    private int width = 80;
 
     /// <inheritdoc />
     public override ScreenName Name => ScreenName.ForgeList;
@@ -16,29 +25,164 @@ public sealed class ForgeListScreen(Host host) : Screen(host)
     public override string Heading => Words.ForgeHeading;
 
     /// <inheritdoc />
+    public override TypedLine? Line => asked?.Guided.Line;
+
+    private Core.Planning.ForgeList? Now => Made(Sitting.Plans);
+
+    private TwoForgeLists? Both =>
+        !supposed.IsEmpty && Now is { } now && Made(Sitting.Supposed) is { } then ? new(now, then) : null;
+
+    private bool IsList => asked is null && supposed.IsEmpty && Now is not null;
+
+    private int Rows =>
+        Now is { } list ? ForgeListText.RowsFor(width, Room, list, Sitting.Units, place.Chosen, isFewer) : 1;
+
+    private ForgeBatch? Chosen =>
+        Now is { } list && place.Chosen < list.Batches.Length ? list.Batches[place.Chosen] : null;
+
+    /// <inheritdoc />
     public override void Open()
     {
-        first = 0;
-        Sitting.Plans.Want(Sitting.Shop);
+        (asked, isFewer, first, wanted) = (null, false, 0, null);
+        supposed = [];
+        Want();
     }
 
     /// <inheritdoc />
-    public override bool Has(Need need) => need == Need.MorePages ? lines > Room : base.Has(need);
+    public override bool Has(Need need) =>
+        need switch
+        {
+            Need.Row => IsList || asked is not null,
+            Need.MorePages => IsList
+                ? ForgeListText.Count(Now!) > Rows
+                : Both is { } both && both.Places.Length > BothText.RowsFor(Room),
+            Need.Orders => asked is null && Now is { Calendar.Orders.IsEmpty: false },
+            Need.Working => Sitting.Plans.IsBehind || (!supposed.IsEmpty && Sitting.Supposed.IsBehind),
+            Need.Recorded => asked?.Guided.At > 0 || base.Has(need),
+            _ => base.Has(need),
+        };
 
     /// <inheritdoc />
     public override void Do(Act act, int which)
     {
-        if (act == Act.Back)
+        switch (act)
         {
-            Host.Go(Host.Home);
-            return;
+            case Act.Move when asked is not null:
+                asked.Guided.Choose(which == 0 ? -1 : 1);
+                break;
+            case Act.Move or Act.Page when !supposed.IsEmpty:
+                int step = act == Act.Page ? BothText.RowsFor(Room) : 1;
+                first += which == 0 ? -step : step;
+                break;
+            case Act.Move or Act.Page:
+                isFewer = false;
+                place.Move(act, which, ForgeListText.Count(Now!), Rows);
+                break;
+            case Act.Fewer:
+                isFewer = Chosen is not null && !isFewer;
+                break;
+            case Act.Certainty or Act.MoreHeads or Act.Lose:
+                asked = SupposingSheet.Of(act, Sitting.Shop, Chosen?.Tools);
+                break;
+            case Act.Enter when asked?.Guided.Next() == true:
+                Suppose(asked);
+                break;
+            case Act.Stop:
+                Sitting.Plans.Stop();
+                Sitting.Supposed.Stop();
+                break;
+            case Act.Back:
+                GoBack();
+                break;
+            default:
+                break;
         }
-
-        int step = act == Act.Page ? Room : 1;
-        first = Math.Clamp(first + (which == 0 ? -step : step), 0, Math.Max(0, lines - Room));
     }
 
     /// <inheritdoc />
-    public override void Compose(Picture body) =>
-        lines = ForgeListText.Draw(body, Sitting.Plans.IsBehind ? null : Sitting.Plans.Latest, Sitting.Units, first);
+    public override bool StepBack() => asked?.Guided.Back() == true;
+
+    /// <inheritdoc />
+    public override void Compose(Picture body)
+    {
+        width = body.Width;
+        Want();
+        Beside<Core.Planning.ForgeList> working =
+            !supposed.IsEmpty && !Sitting.Plans.IsBehind ? Sitting.Supposed : Sitting.Plans;
+        if (asked is not null)
+        {
+            GuidedText.Draw(body, asked.Guided, Words.SupposedOnly);
+        }
+        else if (Both is { } both)
+        {
+            first = Math.Clamp(first, 0, Math.Max(0, both.Places.Length - BothText.RowsFor(body.Height)));
+            _ = BothText.Draw(body, both, Words.IfAll(supposed.Select(each => each.Words)), first);
+        }
+        else if (IsList)
+        {
+            ForgeListText.Draw(body, Now!, Sitting.Units, place, isFewer);
+        }
+        else if (working.IsStopped)
+        {
+            body.Put(0, 0, Words.WasStopped, Ink.Quiet);
+        }
+        else
+        {
+            ProgressBar.Draw(body, working.Share);
+        }
+    }
+
+    private static Core.Planning.ForgeList? Made(Beside<Core.Planning.ForgeList> plans) =>
+        plans.IsBehind || plans.IsStopped ? null : plans.Latest;
+
+    private void GoBack()
+    {
+        if (asked is not null)
+        {
+            asked = null;
+        }
+        else if (!supposed.IsEmpty)
+        {
+            supposed = [];
+            first = 0;
+        }
+        else
+        {
+            Host.Go(Host.Home);
+        }
+    }
+
+    private void Suppose(SupposingSheet sheet)
+    {
+        Supposition? read = sheet.Read(Sitting.Shop, Sitting.Today, out (int At, string Why)? refusal);
+        string? wrong = refusal?.Why;
+        if (read is { } one)
+        {
+            Step step = WhatIf.After(Sitting.Shop, Sitting.Today, supposed.Append(one).Select(each => each.Entry));
+            wrong = step.Refusal;
+            if (step.After is { } shop)
+            {
+                supposed = supposed.Add(one);
+                asked = null;
+                Sitting.Supposed.Want(shop);
+            }
+        }
+
+        if (wrong is not null)
+        {
+            sheet.Guided.Go(refusal?.At ?? 0);
+            Sitting.Say(wrong, Ink.Warn);
+        }
+    }
+
+    // the shop may change under the plan: one key takes the last thing back from anywhere
+    private void Want()
+    {
+        if (!ReferenceEquals(wanted, Sitting.Shop))
+        {
+            wanted = Sitting.Shop;
+            Sitting.Plans.Want(wanted);
+            supposed = [];
+        }
+    }
 }

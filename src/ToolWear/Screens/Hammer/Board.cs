@@ -74,6 +74,16 @@ public sealed record Board(string? Pattern, ImmutableArray<BoardTool> Chosen, Im
             Together = Together.Contains(tool) ? Together.Remove(tool) : Together.Add(tool),
         };
 
+    /// <summary>The board without some tools.</summary>
+    /// <param name="isGone">Whether a tool, by its number, is left out.</param>
+    /// <returns>The board.</returns>
+    public Board Without(Func<long, bool> isGone) =>
+        this with
+        {
+            Chosen = Chosen.RemoveAll(each => isGone(each.Tool)),
+            Together = Together.RemoveAll(each => isGone(each.Tool)),
+        };
+
     /// <summary>The entries of one heat for a row.</summary>
     /// <param name="shop">The shop.</param>
     /// <param name="session">The session's name.</param>

@@ -21,6 +21,8 @@ public sealed class HammerScreen(Host host) : Screen(host)
 
     private ImmutableArray<BoardRow> Rows => Host.Board.Rows(Sitting.Shop);
 
+    private ImmutableArray<PatternStage> Stages => LastTime.Stages(Sitting.Shop, Host.Board.Pattern);
+
     /// <inheritdoc />
     public override void Open()
     {
@@ -36,8 +38,8 @@ public sealed class HammerScreen(Host host) : Screen(host)
         {
             Need.Chosen => !Host.Board.Chosen.IsEmpty,
             Need.Set => Host.Board.Together.Length > 1,
-            Need.Stage => Host.Heads.Length > 0,
-            Need.Recorded => Sitting.CanTakeBack || LastHeat().Length > 0,
+            Need.Stage => !Stages.IsEmpty,
+            Need.Recorded => Sitting.CanTakeBack || LastTally().Length > 0,
             _ => base.Has(need),
         };
 
@@ -55,7 +57,7 @@ public sealed class HammerScreen(Host host) : Screen(host)
             case Act.Together:
                 Tally(Host.Board.Together, Heats.Of(1));
                 break;
-            case Act.Head when which < Host.Heads.Length:
+            case Act.Head when which < Stages.Length:
                 Head(which);
                 break;
             case Act.Head:
@@ -78,28 +80,36 @@ public sealed class HammerScreen(Host host) : Screen(host)
     {
         if (Sitting.Shop.OpenSession is { } open)
         {
-            HammerText.Draw(body, Sitting.Shop, open.Name, Host.Board, Host.Heads, Sitting.Forecasts);
+            HammerText.Draw(body, Sitting.Shop, open.Name, Host.Board, Sitting.Forecasts);
         }
     }
 
-    /// <summary>The last heat of the open session, also one of an evening that ended in a crash.</summary>
+    /// <summary>The last heat or head of the open session, also one of an evening that ended in a crash.</summary>
     /// <returns>Its entries, none where the session has none.</returns>
-    public ImmutableArray<Entered> LastHeat()
+    public ImmutableArray<Entered> LastTally()
     {
         if (Sitting.Shop.OpenSession is not { } open)
         {
             return [];
         }
 
-        Entered[] heats =
+        Entered[] tallies =
         [
             .. Sitting
                 .Shop.Ledger.Skip((int)open.Opening)
-                .Where(entered => entered.What is HeatsWorked heat && heat.Session == open.Name)
+                .Where(entered => IsTallyOf(open.Name, entered.What))
                 .Where(entered => !Sitting.Shop.CrossedOut.ContainsKey(entered.Number)),
         ];
-        return [.. heats.Where(entered => entered.At == heats[^1].At)];
+        return [.. tallies.Where(entered => entered.At == tallies[^1].At)];
     }
+
+    private static bool IsTallyOf(string session, LedgerEntry what) =>
+        what switch
+        {
+            HeatsWorked heats => heats.Session == session,
+            HeadsDone heads => heads.Session == session,
+            _ => false,
+        };
 
     private void Tally(ImmutableArray<BoardTool> tools, Heats each)
     {
@@ -115,13 +125,11 @@ public sealed class HammerScreen(Host host) : Screen(host)
 
     private void Head(int stage)
     {
-        Host.Heads = Host.Heads.SetItem(stage, Host.Heads[stage] + 1);
-        string name = LastTime.Stages(Sitting.Shop, Host.Board.Pattern)[stage].Name;
-        Sitting.Say(Words.HeadThrough(name, Host.Heads[stage]), Ink.Done);
-        Sitting.Remember(() =>
+        string session = Sitting.Shop.OpenSession!.Name;
+        string name = Stages[stage].Name;
+        if (Sitting.Record(new HeadsDone(session, name, 1)))
         {
-            Host.Heads = Host.Heads.SetItem(stage, Math.Max(0, Host.Heads[stage] - 1));
-            return Words.HeadBack(name, Host.Heads[stage]);
-        });
+            Sitting.Say(Words.HeadThrough(name, Sitting.Shop.Sessions[session].HeadsByStage[name]), Ink.Done);
+        }
     }
 }

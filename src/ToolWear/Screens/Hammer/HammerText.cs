@@ -26,23 +26,15 @@ public static class HammerText
     /// <param name="shop">The shop.</param>
     /// <param name="session">The session.</param>
     /// <param name="board">What stands at the hammer.</param>
-    /// <param name="heads">Heads through each stage.</param>
     /// <param name="forecasts">The forecasts of before, null where there are none.</param>
-    public static void Draw(
-        Picture body,
-        Shop shop,
-        string session,
-        Board board,
-        IReadOnlyList<int> heads,
-        ShopForecasts? forecasts
-    )
+    public static void Draw(Picture body, Shop shop, string session, Board board, ShopForecasts? forecasts)
     {
         string[] below =
         [
-            .. Below(body.Width, shop, board, heads).SelectMany(line => Picture.Wrap(line, Math.Max(10, body.Width))),
+            .. Below(body.Width, shop, session, board).SelectMany(line => Picture.Wrap(line, Math.Max(10, body.Width))),
         ];
         int room = Math.Max(0, body.Height - below.Length);
-        DrawPanels(body, room, shop, session, board, forecasts);
+        Panels.Draw(body, room, [.. Facts(shop, session, board, forecasts)]);
         for (int i = 0; i < below.Length; i++)
         {
             body.Put(0, room + i, below[i]);
@@ -82,6 +74,21 @@ public static class HammerText
         return Math.Max(0, (int)Math.Floor(all - since));
     }
 
+    private static IEnumerable<PanelFacts> Facts(Shop shop, string session, Board board, ShopForecasts? forecasts)
+    {
+        foreach (BoardTool tool in board.Chosen.Take(Board.MostRows))
+        {
+            ToolInShop known = shop.Tools[tool.Tool];
+            string set = board.Together.Contains(tool) ? " +" : "";
+            yield return new PanelFacts(
+                known.Mark.Text,
+                $"{ToolRackText.PlaceOrForm(known.Tool)}, {Works.Words.Word(tool.Work)}{set}",
+                Tallied(shop, session, tool).ToString(),
+                MoreToday(shop, forecasts, tool.Tool)
+            );
+        }
+    }
+
     private static int UntilNear(ToolForecast forecast)
     {
         int low = -1;
@@ -96,73 +103,7 @@ public static class HammerText
         return low;
     }
 
-    private static void DrawPanels(
-        Picture body,
-        int room,
-        Shop shop,
-        string session,
-        Board board,
-        ShopForecasts? forecasts
-    )
-    {
-        int count = board.Chosen.Length;
-        if (count == 0 || room == 0)
-        {
-            return;
-        }
-
-        int columns =
-            body.Width < 60 ? 1
-            : count <= 4 ? Math.Min(count, 2)
-            : 3;
-        int rows = (count + columns - 1) / columns;
-        int width = body.Width / columns;
-        int height = room / rows;
-        for (int i = 0; i < count; i++)
-        {
-            int x = i % columns * width;
-            int y = height >= 2 ? i / columns * height : i;
-            Panel(body, new(x, y, width - 2, Math.Max(1, height)), shop, session, board, i, forecasts);
-        }
-    }
-
-    private static void Panel(
-        Picture body,
-        System.Drawing.Rectangle at,
-        Shop shop,
-        string session,
-        Board board,
-        int i,
-        ShopForecasts? forecasts
-    )
-    {
-        BoardTool tool = board.Chosen[i];
-        ToolInShop known = shop.Tools[tool.Tool];
-        string set = board.Together.Contains(tool) ? " +" : "";
-        string heats = Tallied(shop, session, tool).ToString();
-        string name = $"{known.Mark} {ToolRackText.PlaceOrForm(known.Tool)}, {Works.Words.Word(tool.Work)}{set}";
-        int column = body.Put(at.X, at.Y, $"{i + 1} ", Ink.Key);
-        int? more = MoreToday(shop, forecasts, tool.Tool);
-        string today = more is { } left ? Words.MoreToday(left) : "";
-        Ink ink = more == 0 ? Ink.Warn : Ink.Quiet;
-        if (at.Height < BigDigits.Dots + 1)
-        {
-            body.Put(column, at.Y, $"{heats}  {name}  {today}", Ink.Strong, at.Width - 2);
-            return;
-        }
-
-        string head = more == 0 ? $"{known.Mark} {today}" : name;
-        body.Put(column, at.Y, head, more == 0 ? Ink.Warn : Ink.Plain, at.Width - 2);
-        bool hasLine = at.Height >= BigDigits.Dots + 2;
-        BigDigits.Draw(body, at.X + 2, at.Y + 1, at.Width - 2, at.Height - (hasLine ? 2 : 1), heats, Ink.Strong);
-        if (hasLine)
-        {
-            int digits = (at.Height - 2) / BigDigits.Dots * BigDigits.Dots;
-            body.Put(at.X + 2, at.Y + 1 + Math.Min(digits, at.Height - 2), today, ink, at.Width - 2);
-        }
-    }
-
-    private static IEnumerable<string> Below(int width, Shop shop, Board board, IReadOnlyList<int> heads)
+    private static IEnumerable<string> Below(int width, Shop shop, string session, Board board)
     {
         ImmutableArray<BoardRow> rows = board.Rows(shop);
         string shared = string.Join(
@@ -185,14 +126,17 @@ public static class HammerText
         if (!stages.IsEmpty)
         {
             IEnumerable<string> items = stages
-                .Take(heads.Count)
-                .Select((stage, i) => $"{(char)('a' + i)} {stage.Name} {heads[i]}");
+                .Take(HammerScreen.MostStages)
+                .Select((stage, i) => $"{(char)('a' + i)} {stage.Name} {HeadsAt(shop, session, stage)}");
             foreach (string line in Picture.Flow([Words.HeadsDone, .. items], width))
             {
                 yield return line;
             }
         }
     }
+
+    private static int HeadsAt(Shop shop, string session, PatternStage stage) =>
+        shop.Sessions[session].HeadsByStage.GetValueOrDefault(stage.Name);
 
     private static IEnumerable<string> Marks(Shop shop, ImmutableArray<BoardTool> tools) =>
         tools.Select(tool => shop.Tools[tool.Tool].Mark.Text);

@@ -4,6 +4,7 @@ using ToolWear.Core.Measure;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
 using ToolWear.Core.Wear;
+using ToolWear.Core.Wear.Verdicts;
 
 namespace ToolWear.Screens.Hammer;
 
@@ -19,11 +20,11 @@ public static class LastTime
     /// <param name="shop">The shop.</param>
     /// <param name="pattern">The pattern, null for none.</param>
     /// <param name="forecasts">The forecasts, null while there are none.</param>
-    /// <returns>The board; only tools that are in service.</returns>
+    /// <returns>The board; only tools that are in service and that no finding has taken out.</returns>
     public static Board Of(Shop shop, string? pattern, ShopForecasts? forecasts)
     {
         Session? last = Sessions(shop).LastOrDefault(session => session.Opened.Pattern == pattern);
-        Board board = last is null ? Board.Empty : InSession(shop, last);
+        Board board = last is null ? Board.Empty : InSession(shop, last).Without(tool => IsOut(shop, shop.Tools[tool]));
         return (board.Chosen.IsEmpty ? board with { Chosen = Next(shop, pattern, forecasts) } : board) with
         {
             Pattern = pattern,
@@ -80,6 +81,8 @@ public static class LastTime
     public static bool Fits(PatternStage stage, Tool tool) =>
         stage.Form == tool.Form && stage.Place == tool.Place && (stage.Eye is null || stage.Eye == tool.Eye);
 
+    private static bool IsOut(Shop shop, ToolInShop tool) => LookedOver.Of(shop, tool).Ending is not null;
+
     private static IEnumerable<Session> Sessions(Shop shop) =>
         shop.Sessions.Values.OrderBy(session => (session.On, session.Opening));
 
@@ -126,6 +129,7 @@ public static class LastTime
             from stage in Stages(shop, pattern)
             let fitting = shop
                 .Tools.Values.Where(tool => tool.State == ToolState.InService && Fits(stage, tool.Tool))
+                .Where(tool => !IsOut(shop, tool))
                 .OrderByDescending(tool => next.Contains(tool.Id))
                 .ThenBy(tool => tool, RackOrder.Instance)
                 .FirstOrDefault()

@@ -36,10 +36,19 @@ public static class HelpText
         foreach (KeyRow row in Keys.Of(screen))
         {
             string[] text = [.. Picture.Wrap(row.Does, Math.Max(10, width - KeyColumns))];
-            yield return (row.Shown, text[0]);
+            yield return (row.Shown + (row.Records ? Words.RecordsMark : ""), text[0]);
             foreach (string more in text.Skip(1))
             {
                 yield return ("", " " + more);
+            }
+        }
+
+        if (Keys.Of(screen).Any(row => row.Records && row.Where is not null))
+        {
+            yield return ("", "");
+            foreach (string line in Picture.Wrap(Words.RecordsLegend, Math.Max(10, width)))
+            {
+                yield return ("", line);
             }
         }
     }

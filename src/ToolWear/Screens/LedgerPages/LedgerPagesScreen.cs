@@ -50,8 +50,9 @@ public sealed class LedgerPagesScreen(Host host) : Screen(host)
     public override bool Has(Need need) =>
         need switch
         {
-            Need.Row => !Entries.IsEmpty,
-            Need.MorePages => Entries.Length > LedgerPagesText.RowsFor(Room),
+            // while a reason is typed, the chosen entry stays the one it is for
+            Need.Row => why is null && !Entries.IsEmpty,
+            Need.MorePages => why is null && Entries.Length > LedgerPagesText.RowsFor(Room),
             _ => base.Has(need),
         };
 
@@ -93,18 +94,23 @@ public sealed class LedgerPagesScreen(Host host) : Screen(host)
     public override void Compose(Picture body)
     {
         string prompt =
-            why is not null ? Words.WhyCrossOut
+            why is not null ? (IsCrossedOut ? Words.WhyCountAgain : Words.WhyCrossOut)
             : search is not null ? Words.Find
             : "";
         LedgerPagesText.Draw(body, Sitting.Shop, Entries, place, prompt, Line?.Text ?? "");
     }
 
+    private bool IsCrossedOut => Sitting.Shop.CrossedOut.ContainsKey(Entries[place.Chosen].Number);
+
     private void CrossOut(string reason)
     {
         long number = Entries[place.Chosen].Number;
-        if (Sitting.RecordForGood([new EntryCrossedOut(number, reason)]))
+        LedgerEntry turning = IsCrossedOut
+            ? new EntryCountsAgain(number, reason)
+            : Sitting.Shop.TakingBack(number, reason);
+        if (Sitting.Record(turning))
         {
-            Sitting.Say(Words.EntryCrossed(number), Ink.Done);
+            Sitting.Say(Words.EntryTurned(turning), Ink.Done);
             why = null;
         }
     }

@@ -76,7 +76,7 @@ public static class LedgerPagesText
         if (prompt.Length > 0)
         {
             int at = body.Put(0, body.Height - 1, prompt, Ink.Strong);
-            body.Put(at + 1, body.Height - 1, typed + "_", Ink.Typed);
+            body.PutTyped(at + 1, body.Height - 1, typed);
         }
     }
 

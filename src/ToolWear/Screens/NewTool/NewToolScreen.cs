@@ -1,4 +1,5 @@
 using ToolWear.Screens.Drawing;
+using ToolWear.Screens.Guided;
 using ToolWear.Screens.ToolTable;
 
 namespace ToolWear.Screens.NewTool;
@@ -31,28 +32,8 @@ public sealed class NewToolScreen(Host host)
     public override void Open() => Begin(ToolSheet.Empty.With(Asked.Form, "drift").With(Asked.Start, "new"));
 
     /// <inheritdoc />
-    public override void Compose(Picture body)
-    {
-        int y = 0;
-        for (int i = 0; i < Sheet.Questions.Length && y < body.Height; i++)
-        {
-            Asked asked = Sheet.Questions[i];
-            bool isOpen = i == Sheet.At;
-            body.Put(0, y, isOpen ? ">" : "", Ink.Strong);
-            body.Put(2, y, Words.Column(asked), isOpen ? Ink.Strong : Ink.Quiet, 16);
-            body.Put(20, y++, isOpen ? Sheet.Line.Text + "_" : Sheet.Sheet[asked], isOpen ? Ink.Typed : Ink.Plain);
-        }
-
-        foreach (
-            string text in Picture.Wrap(
-                $"{Words.Question(Sheet.Asked)}\n{Words.StruckEndCaution}",
-                Math.Max(10, body.Width)
-            )
-        )
-        {
-            body.Put(0, ++y, text, Ink.Quiet);
-        }
-    }
+    public override void Compose(Picture body) =>
+        GuidedText.Draw(body, Sheet.Guided, $"{Words.StruckEndCaution}\n{Remarks()}".TrimEnd());
 
     /// <inheritdoc />
     protected override void Entered(ToolSheet entered)

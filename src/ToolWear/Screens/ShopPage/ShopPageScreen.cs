@@ -30,10 +30,14 @@ public sealed class ShopPageScreen(Host host) : Screen(host)
     public override bool Has(Need need) =>
         need switch
         {
-            Need.Row => true,
-            Need.MorePages => ShopPageText.Settings.Length > Rows,
+            Need.Row => value is null,
+            Need.MorePages => value is null && ShopPageText.Settings.Length > Rows,
             _ => base.Has(need),
         };
+
+    /// <inheritdoc />
+    public override string WordsOf(KeyRow row) =>
+        row.Act == Act.Enter && value is not null ? Words.TakeIt : base.WordsOf(row);
 
     /// <inheritdoc />
     public override void Do(Act act, int which)

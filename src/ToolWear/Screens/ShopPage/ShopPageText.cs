@@ -40,12 +40,14 @@ public static class ShopPageText
             body.Put(0, y, isAt ? ">" : "", Ink.Strong);
             body.Put(2, y, setting.Name, isAt ? Ink.Strong : Ink.Plain, Value - 3);
             string value = shop.Settings.Get(setting);
-            body.Put(
-                Value,
-                y,
-                isAt && typed is not null ? typed + "_" : value,
-                isAt && typed is not null ? Ink.Typed : Ink.Plain
-            );
+            if (isAt && typed is not null)
+            {
+                body.PutTyped(Value, y, typed);
+            }
+            else
+            {
+                body.Put(Value, y, value);
+            }
         }
 
         int at = rows + 1;
@@ -60,7 +62,7 @@ public static class ShopPageText
         int room = Math.Max(10, width);
         string[] meaning = [.. Picture.Wrap($"{setting.Name}: {setting.Meaning}", room)];
         yield return (meaning[0], Ink.Quiet);
-        yield return (meaning.Length > 1 ? meaning[1] : "", Ink.Quiet);
+        yield return (meaning.Length > 2 ? meaning[1] + " …" : meaning.ElementAtOrDefault(1) ?? "", Ink.Quiet);
         foreach (string line in Picture.Wrap($"{Words.ShopCaution} {Words.OneLine(Words.ForecastCaution)}", room))
         {
             yield return (line, Ink.Warn);

@@ -37,6 +37,10 @@ public sealed class ToolRackScreen(Host host) : Screen(host)
         };
 
     /// <inheritdoc />
+    public override string WordsOf(KeyRow row) =>
+        row.Act == Act.Enter && path is not null ? Words.WriteIt : base.WordsOf(row);
+
+    /// <inheritdoc />
     public override void Do(Act act, int which)
     {
         switch (act)
@@ -85,6 +89,12 @@ public sealed class ToolRackScreen(Host host) : Screen(host)
 
     private void Export(string file)
     {
+        if (string.IsNullOrWhiteSpace(file))
+        {
+            Sitting.Say(Words.NoFileName, Ink.Warn);
+            return;
+        }
+
         if (Sitting.Forecasts is not { } forecasts || Sitting.Forecaster.IsBehind)
         {
             Sitting.Say(Words.NotWorkedOut, Ink.Warn);

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Shops;
 using ToolWear.Screens.Drawing;
+using ToolWear.Screens.Guided;
 
 namespace ToolWear.Screens.ToolTable;
 
@@ -19,7 +20,13 @@ public abstract class SheetScreen(Host host, ImmutableArray<Asked> questions) : 
     protected SheetLine Sheet { get; } = new(questions);
 
     /// <inheritdoc />
-    public override bool Has(Need need) => need == Need.Recorded ? Sheet.At > 0 || base.Has(need) : base.Has(need);
+    public override bool Has(Need need) =>
+        need switch
+        {
+            Need.Recorded => Sheet.At > 0 || base.Has(need),
+            Need.Choice => Sheet.HasChoice,
+            _ => base.Has(need),
+        };
 
     /// <inheritdoc />
     public override void Do(Act act, int which)
@@ -31,6 +38,9 @@ public abstract class SheetScreen(Host host, ImmutableArray<Asked> questions) : 
                 break;
             case Act.Enter when Sheet.Next():
                 Record();
+                break;
+            case Act.Enter:
+                Propose();
                 break;
             case Act.Back:
                 Host.Go(Host.Home);
@@ -54,6 +64,22 @@ public abstract class SheetScreen(Host host, ImmutableArray<Asked> questions) : 
     /// <summary>Goes on after the tool was recorded.</summary>
     /// <param name="entered">Its answers.</param>
     protected abstract void Entered(ToolSheet entered);
+
+    /// <summary>What is said of the answers so far: where a proposed scrap size comes from, how the drift nests.</summary>
+    /// <returns>Sentences, one a line; empty where there is nothing to say.</returns>
+    protected string Remarks() => string.Join('\n', SheetRemarks.Of(Sheet.Sheet, Sitting));
+
+    private void Propose()
+    {
+        if (
+            Sheet.Asked == Asked.Scrap
+            && Sheet.Sheet[Asked.Scrap].Length == 0
+            && SheetRemarks.Scrap(Sheet.Sheet, Sitting) is { } scrap
+        )
+        {
+            Sheet.Offer(Asked.Scrap, AnswersRead.Offer(scrap.Size, Sitting.Units));
+        }
+    }
 
     private void Record()
     {

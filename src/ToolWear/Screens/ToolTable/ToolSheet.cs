@@ -60,19 +60,6 @@ public sealed record ToolSheet(ImmutableDictionary<Asked, string> Answers)
             _ => [],
         };
 
-    /// <summary>The word that a beginning stands for.</summary>
-    /// <param name="asked">The question.</param>
-    /// <param name="typed">What was typed.</param>
-    /// <returns>The one word that begins so, else what was typed.</returns>
-    public static string Completed(Asked asked, string typed)
-    {
-        ImmutableArray<string> choices = Choices(asked);
-        string[] fitting = [.. choices.Where(word => word.StartsWith(typed, StringComparison.OrdinalIgnoreCase))];
-        return typed.Length > 0 && !choices.Contains(typed, StringComparer.Ordinal) && fitting.Length > 0
-            ? fitting[0]
-            : typed;
-    }
-
     /// <summary>The sheet with one answer more.</summary>
     /// <param name="asked">The question.</param>
     /// <param name="answer">The answer.</param>

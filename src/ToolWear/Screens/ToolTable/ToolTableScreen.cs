@@ -35,7 +35,7 @@ public sealed class ToolTableScreen(Host host)
     }
 
     /// <inheritdoc />
-    public override void Compose(Picture body) => ToolTableText.Draw(body, rows, Sheet);
+    public override void Compose(Picture body) => ToolTableText.Draw(body, rows, Sheet, Remarks());
 
     /// <inheritdoc />
     protected override void Entered(ToolSheet entered)

@@ -12,32 +12,40 @@ public static class ToolTableText
     /// <param name="body">Where to.</param>
     /// <param name="rows">The rows entered.</param>
     /// <param name="line">The row that is being typed.</param>
-    public static void Draw(Picture body, IReadOnlyList<ToolSheet> rows, SheetLine line)
+    /// <param name="remarks">What the shop says to the answers so far, empty for nothing.</param>
+    public static void Draw(Picture body, IReadOnlyList<ToolSheet> rows, SheetLine line, string remarks)
     {
-        for (int i = 0; i < line.Questions.Length; i++)
+        // in a narrow window the columns move left, so that the one that is typed is seen
+        int moved = Math.Max(0, Columns[line.At] + Room(line.At) - body.Width);
+        int[] seen = [.. Enumerable.Range(0, line.Questions.Length).Where(column => Columns[column] >= moved)];
+        void Put(int column, int row, string text, Ink ink)
         {
-            body.Put(Columns[i], 0, Words.Column(line.Questions[i]), Ink.Strong, Room(i));
+            if (Columns[column] - moved < body.Width)
+            {
+                body.Put(Columns[column] - moved, row, text, ink, Room(column));
+            }
         }
 
         int shown = Math.Max(0, Math.Min(rows.Count, body.Height - 5));
-        int y = 1;
-        foreach (ToolSheet row in rows.Skip(rows.Count - shown))
+        int y = 1 + shown;
+        foreach (int column in seen)
         {
-            for (int i = 0; i < line.Questions.Length; i++)
+            Put(column, 0, Words.Column(line.Questions[column]), Ink.Strong);
+            for (int i = 0; i < shown; i++)
             {
-                body.Put(Columns[i], y, row[line.Questions[i]], Ink.Quiet, Room(i));
+                Put(column, 1 + i, rows[rows.Count - shown + i][line.Questions[column]], Ink.Quiet);
             }
 
-            y++;
+            if (column != line.At)
+            {
+                Put(column, y, line.Sheet[line.Questions[column]], Ink.Plain);
+            }
         }
 
-        for (int i = 0; i < line.Questions.Length; i++)
-        {
-            string text = i == line.At ? line.Line.Text + "_" : line.Sheet[line.Questions[i]];
-            body.Put(Columns[i], y, text, i == line.At ? Ink.Typed : Ink.Plain, Room(i));
-        }
-
-        foreach (string text in Picture.Wrap(Words.Question(line.Asked), Math.Max(10, body.Width)))
+        body.PutTyped(Columns[line.At] - moved, y, line.Line.Text, Room(line.At));
+        foreach (
+            string text in Picture.Wrap($"{Words.Question(line.Asked)}\n{remarks}".TrimEnd(), Math.Max(10, body.Width))
+        )
         {
             body.Put(0, 1 + ++y, text, Ink.Quiet);
         }

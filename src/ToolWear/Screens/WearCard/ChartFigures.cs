@@ -13,6 +13,12 @@ namespace ToolWear.Screens.WearCard;
 /// <param name="SizeMm">The size, mm.</param>
 public readonly record struct ChartPoint(double Heats, double SizeMm);
 
+/// <summary>Where the end is to be expected, in weighted heats from now.</summary>
+/// <param name="About">About so many.</param>
+/// <param name="From">Nine times in ten at least so many; null where nothing bounds it.</param>
+/// <param name="To">Nine times in ten at most so many; null where nothing bounds it.</param>
+public readonly record struct ChartEnd(double About, double? From, double? To);
+
 /// <summary>The figures of a chart: what the ledger says of one gauge mark, and what is foreseen.</summary>
 /// <param name="Readings">The readings of the caliper.</param>
 /// <param name="Misread">Those of the readings that are likelier wrong than right.</param>
@@ -23,7 +29,7 @@ public readonly record struct ChartPoint(double Heats, double SizeMm);
 /// <param name="Low">The lower edge of the band that holds it eight times in ten.</param>
 /// <param name="High">The upper edge.</param>
 /// <param name="ScrapMm">The scrap size, null where none is set.</param>
-/// <param name="End">Where the end is to be expected, in heats; null where nothing bounds it.</param>
+/// <param name="End">Where the end is to be expected; null where nothing bounds it.</param>
 public sealed record ChartFigures(
     ImmutableArray<ChartPoint> Readings,
     ImmutableArray<ChartPoint> Misread,
@@ -34,10 +40,10 @@ public sealed record ChartFigures(
     ImmutableArray<ChartPoint> Low,
     ImmutableArray<ChartPoint> High,
     double? ScrapMm,
-    double? End
+    ChartEnd? End
 )
 {
-    private const int CurvePoints = 60;
+    private const int CurvePoints = 30;
 
     /// <summary>Gathers the figures.</summary>
     /// <param name="shop">The shop.</param>
@@ -48,8 +54,10 @@ public sealed record ChartFigures(
         GaugeHistory history = gauge.History;
         Walk walk = new(shop, gauge);
         double now = walk.Heats;
-        double? end = gauge.Forecast is { AtOrPastLimit: false, HeatsLeft.Q50: { } left } ? now + left : null;
-        ImmutableArray<WearBand> bands = Bands(gauge, end - now);
+        ChartEnd? end = gauge.Forecast is { AtOrPastLimit: false, HeatsLeft: { Q50: { } about } left }
+            ? new ChartEnd(about, left.Q05, left.Q95)
+            : null;
+        ImmutableArray<WearBand> bands = Bands(gauge, end?.About);
         double from = now - history.Wear.HeatsNow;
         ImmutableArray<ChartPoint> Curve(Func<WearBand, double> wear) =>
             [.. bands.Select(band => new ChartPoint(from + band.Heats, SizeMm(history, wear(band))))];

@@ -2,13 +2,14 @@ using System.Collections.Immutable;
 using ToolWear.Core.Shops;
 using ToolWear.Results;
 using ToolWear.Screens.Drawing;
+using ToolWear.Screens.Guided;
 using ToolWear.Screens.ToolRack;
 
 namespace ToolWear.Screens.WearCard;
 
 /// <summary>One tool.</summary>
 /// <param name="host">Where it is shown.</param>
-public sealed class WearCardScreen(Host host) : Screen(host)
+public sealed class WearCardScreen(Host host) : GuidedScreen(host)
 {
     private Card? card;
     private int gauge;
@@ -20,13 +21,33 @@ public sealed class WearCardScreen(Host host) : Screen(host)
     public override ScreenName Name => ScreenName.WearCard;
 
     /// <inheritdoc />
-    public override string Heading => Words.CardHeading(Tool?.Mark.Text);
+    protected override string ListHeading => Words.CardHeading(Tool?.Mark.Text);
 
     private ToolInShop? Tool => Host.ToolInHand is { } id ? Sitting.Shop.Tools.GetValueOrDefault(id) : null;
+
+    // a card is made once for the forecasts that there are; null while they are being worked out
+    private Card? Card
+    {
+        get
+        {
+            if (Tool is not { } tool || Sitting.Forecasts is not { } forecasts || !forecasts.All.ContainsKey(tool.Id))
+            {
+                return null;
+            }
+
+            if (card is null || !ReferenceEquals(card.Shop, forecasts.Shop) || card.Forecast.Tool.Id != tool.Id)
+            {
+                card = Card.Of(forecasts, forecasts.Shop.Tools[tool.Id], Sitting.Units);
+            }
+
+            return card;
+        }
+    }
 
     /// <inheritdoc />
     public override void Open()
     {
+        base.Open();
         gauge = 0;
         first = 0;
         isInWords = false;
@@ -36,19 +57,33 @@ public sealed class WearCardScreen(Host host) : Screen(host)
     public override bool Has(Need need) =>
         need switch
         {
-            Need.Row => true,
-            Need.Gauges => !isInWords && Tool?.Tool.GaugeMarks.Length > 1,
-            Need.MorePages => isInWords && lines > Room,
+            Need.Row => Entry is not null || !isInWords || lines > Room,
+            Need.InHand => Entry is null && Card is { Forecast.Tool.State: not ToolState.Scrapped },
+            Need.Typing => Entry is not null,
+            Need.Gauges => Entry is null && !isInWords && Tool?.Tool.GaugeMarks.Length > 1,
+            Need.MorePages => Entry is null && isInWords && lines > Room,
             _ => base.Has(need),
         };
 
     /// <inheritdoc />
-    public override void Do(Act act, int which)
+    public override string WordsOf(KeyRow row) =>
+        row.Act switch
+        {
+            Act.Words => isInWords ? Words.AsChart : Words.InWords,
+            Act.Move => isInWords ? Words.ALine : Words.ATool,
+            _ => base.WordsOf(row),
+        };
+
+    /// <inheritdoc />
+    protected override void DoInList(Act act, int which)
     {
         switch (act)
         {
             case Act.Gauge:
                 gauge = (gauge + 1) % Tool!.Tool.GaugeMarks.Length;
+                break;
+            case Act.Scrap:
+                Begin(new ScrapSheet(Card!.Forecast.Tool, Card.Into, Sitting.Units));
                 break;
             case Act.Words:
                 isInWords = !isInWords;
@@ -68,29 +103,34 @@ public sealed class WearCardScreen(Host host) : Screen(host)
     }
 
     /// <inheritdoc />
-    public override void Compose(Picture body)
+    protected override void ComposeList(Picture body)
     {
-        if (Tool is not { } tool || Sitting.Forecasts is not { } forecasts || !forecasts.All.ContainsKey(tool.Id))
+        if (Card is not { } shown)
         {
             body.Put(0, 0, Words.WorkingOut, Ink.Quiet);
             return;
         }
 
-        // a card is made once for the forecasts that there are
-        if (card is null || !ReferenceEquals(card.Shop, forecasts.Shop) || card.Forecast.Tool.Id != tool.Id)
-        {
-            card = Card.Of(forecasts, forecasts.Shop.Tools[tool.Id], Sitting.Units);
-        }
-
-        gauge = Math.Clamp(gauge, 0, Math.Max(0, card.Forecast.Gauges.Length - 1));
+        gauge = Math.Clamp(gauge, 0, Math.Max(0, shown.Forecast.Gauges.Length - 1));
         if (isInWords)
         {
-            lines = WearCardText.DrawWords(body, card, first);
+            lines = WearCardText.DrawWords(body, shown, first);
         }
         else
         {
-            WearCardText.DrawChart(body, card, gauge, Host.HasBraille);
+            ChartFigures? figures = shown.Forecast.Gauges.IsEmpty
+                ? null
+                : Sitting.Charts.Of(shown.Shop, shown.Forecast.Gauges[gauge]);
+            WearCardText.DrawChart(body, shown, gauge, figures, Host.HasBraille);
         }
+    }
+
+    /// <inheritdoc />
+    protected override void Entered(GuidedEntry entered)
+    {
+        string said = Sitting.Said.Sentence;
+        Host.Go(Host.Home);
+        Sitting.Say(said, Ink.Done);
     }
 
     private void NextTool(int step)

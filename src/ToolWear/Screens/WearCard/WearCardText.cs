@@ -1,5 +1,4 @@
 using System.Text;
-using ToolWear.Core.Measure;
 using ToolWear.Core.Wear;
 using ToolWear.Results;
 using ToolWear.Screens.Drawing;
@@ -9,14 +8,15 @@ namespace ToolWear.Screens.WearCard;
 /// <summary>The text of the wear card. Its sentences are those that the card verb prints.</summary>
 public static class WearCardText
 {
-    private const int LeastChart = 6;
+    private const int LeastChart = 5;
 
     /// <summary>Draws the page with the chart.</summary>
     /// <param name="body">Where to.</param>
     /// <param name="card">The card.</param>
     /// <param name="gauge">Which gauge mark, from 0.</param>
+    /// <param name="figures">The figures of its chart, null while they are being worked out.</param>
     /// <param name="hasBraille">Whether the font can be trusted with braille.</param>
-    public static void DrawChart(Picture body, Card card, int gauge, bool hasBraille)
+    public static void DrawChart(Picture body, Card card, int gauge, ChartFigures? figures, bool hasBraille)
     {
         int y = 0;
         foreach (string line in Lines(Head(card), body.Width).Take(3))
@@ -37,7 +37,15 @@ public static class WearCardText
         if (room >= LeastChart)
         {
             Picture chart = new(body.Width, room);
-            WearChart.Draw(chart, ChartFigures.Of(card.Shop, shown), card.Units, hasBraille);
+            if (figures is null)
+            {
+                chart.Put(0, 0, Words.WorkingOut, Ink.Quiet);
+            }
+            else
+            {
+                WearChart.Draw(chart, figures, card.Units, hasBraille);
+            }
+
             body.Put(0, y, chart);
             y += room;
         }
@@ -55,7 +63,7 @@ public static class WearCardText
     /// <returns>How many lines there are.</returns>
     public static int DrawWords(Picture body, Card card, int first)
     {
-        string[] lines = [.. Lines(EyeLine(card) + CardText.Of(card), body.Width)];
+        string[] lines = [.. Lines(CardText.Of(card), body.Width)];
         for (int i = 0; i < body.Height && first + i < lines.Length; i++)
         {
             body.Put(0, i, lines[first + i]);
@@ -78,16 +86,8 @@ public static class WearCardText
         return text.ToString().Trim('\n') + "\n" + EyeLine(card) + Words.ForecastCautionShort;
     }
 
-    private static string EyeLine(Card card)
-    {
-        if (EyeNow.Of(card.Shop, card.Forecast) is not { } eye)
-        {
-            return "";
-        }
-
-        string Size(double mm) => SizeShown.Eye(Length.FromMm(mm), card.Units);
-        return Words.EyeItMakes(Size(eye.LengthMm), Size(eye.WidthMm), SizeShown.Mark(card.Units)) + "\n";
-    }
+    private static string EyeLine(Card card) =>
+        card.Drift is null ? "" : $"{EyeText.Short(card)} {Words.CheckByHand}\n";
 
     private static IEnumerable<string> Lines(string text, int width) =>
         Picture.Wrap(text.TrimEnd('\n'), Math.Max(10, width));

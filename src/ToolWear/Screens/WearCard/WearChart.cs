@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using ToolWear.Core.Measure;
 using ToolWear.Screens.Drawing;
 
@@ -13,9 +12,10 @@ public sealed class WearChart
     private const int LimitLayer = 3;
     private const int CurveLayer = 4;
     private const int MadeLayer = 5;
-    private const int ReadingLayer = 6;
-    private const string Marks = ".|-~o+";
-    private static readonly Ink[] Inks = [Ink.Quiet, Ink.Quiet, Ink.Warn, Ink.Plain, Ink.Done, Ink.Strong];
+    private const int EndLayer = 6;
+    private const int ReadingLayer = 7;
+    private const string Marks = ".|-~o=+";
+    private static readonly Ink[] Inks = [Ink.Quiet, Ink.Quiet, Ink.Warn, Ink.Plain, Ink.Done, Ink.Warn, Ink.Strong];
 
     private readonly ChartFigures figures;
     private readonly LengthUnit units;
@@ -29,7 +29,7 @@ public sealed class WearChart
         this.figures = figures;
         this.units = units;
         this.canvas = canvas;
-        lastHeat = Math.Max(1, Math.Max(figures.Now, figures.End ?? 0) * 1.05);
+        lastHeat = Math.Max(1, (figures.Now + (figures.End?.About ?? 0)) * 1.05);
         double[] sizes =
         [
             .. figures.Readings.Concat(figures.Misread).Concat(figures.Made).Select(point => InUnit(point.SizeMm)),
@@ -59,6 +59,7 @@ public sealed class WearChart
         chart.DrawDots();
         chart.canvas.PutInto(picture, margin, 0, Marks, Inks);
         chart.DrawAxes(picture, margin);
+        chart.DrawEnd(picture, margin);
     }
 
     private double InUnit(double mm) =>
@@ -92,6 +93,7 @@ public sealed class WearChart
         }
 
         Edge(figures.Fitted, CurveLayer, every: 1);
+        DrawEndBar();
         foreach (ChartPoint made in figures.Made)
         {
             Cross(made, MadeLayer, square: true);
@@ -106,6 +108,69 @@ public sealed class WearChart
         {
             Saltire(misread);
         }
+    }
+
+    /// <summary>A bar along the limit from where the end may come to where it may come at the latest, a stroke where it comes.</summary>
+    private void DrawEndBar()
+    {
+        if (figures is not { End: { } end, ScrapMm: { } scrap })
+        {
+            return;
+        }
+
+        int y = Y(InUnit(scrap));
+        int last = X(figures.Now + (end.To ?? lastHeat));
+        for (int x = X(figures.Now + (end.From ?? 0)); x <= last; x++)
+        {
+            canvas.Set(x, y, EndLayer);
+            canvas.Set(x, y - 1, EndLayer);
+        }
+
+        for (int step = -4; step <= 3; step++)
+        {
+            canvas.Set(X(figures.Now + end.About), y + step, EndLayer);
+        }
+    }
+
+    /// <summary>Says about when the end comes, as near to its mark as nothing else stands.</summary>
+    private void DrawEnd(Picture picture, int margin)
+    {
+        if (figures is not { End: { } end, ScrapMm: { } scrap })
+        {
+            return;
+        }
+
+        string text = Words.EndOnChart(end.About, end.From, end.To);
+        int row = Y(InUnit(scrap)) / 4;
+        int middle = margin + (X(figures.Now + end.About) / 2);
+        if (FreeNear(picture, row, middle, margin, Picture.ColumnsOf(text)) is var (y, x))
+        {
+            picture.Put(x, y, text, Ink.Warn);
+        }
+    }
+
+    /// <summary>The empty stretch that lies nearest to a place: rows are counted thrice, for they are taller.</summary>
+    private (int Row, int Column)? FreeNear(Picture picture, int row, int middle, int margin, int length)
+    {
+        (int Row, int Column)? nearest = null;
+        int best = int.MaxValue;
+        for (int y = 0; y < canvas.Rows; y++)
+        {
+            int run = 0;
+            for (int x = margin; x < picture.Width; x++)
+            {
+                run = picture[x, y].Text == " " ? run + 1 : 0;
+                int first = x - length;
+                int away = (3 * Math.Abs(y - row)) + Math.Abs(first + (length / 2) - middle);
+                // a space stands on either side of the text
+                if (run >= length + 2 && away < best)
+                {
+                    (best, nearest) = (away, (y, first));
+                }
+            }
+        }
+
+        return nearest;
     }
 
     private void Edge(ImmutableArray<ChartPoint> points, int layer, int every)
@@ -158,10 +223,7 @@ public sealed class WearChart
         (IReadOnlyList<double> sizes, int decimals) = RoundTicks.Of(least, greatest, Math.Max(4, canvas.Rows / 2));
         foreach (double size in sizes)
         {
-            string text = size.ToString(
-                "F" + decimals.ToString(CultureInfo.InvariantCulture),
-                CultureInfo.InvariantCulture
-            );
+            string text = RoundTicks.Text(size, decimals);
             picture.PutRight(margin - 1, Y(size) / 4, text, Ink.Quiet);
         }
 
@@ -170,10 +232,7 @@ public sealed class WearChart
         int free = 0;
         foreach (double at in heats)
         {
-            string text = at.ToString(
-                "F" + places.ToString(CultureInfo.InvariantCulture),
-                CultureInfo.InvariantCulture
-            );
+            string text = RoundTicks.Text(at, places);
             int column = Math.Max(free, margin + (X(at) / 2) - (text.Length / 2));
             if (column + text.Length < picture.Width - Words.HeatsAxis.Length - 1)
             {

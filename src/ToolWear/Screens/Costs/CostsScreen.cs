@@ -1,0 +1,172 @@
+using System.Globalization;
+using ToolWear.Core.Planning;
+using ToolWear.Core.Planning.Decisions;
+using ToolWear.Screens.Drawing;
+using ToolWear.Screens.Guided;
+
+namespace ToolWear.Screens.Costs;
+
+/// <summary>What tooling costs a heat and a head; whether a rework pays.</summary>
+/// <param name="host">Where it is shown.</param>
+public sealed class CostsScreen(Host host) : Screen(host)
+{
+    private const int Hours = 0;
+    private const int Else = 1;
+    private const int Gains = 2;
+
+    private readonly ListPlace place = new();
+    private GuidedLine? asked;
+    private string? answer;
+    private int width = 80;
+
+    /// <inheritdoc />
+    public override ScreenName Name => ScreenName.Costs;
+
+    /// <inheritdoc />
+    public override string Heading => Words.CostsHeading;
+
+    /// <inheritdoc />
+    public override TypedLine? Line => asked?.Line;
+
+    private ToolingCosts? Costs => Sitting.Costs.IsBehind || Sitting.Costs.IsStopped ? null : Sitting.Costs.Latest;
+
+    private int Count => Costs is { } costs ? costs.Heads.Length + costs.Places.Length : 0;
+
+    private PlaceHeatCost? Chosen =>
+        Costs is { } costs && place.Chosen >= costs.Heads.Length && place.Chosen < Count
+            ? costs.Places[place.Chosen - costs.Heads.Length]
+            : null;
+
+    private int Rows => CostsText.RowsFor(width, Room, Below);
+
+    private string Below => answer ?? (Costs is { } costs && Count > 0 ? CostsText.Said(costs, place.Chosen) : "");
+
+    /// <inheritdoc />
+    public override void Open()
+    {
+        (asked, answer) = (null, null);
+        Sitting.Costs.Want(Sitting.Shop);
+    }
+
+    /// <inheritdoc />
+    public override bool Has(Need need) =>
+        need switch
+        {
+            Need.Row => asked is null && Count > 0,
+            Need.MorePages => asked is null && Count > Rows,
+            Need.Working => Sitting.Costs.IsBehind,
+            Need.Recorded => asked?.At > 0 || base.Has(need),
+            _ => base.Has(need),
+        };
+
+    /// <inheritdoc />
+    public override void Do(Act act, int which)
+    {
+        switch (act)
+        {
+            case Act.Move or Act.Page:
+                answer = null;
+                place.Move(act, which, Count, Rows);
+                break;
+            case Act.Stop:
+                Sitting.Costs.Stop();
+                break;
+            case Act.Reforge:
+                Ask();
+                break;
+            case Act.Enter when asked?.Next() == true:
+                Weigh(asked);
+                break;
+            case Act.Back when asked is not null:
+                asked = null;
+                break;
+            case Act.Back:
+                Host.Go(Host.Home);
+                break;
+            default:
+                break;
+        }
+    }
+
+    /// <inheritdoc />
+    public override bool StepBack() => asked?.Back() == true;
+
+    /// <inheritdoc />
+    public override void Compose(Picture body)
+    {
+        width = body.Width;
+        if (asked is not null)
+        {
+            GuidedText.Draw(body, asked, $"{Words.ReforgeBasis}\n{Words.OneLine(Words.GrindingCaution)}");
+        }
+        else if (Costs is { } costs)
+        {
+            place.Choose(place.Chosen, Count);
+            CostsText.Draw(body, costs, place, Below);
+        }
+        else if (Sitting.Costs.IsStopped)
+        {
+            body.Put(0, 0, Words.WasStopped, Ink.Quiet);
+        }
+        else
+        {
+            ProgressBar.Draw(body, Sitting.Costs.Share);
+        }
+    }
+
+    private void Ask()
+    {
+        if (Chosen is not { } chosen)
+        {
+            Sitting.Say(Words.ChooseATool, Ink.Warn);
+        }
+        else if (chosen.Cost.Total is null)
+        {
+            Sitting.Say(Words.NoCostOf(chosen.Tools), Ink.Warn);
+        }
+        else
+        {
+            asked = new GuidedLine([
+                new(Words.HoursAsked, Words.HoursMeaning, []),
+                new(Words.ElseAsked, Words.ElseMeaning, []),
+                new(Words.GainsAsked, Words.GainsMeaning, []),
+            ]);
+            asked.Offer(Else, "0");
+        }
+    }
+
+    private void Weigh(GuidedLine typed)
+    {
+        foreach (int question in (int[])[Hours, Else, Gains])
+        {
+            if (Amount(typed[question]) is not { } amount || (question == Gains && amount <= 0))
+            {
+                typed.Go(question);
+                Sitting.Say(Words.NoAmount(typed[question]), Ink.Warn);
+                return;
+            }
+        }
+
+        PlaceHeatCost chosen = Chosen!;
+        double rework = (Amount(typed[Hours])!.Value * (double)chosen.Cost.HourRate) + Amount(typed[Else])!.Value;
+        ReforgeOrScrap weighed = ReforgeOrScrap.Of(
+            rework,
+            Amount(typed[Gains])!.Value,
+            (double)chosen.Cost.Total!.Value,
+            chosen.Life
+        );
+        answer = Words.ReforgeSaid(chosen.Tools, weighed);
+        asked = null;
+    }
+
+    private static double? Amount(string text) =>
+        double.TryParse(
+            text.Trim().Replace(',', '.'),
+            NumberStyles.AllowDecimalPoint,
+            CultureInfo.InvariantCulture,
+            out double amount
+        )
+        && amount <= 1e9
+            ? amount
+            : null;
+}

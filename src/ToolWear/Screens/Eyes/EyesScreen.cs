@@ -1,0 +1,159 @@
+using System.Collections.Immutable;
+using ToolWear.Core.Shops;
+using ToolWear.Core.Wear;
+using ToolWear.Screens.Drawing;
+using ToolWear.Screens.Guided;
+
+namespace ToolWear.Screens.Eyes;
+
+/// <summary>The eyes of the shop and the handles that go into them.</summary>
+/// <param name="host">Where it is shown.</param>
+public sealed class EyesScreen(Host host) : GuidedScreen(host)
+{
+    private readonly ListPlace place = new();
+    private int first;
+    private int lines;
+    private (ShopForecasts? Forecasts, Shop Shop, string Chosen, EyePage Page)? known;
+
+    /// <inheritdoc />
+    public override ScreenName Name => ScreenName.Eyes;
+
+    /// <inheritdoc />
+    protected override string ListHeading => Words.EyesHeading;
+
+    // eyes first, then handles
+    private ImmutableArray<EyeOrHandle> Rows =>
+        [
+            .. Sitting.Shop.Eyes.Values.Select(eye => new EyeOrHandle(eye, null)),
+            .. Sitting.Shop.Handles.Values.Select(handle => new EyeOrHandle(null, handle)),
+        ];
+
+    private EyeOrHandle? Chosen =>
+        Rows is { IsEmpty: false } rows ? rows[Math.Min(place.Chosen, rows.Length - 1)] : null;
+
+    /// <inheritdoc />
+    public override void Open()
+    {
+        base.Open();
+        first = 0;
+    }
+
+    /// <inheritdoc />
+    public override bool Has(Need need) =>
+        need switch
+        {
+            Need.Row => Entry is not null || Chosen is not null,
+            Need.MorePages => Entry is null && lines > EyesText.RowsFor(Room),
+            _ => base.Has(need),
+        };
+
+    /// <inheritdoc />
+    protected override void DoInList(Act act, int which)
+    {
+        switch (act)
+        {
+            case Act.Move:
+                place.Move(act, which, Rows.Length, Room);
+                first = 0;
+                break;
+            case Act.Page:
+                int room = EyesText.RowsFor(Room);
+                first = Math.Clamp(first + (which == 0 ? -room : room), 0, Math.Max(0, lines - room));
+                break;
+            case Act.Add:
+                Begin(EyeSheet.New(Sitting.Shop, Sitting.Units, null));
+                break;
+            case Act.NewHandle:
+                Begin(HandleSheet.New());
+                break;
+            case Act.Enter when Chosen!.Eye is { } eye:
+                Begin(EyeSheet.Change(Sitting.Shop, Sitting.Units, eye));
+                break;
+            case Act.Enter:
+                Begin(HandleSheet.Change(Sitting.Units, Chosen!.Handle!));
+                break;
+            case Act.GoSeries when Chosen!.Eye is { } eye:
+                GoSeries(eye.Name);
+                break;
+            case Act.GoSeries:
+                Begin(EyeSheet.New(Sitting.Shop, Sitting.Units, Chosen!.Handle));
+                break;
+            case Act.GoBars:
+                Host.Go(act);
+                break;
+            default:
+                Host.Go(Host.Home);
+                break;
+        }
+    }
+
+    /// <inheritdoc />
+    protected override void ComposeList(Picture body)
+    {
+        place.Choose(place.Chosen, Rows.Length);
+        if (Chosen is not { } chosen)
+        {
+            body.Put(0, 0, Words.NoEyes, Ink.Quiet);
+            return;
+        }
+
+        lines = EyesText.Draw(body, Rows, place, PageOf(chosen), first, Host.HasBraille, Sitting.Units);
+    }
+
+    /// <inheritdoc />
+    protected override void Entered(GuidedEntry entered)
+    {
+        switch (entered)
+        {
+            case EyeSheet { Eye: { } eye }:
+                Choose(row => row.Eye?.Name == eye.Name);
+                // a new eye has no series yet: one is proposed
+                if (!Sitting.Shop.Series.Keys.Any(key => key.Eye == eye.Name))
+                {
+                    GoSeries(eye.Name);
+                }
+
+                break;
+            case HandleSheet { Handle: { } handle } sheet:
+                Choose(row => row.Handle?.Name == handle.Name);
+                if (sheet.IsNew)
+                {
+                    Begin(EyeSheet.New(Sitting.Shop, Sitting.Units, handle));
+                }
+
+                break;
+            default:
+                break;
+        }
+    }
+
+    private void Choose(Func<EyeOrHandle, bool> isIt) =>
+        place.Choose(Rows.ToList().FindIndex(row => isIt(row)), Rows.Length);
+
+    private void GoSeries(string eye)
+    {
+        Host.EyeInHand = eye;
+        Host.Go(ScreenName.SeriesPages);
+    }
+
+    // worked out once for the forecasts that there are, not at every key
+    private EyePage PageOf(EyeOrHandle chosen)
+    {
+        if (
+            known is not { } last
+            || !ReferenceEquals(last.Shop, Sitting.Shop)
+            || !ReferenceEquals(last.Forecasts, Sitting.Forecasts)
+            || last.Chosen != chosen.Key
+        )
+        {
+            known = (
+                Sitting.Forecasts,
+                Sitting.Shop,
+                chosen.Key,
+                EyePage.Of(Sitting.Shop, Sitting.Forecasts, chosen, Sitting.Units)
+            );
+        }
+
+        return known.Value.Page;
+    }
+}

@@ -1,0 +1,74 @@
+using System.Collections.Immutable;
+using ToolWear.Core.Planning;
+using ToolWear.Core.Shops;
+using ToolWear.Screens.Drawing;
+using ToolWear.Screens.Guided;
+
+namespace ToolWear.Screens.StockRack;
+
+/// <summary>The bars that tools are forged from.</summary>
+/// <param name="host">Where it is shown.</param>
+public sealed class StockRackScreen(Host host) : GuidedScreen(host)
+{
+    private readonly ListPlace place = new();
+    private (Shop Shop, ImmutableArray<BarCuts> Bars)? known;
+
+    /// <inheritdoc />
+    public override ScreenName Name => ScreenName.StockRack;
+
+    /// <inheritdoc />
+    protected override string ListHeading => Words.BarsHeading;
+
+    private ImmutableArray<BarCuts> Bars
+    {
+        get
+        {
+            if (known is not { } last || !ReferenceEquals(last.Shop, Sitting.Shop))
+            {
+                Shop shop = Sitting.Shop;
+                known = (shop, [.. shop.Bars.Values.Select(bar => BarCuts.Of(shop, bar))]);
+            }
+
+            return known.Value.Bars;
+        }
+    }
+
+    /// <inheritdoc />
+    public override bool Has(Need need) =>
+        need switch
+        {
+            Need.Row => Entry is not null || !Bars.IsEmpty,
+            Need.MorePages => Entry is null && Bars.Length > StockRackText.RowsFor(Room, Bars.Length),
+            _ => base.Has(need),
+        };
+
+    /// <inheritdoc />
+    protected override void DoInList(Act act, int which)
+    {
+        switch (act)
+        {
+            case Act.Move or Act.Page:
+                place.Move(act, which, Bars.Length, StockRackText.RowsFor(Room, Bars.Length));
+                break;
+            case Act.Add:
+                Begin(BarSheet.New(Sitting.Shop));
+                break;
+            case Act.Enter:
+                Begin(BarSheet.Change(Sitting.Shop, Sitting.Units, Bars[Math.Min(place.Chosen, Bars.Length - 1)].Bar));
+                break;
+            default:
+                Host.Go(Host.Home);
+                break;
+        }
+    }
+
+    /// <inheritdoc />
+    protected override void ComposeList(Picture body) => StockRackText.Draw(body, Bars, place, Sitting.Units);
+
+    /// <inheritdoc />
+    protected override void Entered(GuidedEntry entered)
+    {
+        string bar = ((BarSheet)entered).Bar!.Bar;
+        place.Choose(Bars.ToList().FindIndex(each => each.Bar.Bar == bar), Bars.Length);
+    }
+}

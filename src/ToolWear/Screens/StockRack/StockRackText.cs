@@ -1,0 +1,83 @@
+using System.Collections.Immutable;
+using ToolWear.Core.Measure;
+using ToolWear.Core.Planning;
+using ToolWear.Results;
+using ToolWear.Screens.Drawing;
+
+namespace ToolWear.Screens.StockRack;
+
+/// <summary>The text of the stock rack: the bars, and what could be cut from the chosen one.</summary>
+public static class StockRackText
+{
+    // heading, empty row, heading of the cuts, and some cuts
+    private const int Below = 8;
+
+    /// <summary>How many bars fit above what could be cut.</summary>
+    /// <param name="room">Rows of the body.</param>
+    /// <param name="bars">Bars in all.</param>
+    /// <returns>Rows, at least one.</returns>
+    public static int RowsFor(int room, int bars) => Math.Max(1, Math.Min(bars, room - 1 - Below));
+
+    /// <summary>Draws it.</summary>
+    /// <param name="body">Where to.</param>
+    /// <param name="bars">The bars.</param>
+    /// <param name="place">Where one is in the list.</param>
+    /// <param name="units">The unit for people.</param>
+    public static void Draw(Picture body, ImmutableArray<BarCuts> bars, ListPlace place, LengthUnit units)
+    {
+        if (bars.IsEmpty)
+        {
+            body.Put(0, 0, Words.NoBars, Ink.Quiet);
+            return;
+        }
+
+        int rows = RowsFor(body.Height, bars.Length);
+        int first = place.Show(bars.Length, rows);
+        string[] lines = BarTable.Of(bars, units).ToText().TrimEnd('\n').Split('\n');
+        body.Put(2, 0, lines[0], Ink.Strong);
+        for (int i = first; i < Math.Min(bars.Length, first + rows); i++)
+        {
+            int y = 1 + i - first;
+            body.Put(0, y, i == place.Chosen ? ">" : "", Ink.Strong);
+            body.Put(2, y, lines[1 + i]);
+            if (i == place.Chosen)
+            {
+                body.Tint(y, Ink.Chosen);
+            }
+        }
+
+        DrawCuts(body, rows + 2, bars[place.Chosen], units);
+    }
+
+    private static void DrawCuts(Picture body, int y, BarCuts bar, LengthUnit units)
+    {
+        if (bar.Cuts.IsEmpty)
+        {
+            body.Put(0, y, Words.NoToolToCut(bar.Bar.Steel), Ink.Quiet);
+            return;
+        }
+
+        body.Put(0, y++, Words.CouldBeCut(bar.Bar.Bar), Ink.Strong);
+        string[] cuts = BarTable.Cuts(bar, units).ToText().TrimEnd('\n').Split('\n');
+        // one line stays for what does not fit
+        int room = body.Height - y;
+        int shown = cuts.Length <= room ? cuts.Length : Math.Max(0, room - 1);
+        for (int i = 0; i < shown; i++, y++)
+        {
+            bool mustBeUpset = i > 0 && bar.Cuts[i - 1].Stock.MustBeUpset;
+            body.Put(
+                2,
+                y,
+                cuts[i],
+                mustBeUpset ? Ink.Warn
+                    : i == 0 ? Ink.Quiet
+                    : Ink.Plain
+            );
+        }
+
+        if (shown < cuts.Length)
+        {
+            body.Put(2, y, Words.AndMore(cuts.Length - shown), Ink.Quiet);
+        }
+    }
+}

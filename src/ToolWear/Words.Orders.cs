@@ -1,0 +1,94 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using ToolWear.Core.Ledger;
+using ToolWear.Core.Planning;
+
+namespace ToolWear;
+
+/// <content>What is said of orders.</content>
+public static partial class Words
+{
+    internal const string OrdersHeading = "Orders";
+    internal const string NewOrderHeading = "A new order";
+    internal const string NoOrders = "No order is open.";
+    internal const string DoneByBasis =
+        "Done by: the day of the last head if the hammer runs on its days (set hammer_days) and the first due comes first.";
+    internal const string PatternAsked = "Pattern";
+    internal const string HeadsAsked = "Heads";
+    internal const string DueAsked = "Due";
+    internal const string OrderAsked = "Name";
+    internal const string PatternMeaning = "What is forged: the first letters do, or the arrows.";
+    internal const string HeadsMeaning = "How many heads are still to be forged.";
+    internal const string DueMeaning =
+        "The day they are wanted: as 2027-01-15; 01-15 is the next such day; +28 is in 28 days.";
+    internal const string OrderMeaning = "What you call the order.";
+
+    internal const string DoesLeaveOrders =
+        "Where orders are asked about: closes the session and leaves the orders as they are.";
+    internal const string DoesOrders = "Shows the open orders: adds, changes and drops them.";
+    internal const string DoesAddOrder = "Adds an order, question by question.";
+    internal const string DoesChangeOrder = "Changes the chosen order; while answering, takes the answer.";
+    internal const string DoesDropOrder =
+        "Drops the chosen order: it is called off and planned for no more. One key takes it back.";
+    internal const string DoesFinishOrder = "Says that the chosen order is done, all heads of it.";
+    internal const string DoesAnotherPattern =
+        "Moves up and down; where words are asked for, the next or the one before.";
+    internal const string AboutOrders =
+        "The open orders by due date: heads, heats at the fire they take by the records or else by first guess, and the day the last head will be done if the hammer runs on its days. What cannot be done in time is said.";
+
+    /// <summary>A day with its weekday.</summary>
+    /// <param name="day">The day.</param>
+    /// <returns>For example "Fri 2026-12-04".</returns>
+    public static string Weekday(DateOnly day) => day.ToString("ddd yyyy-MM-dd", CultureInfo.InvariantCulture);
+
+    /// <summary>Heats a head at a stage, and where the figure comes from.</summary>
+    /// <param name="stage">The stage.</param>
+    /// <returns>For example "cheeks 3.2 by 10 sessions, spread 0.4 (first guess 3)".</returns>
+    public static string HeatsOfStage(HeatsAHead stage)
+    {
+        string guess = stage.Stage.HeatsAHead is { } first ? $"first guess {Heats(first)}" : "no first guess";
+        string spread = stage.Spread is { } sd and > 0
+            ? $", spread {sd.ToString("0.#", CultureInfo.InvariantCulture)}"
+            : "";
+        return stage.IsLearned
+                ? $"{stage.Stage.Name} {Heats(stage.Heats)} by {stage.Sessions} sessions{spread} ({guess})"
+            : stage.Stage.HeatsAHead is null ? $"{stage.Stage.Name} not known"
+            : $"{stage.Stage.Name} {Heats(stage.Heats)}, first guess";
+    }
+
+    /// <summary>Heads were counted off an order.</summary>
+    /// <param name="before">The order before.</param>
+    /// <param name="after">The order after.</param>
+    /// <returns>A line without a full stop.</returns>
+    public static string CountedOff(OrderDescribed before, OrderDescribed after) =>
+        after.State == OrderState.Done
+            ? $"order {after.Order} is done, its last {CountOf(before.Heads, "head")} with it"
+            : $"order {after.Order}: {CountOf(before.Heads - after.Heads, "head")} off, {after.Heads} to go";
+
+    /// <summary>Heads were not counted off an order that they may be for.</summary>
+    /// <param name="order">The order.</param>
+    /// <param name="heads">Heads finished.</param>
+    /// <returns>A line without a full stop.</returns>
+    public static string NotCountedOff(OrderDescribed order, int heads) =>
+        $"order {order.Order} still has {order.Heads} {order.Pattern} to go: --count-off would have taken {CountOf(heads, "head")} off; order {Quoted(order.Order)} --heads N sets it";
+
+    internal static string AskCountOff(ImmutableArray<(OrderDescribed Before, OrderDescribed After)> orders) =>
+        "Count them off the orders? "
+        + string.Join("; ", orders.Select(each => CountedOff(each.Before, each.After)))
+        + ". Enter does, n leaves the orders as they are.";
+
+    internal static string OrderEntered(string order, int heads, string pattern, DateOnly due) =>
+        $"Order {order}: {heads} {pattern} by {Weekday(due)}.";
+
+    private static string Quoted(string name) => name.Contains(' ', StringComparison.Ordinal) ? $"'{name}'" : name;
+
+    internal static string OrderDropped(string order) => $"Order {order} is dropped.";
+
+    internal static string OrderFinished(string order) => $"Order {order} is done.";
+
+    internal static string OrderThere(string order) => $"there is an open order {order} already: change that one";
+
+    internal static string NoDay(string text) => $"due \"{text}\": a day such as 2027-01-15, or +28";
+
+    internal static string NoHeadsOfOrder(string text) => $"heads \"{text}\": a whole number from 1 to 100000";
+}

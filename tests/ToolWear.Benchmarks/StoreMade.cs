@@ -1,0 +1,41 @@
+using System.Globalization;
+using ToolWear.Core.Ledger;
+using ToolWear.Core.Tools;
+using ToolWear.Storage;
+using ToolWear.Storage.Disks;
+using ToolWear.Storage.Entries;
+using ToolWear.Storage.Journal;
+using ToolWear.Testing.LargeShops;
+
+namespace ToolWear.Benchmarks;
+
+/// <summary>Makes the store of a large invented shop, the same bytes for the same figures.</summary>
+internal static class StoreMade
+{
+    /// <summary>What the store is told.</summary>
+    public static StoreSettings Settings { get; } =
+        new(
+            new KnownKinds(EntryFormat.Known),
+            body => [.. EntryFormat.Read(body).Tools.Select(mark => mark.Text)],
+            TimeProvider.System,
+            () => new string('0', 32)
+        );
+
+    /// <summary>Makes it.</summary>
+    /// <param name="path">Where; nothing may stand there.</param>
+    /// <param name="eyes">Eyes, each a kind of its own.</param>
+    /// <param name="tools">Drifts in service.</param>
+    /// <param name="entries">About how many entries.</param>
+    /// <param name="seed">The seed.</param>
+    /// <returns>How many entries it has.</returns>
+    public static long At(string path, int eyes, int tools, int entries, int seed)
+    {
+        using Store store = Store.Open(new StorePaths(path), new QuickDisk(), Settings, _ => { });
+        foreach ((DateOnly day, LedgerEntry entry) in LargeShop.Ledger(eyes, tools, entries, seed))
+        {
+            store.Append(day, EntryFormat.Write(entry));
+        }
+
+        return store.LastSeq;
+    }
+}

@@ -1,0 +1,92 @@
+using System.Collections.Concurrent;
+using System.Diagnostics;
+using Terminal.Gui.Input;
+using ToolWear.Screens;
+using ToolWear.Screens.Drawing;
+using ToolWear.Tests.Commands;
+using Xunit;
+
+namespace ToolWear.Tests.Screens;
+
+/// <summary>The screens without a terminal and without the loop of the library: keys in, pictures out, many in a second.</summary>
+internal sealed class BareScreens : IDisposable
+{
+    private readonly ConcurrentQueue<Action> waiting = new();
+    private readonly Bench bench;
+
+    public BareScreens(TestSite site, int width = 80, int height = 24)
+    {
+        Site world = new(
+            TextWriter.Null,
+            TextWriter.Null,
+            site.Clock,
+            new Storage.Disks.RealDisk(),
+            () => new string('0', 32),
+            site.Store,
+            site.Folder
+        );
+        (Width, Height) = (width, height);
+        bench = Bench.ToWrite(world, site.Store);
+        Sitting = new Sitting(world, bench, null, waiting.Enqueue);
+        Host = new Host(Sitting, new Colours(plain: true), hasBraille: true);
+    }
+
+    public Host Host { get; }
+
+    public Sitting Sitting { get; }
+
+    public int Width { get; set; }
+
+    public int Height { get; set; }
+
+    public Screen Current => Host.Current;
+
+    /// <summary>The screen as it is drawn now.</summary>
+    public Picture Drawn => Current.Whole(Width, Height);
+
+    /// <summary>The screen as text.</summary>
+    public string Text => Drawn.ToString();
+
+    /// <summary>Presses keys one after another.</summary>
+    public void Press(params string[] names)
+    {
+        foreach (string name in names)
+        {
+            Host.Take(Evenings.KeyOf(name));
+        }
+    }
+
+    /// <summary>Types a text, a key a character.</summary>
+    public void Type(string text) => Press([.. text.Select(each => each == ' ' ? "Space" : each.ToString())]);
+
+    /// <summary>Waits until what was asked for is worked out: forecasts, forge list, trials.</summary>
+    public void Wait()
+    {
+        Stopwatch watch = Stopwatch.StartNew();
+        while (
+            Sitting.Forecasts is null
+            || Sitting.Forecaster.IsBehind
+            || Sitting.Plans.IsBehind
+            || Sitting.Trials.IsBehind
+            || Sitting.Charts.IsBehind
+        )
+        {
+            Assert.True(watch.Elapsed < TimeSpan.FromSeconds(60), "the forecasts did not come");
+            if (waiting.TryDequeue(out Action? act))
+            {
+                act();
+            }
+            else
+            {
+                Thread.Sleep(2);
+            }
+        }
+    }
+
+    public void Dispose()
+    {
+        Host.Dispose();
+        Sitting.Dispose();
+        bench.Dispose();
+    }
+}
