@@ -104,6 +104,51 @@ public sealed class BackupTests
     }
 
     [Fact]
+    public void A_backup_cut_at_every_point_leaves_the_journal_and_every_older_backup()
+    {
+        CrashingDisk filled = WithBackup(out _);
+        using (Store store = TestShop.Open(TestShop.OnCrashingDisk, filled))
+        {
+            Assert.Null(store.BackUp());
+            store.Append(TestShop.Day, TestShop.Heats("R3", 6));
+        }
+        var counted = filled.AfterKill();
+        using (Store store = TestShop.Open(TestShop.OnCrashingDisk, counted))
+        {
+            int before = counted.Operations;
+            Assert.Null(store.BackUp());
+            counted.CutPowerAt = counted.Operations - before;
+        }
+        int points = 0;
+        for (int at = 1; at <= counted.CutPowerAt; at++)
+        {
+            CrashingDisk disk = filled.AfterKill();
+            using (Store store = TestShop.Open(TestShop.OnCrashingDisk, disk))
+            {
+                disk.CutPowerAt = disk.Operations + at;
+                Assert.Throws<PowerCutException>(() => store.BackUp());
+            }
+            for (int names = 0; names <= disk.PendingNames; names++)
+            {
+                for (int bytes = 0; bytes <= disk.LastWriteLength; bytes += 50)
+                {
+                    CrashingDisk dark = disk.AfterPowerCut(new Tear(new FirstBytes(bytes), names));
+                    long[] backups =
+                    [
+                        .. BackupFolder
+                            .Of(dark, TestShop.OnCrashingDisk.Backups, TestShop.Id)
+                            .Select(each => JournalCopy.Read(dark, each.Path, TestShop.Kinds).Seq),
+                    ];
+                    Assert.True(backups is [5] or [6, 5], string.Join(' ', backups));
+                    Assert.Equal(6, TestShop.Bodies(TestShop.OnCrashingDisk, dark).Length);
+                    points++;
+                }
+            }
+        }
+        Assert.InRange(points, 30, 1000);
+    }
+
+    [Fact]
     public void After_going_back_behind_entries_a_check_does_not_bring_them_back()
     {
         CrashingDisk disk = WithBackup(out string backup);

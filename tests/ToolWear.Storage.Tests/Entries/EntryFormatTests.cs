@@ -2,6 +2,9 @@ using System.Text.Json;
 using System.Text.Json.Nodes;
 using CsCheck;
 using ToolWear.Core.Ledger;
+using ToolWear.Core.Measure;
+using ToolWear.Core.Sections;
+using ToolWear.Core.Tools;
 using ToolWear.Storage.Entries;
 using ToolWear.Testing;
 using ToolWear.Testing.Generators;
@@ -81,6 +84,63 @@ public sealed class EntryFormatTests
     [InlineData("{\"kind\":\"unheard-of\",\"v\":1,\"entry\":{}}")]
     public void What_is_no_entry_is_refused(string body) =>
         Assert.ThrowsAny<JsonException>(() => EntryFormat.Read(body));
+
+    [Theory]
+    [InlineData("\"tool\":\"R3\"", "\"tool\":null")]
+    [InlineData("\"tool\":\"R3\"", "\"tool\":7")]
+    [InlineData("\"tool\":\"R3\"", "\"tool\":\"R\\u0000\"")]
+    [InlineData("\"work\":\"cheeks\"", "\"work\":null")]
+    [InlineData("\"heats\":1", "\"heats\":-1")]
+    [InlineData("\"heats\":1", "\"heats\":79228162514264337593543950335")]
+    [InlineData("\"heats\":1", "\"heats\":1e300")]
+    [InlineData("\"heats\":1", "\"heats\":null")]
+    [InlineData("\"heats\":1", "\"heats\":[[[1]]]")]
+    [InlineData("\"v\":1", "\"v\":0")]
+    [InlineData("\"v\":1", "\"v\":1,\"w\":2")]
+    [InlineData("\"kind\":\"heats-worked\"", "\"kind\":null")]
+    [InlineData("\"counted\"}", "\"counted\"},\"more\":1")]
+    [InlineData("\"counted\"}}", "\"counted\"}}{}")]
+    [InlineData("{\"kind\"", "[{\"kind\"")]
+    public void Heats_that_are_written_otherwise_are_refused(string part, string otherwise) =>
+        RefusesOtherwise(
+            """{"kind":"heats-worked","v":1,"entry":{"session":"s","tool":"R3","work":"cheeks","heats":1,"how":"counted"}}""",
+            part,
+            otherwise
+        );
+
+    [Theory]
+    [InlineData("\"round\"", "null")]
+    [InlineData("\"round\"", "\"hexagon\"")]
+    [InlineData("[\"round\",9,9,0]", "9")]
+    [InlineData("[\"round\",9,9,0]", "[]")]
+    [InlineData("[\"round\",9,9,0]", "[\"round\",9]")]
+    [InlineData("[\"round\",9,9,0]", "[\"round\",9,9,0,0]")]
+    [InlineData("[\"round\",9,9,0]", "[\"rectangle\",9,9,99]")]
+    [InlineData("[\"round\",9,9,0]", "[\"round\",1e20,9,0]")]
+    [InlineData("\"from_mark\":5", "\"from_mark\":1e20")]
+    [InlineData("\"form\":\"drift\"", "\"form\":null")]
+    [InlineData("\"form\":\"drift\"", "\"form\":\"wedge\"")]
+    public void A_tool_that_is_written_otherwise_is_refused(string part, string otherwise)
+    {
+        var added = (ToolAdded)Fixed.Samples(EntryGens.Wide.Of<ToolAdded>(), 1).First();
+        var nine = Length.FromMm(9m);
+        Assert.True(Section.TryMake(SectionKind.Round, nine, nine, Length.Zero, out Section? round, out _));
+        Tool tool = added.Tool with
+        {
+            Form = ToolForms.All.First(form => form.Name == "drift"),
+            Stations = [new(BodyPart.Shank, Length.FromMm(5m), round)],
+        };
+        RefusesOtherwise(EntryFormat.Write(new ToolAdded(tool)), part, otherwise);
+    }
+
+    private static void RefusesOtherwise(string body, string part, string otherwise)
+    {
+        Assert.NotNull(EntryFormat.Read(body));
+        Assert.Contains(part, body, StringComparison.Ordinal);
+        Assert.ThrowsAny<JsonException>(() =>
+            EntryFormat.Read(body.Replace(part, otherwise, StringComparison.Ordinal))
+        );
+    }
 
     /// <summary>The line without what the first programs wrote though it follows from the rest.</summary>
     private static string Lean(string line)

@@ -143,6 +143,76 @@ public sealed class JournalFormatTests
         Assert.Equal(2, e.Line);
     }
 
+    [Theory]
+    // zeros from sector to sector are what the power left unwritten; anything else is rot
+    [InlineData(600, 0, 424, true)]
+    [InlineData(512, 0, 512, true)]
+    [InlineData(0, 512, 512, true)]
+    [InlineData(0, 512, 1024, true)]
+    [InlineData(0, 100, 412, false)]
+    [InlineData(0, 512, 511, false)]
+    [InlineData(0, 700, 900, false)]
+    public void A_hole_runs_from_sector_to_sector(int lineStart, int from, int zeros, bool isHole)
+    {
+        byte[] line = Encoding.ASCII.GetBytes(new string('x', 1600));
+        line.AsSpan(from, zeros).Clear();
+        Assert.Equal(isHole, JournalReader.HasHole(line, lineStart));
+        // a zero that is no hole hides none behind it
+        line[1590] = 0;
+        Assert.Equal(isHole, JournalReader.HasHole(line, lineStart));
+        line.AsSpan(1595).Clear();
+        Assert.Equal(isHole, JournalReader.HasHole(line, lineStart));
+    }
+
+    [Theory]
+    [InlineData("[]")]
+    [InlineData("7")]
+    [InlineData("{}")]
+    [InlineData("[7]")]
+    [InlineData("[{}]")]
+    [InlineData("[{\"kind\":7,\"v\":1}]")]
+    [InlineData("[{\"kind\":\"\",\"v\":1}]")]
+    [InlineData("[{\"kind\":\"heats\",\"v\":\"1\"}]")]
+    [InlineData("[{\"kind\":\"heats\",\"v\":0.5}]")]
+    [InlineData("[{\"kind\":\"heats\",\"v\":0}]")]
+    [InlineData("[{\"kind\":\"heats\",\"v\":99999999999}]")]
+    [InlineData("[{\"kind\":[1,{}],\"v\":{\"v\":1}}]")]
+    [InlineData("[{\"kind\":\"heats\",\"v\":1}")]
+    [InlineData("[{\"kind\":\"heats\"")]
+    [InlineData("")]
+    public void A_line_whose_entries_are_none_is_damage_though_its_checksum_is_right(string entries)
+    {
+        (byte[] first, uint crc) = JournalFormat.FirstLine(TestShop.Id);
+        string content =
+            "{\"seq\":1,\"at\":\"2026-11-24T22:42:46.123Z\",\"day\":\"2026-11-24\",\"entries\":" + entries + "}";
+        Assert.Equal(2, Assert.Throws<DamagedJournalException>(() => Read([.. first, .. Tailed(crc, content)])).Line);
+    }
+
+    [Theory]
+    [InlineData("{\"seq\":1,")]
+    [InlineData("{\"seq\":x,\"at\"")]
+    [InlineData(
+        "{\"seq\":2,\"at\":\"2026-11-24T22:42:46.123Z\",\"day\":\"2026-11-24\",\"entries\":[{\"kind\":\"heats\",\"v\":1}]}"
+    )]
+    [InlineData(
+        "{\"seq\":1,\"at\":\"2026-11-24T22:42:46Z\",\"day\":\"2026-11-24\",\"entries\":[{\"kind\":\"heats\",\"v\":1}]}"
+    )]
+    [InlineData(
+        "{\"seq\":1,\"at\":\"2026-11-24T22:42:46.123Z\",\"day\":\"2026-02-30\",\"entries\":[{\"kind\":\"heats\",\"v\":1}]}"
+    )]
+    [InlineData(
+        "{\"seq\":1,\"at\":\"2026-11-24T22:42:46.123Z\",\"day\":\"2026-11-24\",\"bodies\":[{\"kind\":\"heats\",\"v\":1}]}"
+    )]
+    [InlineData("{\"seq\":1,\"at\":\"2026-11-24T22:42:46.123Z\",\"day\":\"2026-11-24\",\"entries\":")]
+    public void A_line_that_is_written_otherwise_is_damage_though_its_checksum_is_right(string content)
+    {
+        (byte[] first, uint crc) = JournalFormat.FirstLine(TestShop.Id);
+        Assert.Equal(2, Assert.Throws<DamagedJournalException>(() => Read([.. first, .. Tailed(crc, content)])).Line);
+    }
+
+    private static byte[] Tailed(uint before, string content) =>
+        Encoding.UTF8.GetBytes($"{content}\t{JournalFormat.Chain(before, Encoding.UTF8.GetBytes(content)):x8}\n");
+
     [Fact]
     public void Lines_longer_than_the_buffer_are_read()
     {
