@@ -187,5 +187,5 @@ public sealed record EntryCrossedOut(long Entry, string Why) : LedgerEntry
 public sealed record EntryCountsAgain(long Entry, string Why) : LedgerEntry
 {
     /// <inheritdoc />
-    public override ImmutableArray<string?> Texts => [Why];
+    public override ImmutableArray<string?> Notes => [Why];
 }
