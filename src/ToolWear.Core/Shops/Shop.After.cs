@@ -19,15 +19,16 @@ public sealed partial record Shop
 
         if (entered.What is EntryCrossedOut or EntryCountsAgain)
         {
-            return Turn(entered);
+            return TextFault(entered) is { } fault ? fault : Turn(entered);
         }
 
         Step step = Apply(entered);
         return step.After is { } after ? after with { Ledger = Ledger.Add(entered) } : step;
     }
 
-    private Step Apply(Entered entered) =>
-        FreeText.Fault(entered.What.Texts, entered.What.Notes) is { } fault ? fault : Arm(entered);
+    private Step Apply(Entered entered) => TextFault(entered) is { } fault ? fault : Arm(entered);
+
+    private static string? TextFault(Entered entered) => FreeText.Fault(entered.What.Texts, entered.What.Notes);
 
     private Step Arm(Entered entered) =>
         entered.What switch

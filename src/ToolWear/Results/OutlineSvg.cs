@@ -56,7 +56,7 @@ public static class OutlineSvg
         svg.Append(
             $"<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"{Mm(2 * half)}mm\" height=\"{Mm(2 * high)}mm\" viewBox=\"{Mm(-half)} {Mm(-high)} {Mm(2 * half)} {Mm(2 * high)}\">\n"
         );
-        svg.Append($"<title>{System.Security.SecurityElement.Escape(title)}</title>\n");
+        svg.Append($"<title>{System.Security.SecurityElement.Escape(HarmlessWriter.Of(title))}</title>\n");
         foreach ((Section section, double shift) in sections)
         {
             svg.Append($"<path d=\"{Path(section, shift)}\" fill=\"none\" stroke=\"black\" stroke-width=\"0.2\"/>\n");

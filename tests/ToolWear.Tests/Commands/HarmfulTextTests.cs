@@ -1,5 +1,9 @@
 using System.Text;
 using System.Text.Json;
+using System.Xml.Linq;
+using ToolWear.Core.Measure;
+using ToolWear.Core.Sections;
+using ToolWear.Results;
 using ToolWear.Screens;
 using ToolWear.Tests.Screens;
 
@@ -84,12 +88,42 @@ public sealed class HarmfulTextTests(HarmfulTextTests.FilledShop filled) : IClas
         evening.Host.ToolInHand = evening.Sitting.Shop.Tools.Values.First().Id;
         foreach (ScreenName name in Enum.GetValues<ScreenName>())
         {
-            evening.Host.Go(name);
+            if (name == ScreenName.Closing)
+            {
+                evening.Host.Go(ScreenName.Hammer);
+                evening.Press("s");
+            }
+            else
+            {
+                evening.Host.Go(name);
+            }
+
+            Assert.Equal(name, evening.Host.Current.Name);
             MustBeHarmless(evening.Text);
             if (name == ScreenName.LedgerPages)
             {
                 Assert.Contains("\uFFFD[2J", evening.Text, StringComparison.Ordinal);
             }
+        }
+    }
+
+    [Fact]
+    public void A_drawing_takes_no_text_for_its_own_markup()
+    {
+        Length mm = Length.FromMm(20m);
+        Assert.True(Section.TryMake(SectionKind.Round, mm, mm, Length.Zero, out Section? round, out _));
+        foreach (string title in (string[])[.. Marks, Note])
+        {
+            string svg = OutlineSvg.Of([(round, 0)], title);
+            XElement drawing = XDocument.Parse(svg).Root!;
+            Assert.Equal(["title", "path"], drawing.Elements().Select(each => each.Name.LocalName));
+            Assert.Equal(
+                HarmlessWriter.Of(title).ReplaceLineEndings("\n"),
+                drawing.Elements().First().Value.ReplaceLineEndings("\n")
+            );
+            MustBeHarmless(svg);
+            Assert.DoesNotContain("<script", svg, StringComparison.OrdinalIgnoreCase);
+            Assert.DoesNotContain("]]>", svg, StringComparison.Ordinal);
         }
     }
 
@@ -141,6 +175,7 @@ public sealed class HarmfulTextTests(HarmfulTextTests.FilledShop filled) : IClas
         site.Done("look-over", tool, "sound", "--note", Note);
         site.Done("set-aside", Marks[1], Note);
         site.Done("scrap", Marks[2], "worn", "--note", Note);
+        site.Done("open-session", "--note", Note);
         site.Done("heats", tool, "1");
         site.Done("cross-out", site.Done("look-over", tool, "sound").Split(' ', '\n')[1], Note);
     }

@@ -59,6 +59,6 @@ public sealed class TimeZoneTests
         site.Done("close-session", "--heads", "3");
         string card = site.Done("card", "R3");
         Assert.Contains("2026-11-12  2 heats", card, StringComparison.Ordinal);
-        Assert.Contains("2026-11-12  1 heats", card, StringComparison.Ordinal);
+        Assert.Contains("2026-11-12  1 heat", card, StringComparison.Ordinal);
     }
 }
