@@ -45,6 +45,7 @@ public static partial class Words
         "Takes the size that was typed. An improbable one is asked about once; Enter again takes it. With nothing typed, skips this gauge mark; after the last, shows the verdicts.";
     internal const string DoesEndRound =
         "Ends the round: shows the verdicts of the tools that were in the hand, then the rack.";
+
     // made anew each time: the keys are made with these words, so neither may wait for the other
     internal static string DoesFind =>
         "Before a size is typed: what was found on the tool in the hand. Any number can be entered. "
