@@ -1,6 +1,7 @@
 using System.CommandLine;
 using ToolWear.Core.Planning;
 using ToolWear.Results;
+using ToolWear.Sheets;
 
 namespace ToolWear.Commands;
 
@@ -25,11 +26,13 @@ internal static class ForgeListVerb
             "Shows which tools to forge for the open orders: how many, by when, why, from which bar, what to buy.",
             "forge-list --sure 0.9 --until 2027-01-31",
             [Sure, Until],
-            Run
+            Run,
+            Words.HelpSheet
         );
 
     private static void Run(Call call)
     {
+        string format = call.Format("html");
         double? sure = PlanVerb.ReadSure(call, Sure);
         DateOnly? until = call.Day(Until);
         if (until < call.On)
@@ -41,6 +44,12 @@ internal static class ForgeListVerb
 
         using Bench bench = call.ToRead();
         ForgeList list = PlanOfStore.List(call, bench, sure, until);
+        if (format == "html")
+        {
+            call.Print(ForgeSheet.Of(list, bench.Shop, call.On, call.Units(bench.Shop), PlanOfStore.Notes(list)));
+            return;
+        }
+
         string reasons = string.Concat(list.Batches.Select(batch => Words.BatchReason(batch) + "\n"));
         string bars = string.Concat(list.Cuts.Shared.Select(sentence => sentence + ".\n"));
         string heading =
