@@ -37,4 +37,12 @@ public static partial class Words
 
     /// <summary>--by.</summary>
     public const string HelpBy = "who did it";
+
+    /// <summary>What verbs say that print sheets.</summary>
+    public const string HelpSheet =
+        "--as html makes a sheet to print, black on white, A4 or Letter: toolwear ... --as html > sheet.html";
+
+    /// <summary>What verbs say that draw.</summary>
+    public const string HelpDrawing =
+        "--as html makes a sheet to print, --as svg a drawing: toolwear ... --as html > sheet.html";
 }

@@ -140,8 +140,10 @@ public static partial class Words
     /// <param name="shop">The shop.</param>
     /// <param name="units">The unit shown.</param>
     /// <returns>A line with its line end.</returns>
-    public static string ShopHeading(Shop shop, LengthUnit units) =>
-        $"Sizes in {SizeShown.Mark(units)}, heats weighted by their work{DemoMark(shop)}\n\n";
+    public static string ShopHeading(Shop shop, LengthUnit units) => $"{SheetSizes(units)}{DemoMark(shop)}\n\n";
+
+    internal static string SheetSizes(LengthUnit units) =>
+        $"Sizes in {(units == LengthUnit.Inch ? "inches" : SizeShown.Mark(units))}, heats weighted by their work";
 
     /// <summary>The mark of the demo.</summary>
     /// <param name="shop">The shop.</param>

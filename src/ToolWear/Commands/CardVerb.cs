@@ -3,6 +3,7 @@ using ToolWear.Core.Measure;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Wear;
 using ToolWear.Results;
+using ToolWear.Sheets;
 
 namespace ToolWear.Commands;
 
@@ -19,22 +20,30 @@ internal static class CardVerb
                 + "to it. As csv its gauge marks, each with the tool's eye, slit and what it can be made into.",
             "card H5",
             [Tool],
-            Run
+            Run,
+            Words.HelpDrawing
         );
 
     private static void Run(Call call)
     {
+        string format = call.Format("svg", "html");
         using Bench bench = call.ToRead();
         ToolInShop tool = Call.Find(bench.Shop, call.Mark(Tool));
         LengthUnit units = call.Units(bench.Shop);
         Card card = Card.Of(ShopForecasts.Of(bench.Shop), tool, units);
-        switch (call.Format())
+        switch (format)
         {
             case "csv":
                 call.Print(card.ToCsv());
                 break;
             case "json":
                 call.Print(card.ToJson());
+                break;
+            case "svg":
+                call.Print(CardSvg.Of(card));
+                break;
+            case "html":
+                call.Print(CardSheet.Of(card, call.On));
                 break;
             default:
                 call.Print(CardText.Of(card));

@@ -5,6 +5,7 @@ using ToolWear.Core.Ledger;
 using ToolWear.Core.Planning;
 using ToolWear.Core.Shops;
 using ToolWear.Results;
+using ToolWear.Sheets;
 using ToolWear.Tables;
 
 namespace ToolWear.Commands;
@@ -42,11 +43,13 @@ internal static class ForgeListVerb
                 + "is for the shop wall. With --if-... two answers side by side, and nothing is recorded.",
             "forge-list --sure 0.9 --until 2027-01-31",
             [Sure, Until, IfSure, IfLost, IfHeads],
-            Run
+            Run,
+            Words.HelpSheet
         );
 
     private static void Run(Call call)
     {
+        string format = call.Format("html");
         double? sure = PlanVerb.ReadSure(call, Sure);
         double? ifSure = PlanVerb.ReadSure(call, IfSure);
         DateOnly? until = call.Day(Until);
@@ -72,9 +75,13 @@ internal static class ForgeListVerb
             IEnumerable<string> words = supposed.Select(each => each.Words);
             PrintBoth(call, new(list, then), [.. ifSure is { } p ? [Words.IfSure(p)] : (string[])[], .. words]);
         }
-        else if (call.Format() == "text")
+        else if (format == "html")
         {
-            call.Print(ForgeSheet.Of(list, call.Units(bench.Shop), Words.DemoMark(bench.Shop)));
+            call.Print(ForgeSheet.Of(list, bench.Shop, call.On, call.Units(bench.Shop)));
+        }
+        else if (format == "text")
+        {
+            call.Print(WallText.Of(list, call.Units(bench.Shop), Words.DemoMark(bench.Shop)));
         }
         else
         {

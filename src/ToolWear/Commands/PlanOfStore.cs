@@ -44,11 +44,17 @@ internal static class PlanOfStore
     /// <summary>What follows a plan for people: late orders, how much is learned, cautions.</summary>
     private static string Below(ForgeList list) =>
         "\n"
-        + string.Concat(list.Calendar.Late.Select(late => Words.Late(late) + "\n"))
-        + string.Concat(list.Calendar.Capacities.Select(capacity => Words.Capacity(capacity) + "\n"))
-        + string.Concat(Words.NotPlanned(list).Select(sentence => sentence + "\n"))
-        + $"{Words.HeatsAHeadUsed(list)}\n"
+        + string.Concat(Notes(list).Select(sentence => sentence + "\n"))
         + $"{Words.PlanBasis}\n{Words.CracksPlanned(list)}\n{Words.ForecastCaution}\n";
+
+    /// <summary>What has to be said of one plan: late orders, how much is learned, what is not planned.</summary>
+    private static IEnumerable<string> Notes(ForgeList list) =>
+        [
+            .. list.Calendar.Late.Select(Words.Late),
+            .. list.Calendar.Capacities.Select(Words.Capacity),
+            .. Words.NotPlanned(list),
+            Words.HeatsAHeadUsed(list),
+        ];
 
     private static string Json(ImmutableArray<PlacePlan> places) =>
         JsonText.Of(json =>

@@ -2,6 +2,7 @@ using System.CommandLine;
 using ToolWear.Core.Wear;
 using ToolWear.Core.Wear.Verdicts;
 using ToolWear.Results;
+using ToolWear.Sheets;
 
 namespace ToolWear.Commands;
 
@@ -17,13 +18,21 @@ internal static class RackVerb
             [],
             Run,
             "Worn of limit in the shop's unit; heats left about, and nine times in ten between; > stands before the tool to\n"
-                + "take next."
+                + "take next.\n"
+                + Words.HelpSheet
         );
 
     private static void Run(Call call)
     {
+        string format = call.Format("html");
         using Bench bench = call.ToRead();
         ShopForecasts forecasts = ShopForecasts.Of(bench.Shop);
+        if (format == "html")
+        {
+            call.Print(RackSheet.Of(forecasts, call.On, call.Units(bench.Shop)));
+            return;
+        }
+
         string reasons = string.Concat(
             forecasts
                 .InService.Select(tool => (tool.Tool.Mark, Verdict: forecasts.VerdictOf(tool)))

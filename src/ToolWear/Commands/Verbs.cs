@@ -90,6 +90,7 @@ public static class Verbs
             CrossOutVerb.Make(site),
             RackVerb.Make(site),
             CardVerb.Make(site),
+            HandOverVerb.Make(site),
             ForecastVerb.Make(site),
             FitVerb.Make(site),
             CompareGroupsVerb.Make(site),

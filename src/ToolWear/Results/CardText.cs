@@ -142,7 +142,10 @@ public static class CardText
             : Words.HeatsLeft(forecast.HeatsLeft) + guess;
     }
 
-    private static void Entries(StringBuilder text, Card card)
+    /// <summary>Writes the last of what happened to the tool.</summary>
+    /// <param name="text">Where to.</param>
+    /// <param name="card">The card.</param>
+    internal static void Entries(StringBuilder text, Card card)
     {
         int skipped = Math.Max(0, card.Entries.Length - MostEntries);
         text.Append(

@@ -13,6 +13,18 @@ public sealed record Table(ImmutableArray<Column> Columns, ImmutableArray<Immuta
     /// <summary>The names of the columns in files, in their order; where empty, the order of the columns.</summary>
     public ImmutableArray<string> FileOrder { get; init; } = [];
 
+    /// <summary>Which column has a name in files.</summary>
+    /// <param name="name">The name.</param>
+    /// <returns>From 0.</returns>
+    /// <exception cref="ArgumentException">There is no such column.</exception>
+    public int IndexOf(string name) => Index(column => column.Name == name, name);
+
+    /// <summary>Which column has a heading for people.</summary>
+    /// <param name="heading">The heading.</param>
+    /// <returns>From 0; the first where several have it.</returns>
+    /// <exception cref="ArgumentException">There is no such column.</exception>
+    public int IndexOfHeading(string heading) => Index(column => column.Heading == heading, heading);
+
     /// <summary>The table as lines of text: numbers to the right, headings over them.</summary>
     /// <returns>Lines, each with its line end; none where no column is for people.</returns>
     public string ToText()
@@ -62,6 +74,19 @@ public sealed record Table(ImmutableArray<Column> Columns, ImmutableArray<Immuta
         }
 
         json.WriteEndArray();
+    }
+
+    private int Index(Func<Column, bool> isIt, string name)
+    {
+        for (int i = 0; i < Columns.Length; i++)
+        {
+            if (isIt(Columns[i]))
+            {
+                return i;
+            }
+        }
+
+        throw new ArgumentException($"There is no column {name}.", nameof(name));
     }
 
     private IEnumerable<(string Name, int Index)> InFiles()

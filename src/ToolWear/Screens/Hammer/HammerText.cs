@@ -14,10 +14,6 @@ namespace ToolWear.Screens.Hammer;
 /// <summary>The text and the large figures of the tally.</summary>
 public static class HammerText
 {
-    // common practice, no source: as for the verdict "near its limit"
-    private const double EnoughAt = 0.2;
-    private const int MostAhead = 200;
-
     // worked out once for a set of forecasts: a tally must not wait
     private static readonly ConditionalWeakTable<ShopForecasts, ConcurrentDictionary<long, int>> AllToday = [];
 
@@ -70,7 +66,7 @@ public static class HammerText
             .Select(entered => entered.What)
             .OfType<HeatsWorked>()
             .Sum(heats => shop.Weighted(shop.Tools[tool].Tool, heats));
-        int all = AllToday.GetValue(forecasts, _ => []).GetOrAdd(tool, _ => UntilNear(forecast));
+        int all = AllToday.GetValue(forecasts, _ => []).GetOrAdd(tool, _ => EnoughToday.Of(forecast)!.Value);
         return Math.Max(0, (int)Math.Floor(all - since));
     }
 
@@ -87,20 +83,6 @@ public static class HammerText
                 MoreToday(shop, forecasts, tool.Tool)
             );
         }
-    }
-
-    private static int UntilNear(ToolForecast forecast)
-    {
-        int low = -1;
-        int high = MostAhead;
-        while (low < high)
-        {
-            int middle = (low + high + 1) / 2;
-            bool isInside = forecast.ChancePastLimit(middle) <= EnoughAt;
-            (low, high) = isInside ? (middle, high) : (low, middle - 1);
-        }
-
-        return low;
     }
 
     private static IEnumerable<string> Below(int width, Shop shop, string session, Board board)

@@ -18,27 +18,14 @@ public sealed class WearChart
     private static readonly Ink[] Inks = [Ink.Quiet, Ink.Quiet, Ink.Warn, Ink.Plain, Ink.Done, Ink.Warn, Ink.Strong];
 
     private readonly ChartFigures figures;
-    private readonly LengthUnit units;
     private readonly DotCanvas canvas;
-    private readonly double lastHeat;
-    private readonly double least;
-    private readonly double greatest;
+    private readonly ChartRange range;
 
     private WearChart(ChartFigures figures, LengthUnit units, DotCanvas canvas)
     {
         this.figures = figures;
-        this.units = units;
         this.canvas = canvas;
-        lastHeat = Math.Max(1, (figures.Now + (figures.End?.About ?? 0)) * 1.05);
-        double[] sizes =
-        [
-            .. figures.Readings.Concat(figures.Misread).Concat(figures.Made).Select(point => InUnit(point.SizeMm)),
-            .. figures.Fitted.Where(point => point.Heats <= figures.Now).Select(point => InUnit(point.SizeMm)),
-        ];
-        double[] all = figures.ScrapMm is { } scrap ? [.. sizes, InUnit(scrap)] : sizes;
-        double spread = all.Length == 0 ? 1 : Math.Max(all.Max() - all.Min(), InUnit(0.1));
-        least = all.Length == 0 ? 0 : all.Min() - (spread * 0.08);
-        greatest = all.Length == 0 ? 1 : all.Max() + (spread * 0.08);
+        range = ChartRange.Of(figures, units);
     }
 
     /// <summary>Draws it, or says that its place is too small.</summary>
@@ -62,12 +49,10 @@ public sealed class WearChart
         chart.DrawEnd(picture, margin);
     }
 
-    private double InUnit(double mm) =>
-        units == LengthUnit.Mm ? mm : mm * Length.NanometresInMm / Length.NanometresInInch;
+    private int X(double heats) => (int)Math.Round(heats / range.LastHeat * (canvas.Width - 1));
 
-    private int X(double heats) => (int)Math.Round(heats / lastHeat * (canvas.Width - 1));
-
-    private int Y(double size) => (int)Math.Round((greatest - size) / (greatest - least) * (canvas.Height - 1));
+    private int Y(double size) =>
+        (int)Math.Round((range.Greatest - size) / (range.Greatest - range.Least) * (canvas.Height - 1));
 
     private void DrawDots()
     {
@@ -87,7 +72,7 @@ public sealed class WearChart
             {
                 if (x % 6 < 4)
                 {
-                    canvas.Set(x, Y(InUnit(scrap)), LimitLayer);
+                    canvas.Set(x, Y(range.InUnit(scrap)), LimitLayer);
                 }
             }
         }
@@ -118,8 +103,8 @@ public sealed class WearChart
             return;
         }
 
-        int y = Y(InUnit(scrap));
-        int last = X(figures.Now + (end.To ?? lastHeat));
+        int y = Y(range.InUnit(scrap));
+        int last = X(figures.Now + (end.To ?? range.LastHeat));
         for (int x = X(figures.Now + (end.From ?? 0)); x <= last; x++)
         {
             canvas.Set(x, y, EndLayer);
@@ -141,7 +126,7 @@ public sealed class WearChart
         }
 
         string text = Words.EndOnChart(end.About, end.From, end.To);
-        int row = Y(InUnit(scrap)) / 4;
+        int row = Y(range.InUnit(scrap)) / 4;
         int middle = margin + (X(figures.Now + end.About) / 2);
         if (FreeNear(picture, row, middle, margin, Picture.ColumnsOf(text)) is var (y, x))
         {
@@ -179,8 +164,8 @@ public sealed class WearChart
         {
             int from = X(points[i - 1].Heats);
             int to = X(points[i].Heats);
-            double start = InUnit(points[i - 1].SizeMm);
-            double rise = InUnit(points[i].SizeMm) - start;
+            double start = range.InUnit(points[i - 1].SizeMm);
+            double rise = range.InUnit(points[i].SizeMm) - start;
             for (int x = from; x <= to; x++)
             {
                 if (x % every == 0)
@@ -194,7 +179,7 @@ public sealed class WearChart
     private void Cross(ChartPoint point, int layer, bool square)
     {
         int x = X(point.Heats);
-        int y = Y(InUnit(point.SizeMm));
+        int y = Y(range.InUnit(point.SizeMm));
         (int, int)[] around = square ? [(0, 0), (1, 0), (0, 1), (1, 1)] : [(0, 0), (-1, 0), (1, 0), (0, -1), (0, 1)];
         foreach ((int dx, int dy) in around)
         {
@@ -207,8 +192,8 @@ public sealed class WearChart
     {
         for (int step = -2; step <= 2; step++)
         {
-            canvas.Set(X(point.Heats) + step, Y(InUnit(point.SizeMm)) + step, ReadingLayer);
-            canvas.Set(X(point.Heats) + step, Y(InUnit(point.SizeMm)) - step, ReadingLayer);
+            canvas.Set(X(point.Heats) + step, Y(range.InUnit(point.SizeMm)) + step, ReadingLayer);
+            canvas.Set(X(point.Heats) + step, Y(range.InUnit(point.SizeMm)) - step, ReadingLayer);
         }
     }
 
@@ -220,7 +205,11 @@ public sealed class WearChart
             picture.Put(margin - 1, row, "│", Ink.Quiet);
         }
 
-        (IReadOnlyList<double> sizes, int decimals) = RoundTicks.Of(least, greatest, Math.Max(4, canvas.Rows / 2));
+        (IReadOnlyList<double> sizes, int decimals) = RoundTicks.Of(
+            range.Least,
+            range.Greatest,
+            Math.Max(4, canvas.Rows / 2)
+        );
         foreach (double size in sizes)
         {
             string text = RoundTicks.Text(size, decimals);
@@ -228,7 +217,7 @@ public sealed class WearChart
         }
 
         picture.Put(margin - 1, bottom, "└" + new string('─', canvas.Columns), Ink.Quiet);
-        (IReadOnlyList<double> heats, int places) = RoundTicks.Of(0, lastHeat, Math.Max(2, canvas.Columns / 10));
+        (IReadOnlyList<double> heats, int places) = RoundTicks.Of(0, range.LastHeat, Math.Max(2, canvas.Columns / 10));
         int free = 0;
         foreach (double at in heats)
         {

@@ -5,7 +5,7 @@ using ToolWear.Core.Planning;
 namespace ToolWear.Results;
 
 /// <summary>The forge list as text for the shop wall, at most 80 columns wide.</summary>
-public static class ForgeSheet
+public static class WallText
 {
     private const string Box = "[ ] ";
     private const string Inside = "    ";
