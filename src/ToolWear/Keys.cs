@@ -271,7 +271,7 @@ public enum Need
     /// <summary>Something proposed or changed that is not recorded yet.</summary>
     Changed,
 
-    /// <summary>A question whose answer is one of a few words.</summary>
+    /// <summary>Something to choose from: two rows at least, or the words of an answer.</summary>
     Choice,
 }
 
@@ -355,79 +355,12 @@ public static partial class Keys
             new(ScreenName.ToolRack, Act.GoNewTool, ["a"], "a", "add", Words.DoesNewTool),
             new(ScreenName.ToolRack, Act.GoTable, ["t"], "t", "table", Words.DoesTable),
             new(ScreenName.ToolRack, Act.Export, ["e"], "e", "export", Words.DoesExport, Need.Tools),
-            new(ScreenName.ToolRack, Act.Move, UpDown, "↑↓", "choose", Words.DoesMove, Need.Row),
+            new(ScreenName.ToolRack, Act.Move, UpDown, "↑↓", "choose", Words.DoesMove, Need.Choice),
             new(ScreenName.ToolRack, Act.Page, Pages, "PgUp PgDn", "page", Words.DoesPage, Need.MorePages),
             new(ScreenName.ToolRack, Act.Leave, ["q"], "q", "leave", Words.DoesLeave),
             new(ScreenName.ToolRack, Act.Back, ["Esc"], "Esc", "cancel", Words.DoesCancel, Need.Typing),
             new(ScreenName.Help, Act.Back, ["Esc", "Enter"], "Esc", "back", Words.DoesBack),
             new(ScreenName.Help, Act.Page, Pages, "PgUp PgDn", "page", Words.DoesPage, Need.MorePages),
-        ];
-
-    private static KeyRow[] AtTheHammer() =>
-        [
-            new(
-                ScreenName.Choosing,
-                Act.Enter,
-                ["Enter"],
-                "Enter",
-                "begin",
-                Words.DoesBegin,
-                Need.Chosen,
-                Records: true
-            ),
-            new(
-                ScreenName.Choosing,
-                Act.Heat,
-                Digits,
-                "1-9",
-                "begin with a heat",
-                Words.DoesBeginHeat,
-                Need.Chosen,
-                Records: true
-            ),
-            new(ScreenName.Choosing, Act.Toggle, ["Space"], "Space", "take or leave", Words.DoesToggle, Need.Row),
-            new(ScreenName.Choosing, Act.Together, ["t"], "t", "together", Words.DoesTogether, Need.Row),
-            new(ScreenName.Choosing, Act.Pattern, ["p"], "p", "pattern", Words.DoesPattern, Need.Pattern),
-            new(ScreenName.Choosing, Act.Move, UpDown, "↑↓", "choose", Words.DoesMove, Need.Row),
-            new(ScreenName.Choosing, Act.Page, Pages, "PgUp PgDn", "page", Words.DoesPage, Need.MorePages),
-            new(ScreenName.Choosing, Act.Back, ["Esc"], "Esc", "back", Words.DoesBack),
-            new(ScreenName.Hammer, Act.Heat, Digits, "1-9", "heat", Words.DoesHeat, Need.Chosen, Records: true),
-            new(ScreenName.Hammer, Act.Together, ["Space"], "Space", "set", Words.DoesSet, Need.Set, Records: true),
-            new(ScreenName.Hammer, Act.Head, Letters, "a-f", "head", Words.DoesHead, Need.Stage, Records: true),
-            new(ScreenName.Hammer, Act.Close, ["s"], "s", "close", Words.DoesClose),
-            new(ScreenName.Hammer, Act.Toggle, ["t"], "t", "tools", Words.DoesTools),
-            new(ScreenName.Hammer, Act.Back, ["Esc"], "Esc", "rack", Words.DoesBackOpen),
-            new(ScreenName.Closing, Act.Enter, ["Enter"], "Enter", "close", Words.DoesClosing, Records: true),
-            new(
-                ScreenName.Closing,
-                Act.Drop,
-                ["n"],
-                "n",
-                "leave the orders",
-                Words.DoesLeaveOrders,
-                Need.Asked,
-                Records: true
-            ),
-            new(ScreenName.Closing, Act.Move, UpDown, "↑↓", "choose", Words.DoesMove, Need.Row),
-            new(ScreenName.Closing, Act.Back, ["Esc"], "Esc", "go on forging", Words.DoesGoOn),
-        ];
-
-    private static KeyRow[] Measuring() =>
-        [
-            new(ScreenName.CaliperRound, Act.Enter, ["Enter"], "Enter", "skip", Words.DoesTakeSize, Records: true),
-            new(
-                ScreenName.CaliperRound,
-                Act.Find,
-                FindingKeys,
-                "letter",
-                "a finding",
-                Words.DoesFind,
-                Need.InHand,
-                Records: true
-            ),
-            new(ScreenName.CaliperRound, Act.Who, ["w"], "w", "who looks", Words.DoesWho, Need.Hands),
-            new(ScreenName.CaliperRound, Act.Move, UpDown, "↑↓", "another tool", Words.DoesAnother, Need.Row),
-            new(ScreenName.CaliperRound, Act.Back, ["Esc"], "Esc", "done", Words.DoesEndRound),
         ];
 
     private static KeyRow[] Pagesful() =>
@@ -436,7 +369,7 @@ public static partial class Keys
             new(ScreenName.WearCard, Act.Words, ["w"], "w", "words or chart", Words.DoesWords),
             new(ScreenName.WearCard, Act.Enter, ["Enter"], "Enter", "take", Words.DoesAnswer, Need.Typing),
             new(ScreenName.WearCard, Act.Scrap, ["x"], "x", "scrap", Words.DoesScrap, Need.InHand),
-            new(ScreenName.WearCard, Act.Move, UpDown, "↑↓", "next tool or line", Words.DoesNextTool, Need.Row),
+            new(ScreenName.WearCard, Act.Move, UpDown, "↑↓", "next tool or line", Words.DoesNextTool, Need.Choice),
             new(ScreenName.WearCard, Act.Page, Pages, "PgUp PgDn", "page", Words.DoesPage, Need.MorePages),
             new(ScreenName.WearCard, Act.Back, ["Esc"], "Esc", "back", Words.DoesBack),
             new(ScreenName.TrialPages, Act.Move, UpDown, "↑↓", "scroll", Words.DoesMove, Need.MorePages),
@@ -454,11 +387,11 @@ public static partial class Keys
             ),
             new(ScreenName.LedgerPages, Act.CrossOut, ["x"], "x", "cross out", Words.DoesCrossOut, Need.Row),
             new(ScreenName.LedgerPages, Act.Search, ["/"], "/", "find", Words.DoesSearch),
-            new(ScreenName.LedgerPages, Act.Move, UpDown, "↑↓", "choose", Words.DoesMove, Need.Row),
+            new(ScreenName.LedgerPages, Act.Move, UpDown, "↑↓", "choose", Words.DoesMove, Need.Choice),
             new(ScreenName.LedgerPages, Act.Page, Pages, "PgUp PgDn", "page", Words.DoesPage, Need.MorePages),
             new(ScreenName.LedgerPages, Act.Back, ["Esc"], "Esc", "back", Words.DoesBack),
             new(ScreenName.ShopPage, Act.Enter, ["Enter"], "Enter", "change", Words.DoesChange, Records: true),
-            new(ScreenName.ShopPage, Act.Move, UpDown, "↑↓", "choose", Words.DoesMove, Need.Row),
+            new(ScreenName.ShopPage, Act.Move, UpDown, "↑↓", "choose", Words.DoesMove, Need.Choice),
             new(ScreenName.ShopPage, Act.Page, Pages, "PgUp PgDn", "page", Words.DoesPage, Need.MorePages),
             new(ScreenName.ShopPage, Act.Back, ["Esc"], "Esc", "back", Words.DoesBack),
         ];

@@ -9,6 +9,8 @@ namespace ToolWear;
 /// <content>What is said of eyes, slits and of making a worn tool into another.</content>
 public static partial class Words
 {
+    internal const string EyeCautionShort =
+        "Too tight an eye splits the handle, too loose throws the head: check each fit.";
     internal const string EyeHeading = "Eye";
     internal const string SlitHeading = "Slit";
     internal const string TheGuess = "the smith's guess";

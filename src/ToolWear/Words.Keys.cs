@@ -45,7 +45,9 @@ public static partial class Words
         "Takes the size that was typed. An improbable one is asked about once; Enter again takes it. With nothing typed, skips this gauge mark; after the last, shows the verdicts.";
     internal const string DoesEndRound =
         "Ends the round: shows the verdicts of the tools that were in the hand, then the rack.";
-    internal static string DoesFind { get; } =
+
+    // made anew each time: the keys are made with these words, so neither may wait for the other
+    internal static string DoesFind =>
         "Before a size is typed: what was found on the tool in the hand. Any number can be entered. "
         + string.Join(
             ", ",
@@ -81,6 +83,19 @@ public static partial class Words
     internal const string RecordsLegend =
         "* writes into the ledger: it is on the disk before the screen changes. Bksp takes it back.";
 
+    /// <summary>What the foot says while questions are answered one after another.</summary>
+    /// <param name="row">The key.</param>
+    /// <param name="otherwise">What it says else.</param>
+    /// <returns>A word or two.</returns>
+    internal static string GuidedKey(KeyRow row, string otherwise) =>
+        row.Act switch
+        {
+            Act.Enter => "next",
+            Act.Move => "another word",
+            Act.Back => "cancel",
+            _ => otherwise,
+        };
+
     /// <summary>Why a key is refused now.</summary>
     /// <param name="need">What is missing.</param>
     /// <returns>A sentence.</returns>
@@ -99,7 +114,7 @@ public static partial class Words
             Need.Tools => "There is no tool yet: a adds one, t takes a whole table.",
             Need.EmptyStore => "The store is not empty: import goes into an empty one only.",
             Need.Gauges => "It has no other gauge mark.",
-            Need.Choice => "This answer is typed, there is no choice of words.",
+            Need.Choice => "There is nothing to choose from.",
             Need.Typing => "Nothing is being typed.",
             Need.Orders => "No order is open: o on the tool rack leads to the orders.",
             Need.Asked => "Nothing is asked.",

@@ -71,8 +71,14 @@ public sealed record SeriesPlan(
     /// <param name="shop">The shop.</param>
     /// <param name="eye">The eye.</param>
     /// <param name="series">The places.</param>
+    /// <param name="numbers">How many of each place are cut; null for one of each.</param>
     /// <returns>The series.</returns>
-    public static SeriesPlan Of(Shop shop, EyeDescribed eye, ImmutableArray<Series> series)
+    public static SeriesPlan Of(
+        Shop shop,
+        EyeDescribed eye,
+        ImmutableArray<Series> series,
+        Func<Series, int>? numbers = null
+    )
     {
         ImmutableArray<Series> ordered =
         [
@@ -93,7 +99,7 @@ public sealed record SeriesPlan(
 
         return new(
             eye,
-            [.. ordered.Select(each => Planned(shop, eye, each, rack))],
+            [.. ordered.Select(each => Planned(shop, eye, each, rack, numbers?.Invoke(each) ?? 1))],
             slit,
             refusal,
             [.. NestingStep.Of([.. ordered.Where(IsDrift).Select(Named).OfType<NamedSection>()])]
@@ -105,7 +111,7 @@ public sealed record SeriesPlan(
     private static NamedSection? Named(Series series) =>
         series.AtMark() is { } section ? new(Places.Words.Word(series.Place), section) : null;
 
-    private static PlannedTool Planned(Shop shop, EyeDescribed eye, Series series, StockRack rack)
+    private static PlannedTool Planned(Shop shop, EyeDescribed eye, Series series, StockRack rack, int number)
     {
         ToolPlace place = new(series.Eye, series.Place, series.Form.Name);
         _ = PlaceBody.TryFind(shop, place, out PlaceBody? like, out string? _);
@@ -118,7 +124,7 @@ public sealed record SeriesPlan(
             own is null ? blank?.Mark : Wear.ToolNow.MarkOf(own),
             own is null ? blank?.Overall : overall?.Start,
             own is null ? blank?.Least : overall?.Least,
-            StockOf(series, blank?.Body ?? like?.Body, place, rack),
+            StockOf(series, blank?.Body ?? like?.Body, place, rack, number),
             PlaceCost.Usual(shop, place)
         );
     }
@@ -137,11 +143,11 @@ public sealed record SeriesPlan(
             ? blank
             : null;
 
-    private static BatchStock StockOf(Series series, Body? body, ToolPlace place, StockRack rack) =>
+    private static BatchStock StockOf(Series series, Body? body, ToolPlace place, StockRack rack, int number) =>
         body is null ? BatchStock.Unknown("the stations of no tool of this sort are entered")
         : series.Steel is null ? BatchStock.Unknown("its steel is not known")
         // no day is set for it yet
-        : rack.Cut(body, series.Steel, 1, new BatchName(place, DateOnly.MinValue));
+        : rack.Cut(body, series.Steel, number, new BatchName(place, DateOnly.MinValue));
 
     private static bool TryPropose(
         Shop shop,

@@ -23,9 +23,10 @@ public sealed class ShopLives
 
     private readonly ShopForecasts forecasts;
     private readonly ILookup<ToolPlace, ToolForecast> inService;
-    private readonly ILookup<string, WearHistory> kinds;
+    private readonly Dictionary<string, ImmutableArray<WearHistory>> kinds;
+    private readonly Dictionary<WearHistory, int> at = new(ReferenceEqualityComparer.Instance);
     private readonly ConcurrentDictionary<ToolPlace, Lazy<PlaceLives>> places = new();
-    private readonly ConcurrentDictionary<string, Lazy<KindLives>> drawn = new(StringComparer.Ordinal);
+    private readonly ConcurrentDictionary<string, Lazy<RememberedLives>> drawn = new(StringComparer.Ordinal);
 
     /// <summary>Prepares the lives of a shop; what is asked for is worked out once, by several threads where they ask.</summary>
     /// <param name="forecasts">The shop with its forecasts.</param>
@@ -36,7 +37,12 @@ public sealed class ShopLives
         kinds = forecasts
             .All.Values.SelectMany(tool => tool.Gauges)
             .Select(gauge => gauge.History.Wear)
-            .ToLookup(wear => wear.Kind, StringComparer.Ordinal);
+            .GroupBy(wear => wear.Kind, StringComparer.Ordinal)
+            .ToDictionary(kind => kind.Key, kind => kind.ToImmutableArray(), StringComparer.Ordinal);
+        foreach ((WearHistory history, int i) in kinds.Values.SelectMany(kind => kind.Select((each, i) => (each, i))))
+        {
+            at[history] = i;
+        }
     }
 
     /// <summary>The shop.</summary>
@@ -90,18 +96,27 @@ public sealed class ShopLives
     /// mark speaks.</summary>
     private double[]? Left(ToolForecast tool, DrawnCracks? cracks)
     {
-        double[][] ends =
+        float[][] ends =
         [
             .. tool
-                .Gauges.Select(gauge => Kind(gauge.History.Wear.Kind).Left(gauge.History.Wear, tool.Tool.Id))
-                .OfType<double[]>(),
+                .Gauges.Select(gauge => gauge.History.Wear)
+                .Select(wear => Kind(wear.Kind).Left(at[wear], tool.Tool.Id))
+                .Where(end => end.Length > 0),
         ];
         if (ends.Length == 0)
         {
             return null;
         }
 
-        double[] left = ends.Aggregate((one, other) => [.. one.Zip(other, Math.Min)]);
+        double[] left = [.. ends[0]];
+        foreach (float[] end in ends.AsSpan(1))
+        {
+            for (int i = 0; i < left.Length; i++)
+            {
+                left[i] = Math.Min(left[i], end[i]);
+            }
+        }
+
         // where nobody knows the heats before the records, those since stand for all
         double used = cracks is null ? 0 : ShopFailures.HeatsFromNew(Shop, tool.Tool) ?? Since(tool);
         for (int i = 0; i < left.Length && cracks is not null; i++)
@@ -118,8 +133,15 @@ public sealed class ShopLives
             .OfType<HeatsWorked>()
             .Sum(heats => Shop.Weighted(tool.Tool.Tool, heats));
 
-    private KindLives Kind(string kind) =>
-        drawn.GetOrAdd(kind, each => new Lazy<KindLives>(() => new KindLives([.. kinds[each]], Draws, Seed))).Value;
+    private RememberedLives Kind(string kind) =>
+        drawn
+            .GetOrAdd(
+                kind,
+                each => new Lazy<RememberedLives>(() =>
+                    RememberedLives.Of(kinds.GetValueOrDefault(each, []), Draws, Seed)
+                )
+            )
+            .Value;
 
     private string? NotCounted(ToolForecast tool) =>
         forecasts.VerdictOf(tool) is { Verdict: Verdict.Out } judged ? judged.Why
@@ -184,26 +206,6 @@ public sealed class ShopLives
         ToolForms.TryFind(place.Form, out ToolForm form, out _) && !form.UsualGaugeMarks.IsEmpty
             ? form.UsualGaugeMarks[0].Name
             : "width";
-}
-
-/// <summary>The drawn lives of one kind, and where each history stands among them.</summary>
-internal sealed class KindLives
-{
-    private readonly Dictionary<WearHistory, int> at = new(ReferenceEqualityComparer.Instance);
-
-    internal KindLives(ImmutableArray<WearHistory> histories, int draws, int seed)
-    {
-        for (int i = 0; i < histories.Length; i++)
-        {
-            at[histories[i]] = i;
-        }
-
-        Lives = DrawnLives.Of(histories, draws, seed);
-    }
-
-    internal DrawnLives Lives { get; }
-
-    internal double[]? Left(WearHistory history, long tool) => Lives.HeatsLeft(at[history], tool);
 }
 
 /// <summary>A tool in service as a plan sees it.</summary>

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using ToolWear.Core.Ledger;
+using ToolWear.Core.Measure;
 using ToolWear.Core.Tools;
 
 namespace ToolWear.Core.Shops;
@@ -23,7 +24,13 @@ public sealed partial record Shop
 
     private Step Turn(Entered entered)
     {
-        if (TurningFault(entered.What, [.. Ledger], CrossedOut.ContainsKey) is { } fault)
+        if (
+            (
+                FreeText.Fault(entered.What.Texts, entered.What.Notes)
+                ?? TurningFault(entered.What, Ledger.AsSpan(), CrossedOut.ContainsKey)
+            ) is
+            { } fault
+        )
         {
             return fault;
         }

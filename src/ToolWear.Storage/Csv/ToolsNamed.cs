@@ -38,15 +38,12 @@ internal static class ToolsNamed
                     }
 
                     break;
-                case EyeMeasured { Tool: { } drift }:
-                    named[entered.Number] = Find(drift);
-                    break;
                 default:
                     break;
             }
         }
 
-        return named.ToImmutableDictionary();
+        return shop.EyeMakers.AddRange(named);
 
         long Find(ToolMark mark) => inUse.TryGetValue(mark, out long tool) ? tool : gone[mark];
     }

@@ -58,16 +58,16 @@ internal static class ForgeListVerb
         }
 
         using Bench bench = call.ToRead();
-        ForgeList list = PlanOfStore.List(call, bench.Shop, sure, until);
         ImmutableArray<(LedgerEntry Entry, string Words)> supposed =
         [
             .. call.GetAll(IfLost).Select(mark => Lost(call, bench.Shop, mark)),
             .. call.GetAll(IfHeads).Select(text => More(bench.Shop, text)),
         ];
+        Step step = WhatIf.After(bench.Shop, call.On, supposed.Select(each => each.Entry));
+        Shop shop = step.After ?? throw RefusedException.WrongData(step.Refusal!);
+        ForgeList list = PlanOfStore.List(call, bench.Shop, sure, until);
         if (ifSure is not null || !supposed.IsEmpty)
         {
-            Step step = WhatIf.After(bench.Shop, call.On, supposed.Select(each => each.Entry));
-            Shop shop = step.After ?? throw RefusedException.WrongData(step.Refusal!);
             ForgeList then = PlanOfStore.List(call, shop, ifSure ?? sure, until);
             IEnumerable<string> words = supposed.Select(each => each.Words);
             PrintBoth(call, new(list, then), [.. ifSure is { } p ? [Words.IfSure(p)] : (string[])[], .. words]);

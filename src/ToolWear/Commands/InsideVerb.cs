@@ -24,7 +24,8 @@ internal static class InsideVerb
             site,
             "inside",
             "Says with how much room a section lies inside another, and where it is least. Below zero it bursts it.\n"
-                + "Sections: 'round d', 'rectangle a b r', 'oval a b', 'teardrop a large-r small-r'.",
+                + "Sections: 'round d', 'rectangle a b r', 'oval a b', 'teardrop a large-r small-r'.\n"
+                + "With --as svg both outlines.",
             "inside --outer 'teardrop 36.8 8.8 3.2' --inner 'rectangle 34 15 3'",
             [Outer, Inner],
             Run
@@ -35,6 +36,12 @@ internal static class InsideVerb
         Section outer = FigureOptions.ReadSection(call, Outer.Name, Need(call, Outer));
         Section inner = FigureOptions.ReadSection(call, Inner.Name, Need(call, Inner));
         Clearance clearance = Inside.Of(outer, inner);
+        if (call.Format("svg") == "svg")
+        {
+            call.Print(OutlineSvg.Of([(outer, 0), (inner, clearance.ShiftMm)], clearance.ToWords()));
+            return;
+        }
+
         string leastAt = clearance.LeastAt switch
         {
             NearestAt.Nose => "nose",

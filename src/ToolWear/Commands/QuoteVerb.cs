@@ -1,24 +1,22 @@
 using System.Collections.Immutable;
 using System.CommandLine;
-using ToolWear.Core.Eyes;
 using ToolWear.Core.Ledger;
-using ToolWear.Core.Measure;
 using ToolWear.Core.Planning;
 using ToolWear.Core.Sections;
 using ToolWear.Core.Shops;
-using ToolWear.Core.Tools;
 using ToolWear.Core.Wear;
 using ToolWear.Results;
-using ToolWear.Tables;
 
 namespace ToolWear.Commands;
 
-/// <summary>quote: what an odd eye costs.</summary>
+/// <summary>quote: what an odd eye costs, and making its series.</summary>
 internal static class QuoteVerb
 {
+    private const string Unnamed = "quoted eye";
+
     private static readonly Argument<string> Eye = FigureOptions.Maybe(
         "EYE",
-        "an eye of the shop, or --section for one that is not entered"
+        "an eye of the shop; or --section or --handle for one that is not entered"
     );
     private static readonly Option<string?> SectionOption = Common.Text(
         "--section",
@@ -30,20 +28,40 @@ internal static class QuoteVerb
         "Q",
         "its taper, mm of size a mm of depth, with --section"
     );
+    private static readonly Option<string?> Handle = Common.Text(
+        "--handle",
+        "HANDLE",
+        "a handle as bought: the eye that it asks for"
+    );
+    private static readonly Option<string?> Shape = Common.Text(
+        "--shape",
+        "KIND",
+        "the shape of that eye: oval where nothing is said"
+    );
     private static readonly Option<string?> Heads = Common.Text("--heads", "N", "how many heads pay for the series");
     private static readonly Option<string?> Sure = Common.Text(
         "--sure",
         "P",
         "how sure the set is to last, a share such as 0.9"
     );
+    private static readonly Option<bool> MakeIt = new("--make")
+    {
+        Description = "records the series (and the eye, where it is new), so that the forge list plans its tools",
+    };
+    private static readonly Option<string?> Named = Common.Text(
+        "--name",
+        "NAME",
+        "what a new eye is called, with --make"
+    );
 
     public static Command Make(Site site) =>
         Common.Verb(
             site,
             "quote",
-            "Proposes a series for an odd eye and spreads its cost over the heads: all of it, and what they wear away.",
+            "Proposes a series for an odd eye, its stock, bars and hours, and spreads its cost over the heads: all of it,\n"
+                + "and what they wear away. With --make it enters the series.",
             "quote --section 'teardrop 28.6 9.5 3.4' --taper 0.035 --heads 3",
-            [Eye, SectionOption, Taper, Heads, Sure],
+            [Eye, SectionOption, Taper, Handle, Shape, Heads, Sure, MakeIt, Named],
             Run
         );
 
@@ -57,124 +75,104 @@ internal static class QuoteVerb
         }
 
         double? sure = PlanVerb.ReadSure(call, Sure);
-        using Bench bench = call.ToRead();
-        SeriesProposal series = Propose(call, bench.Shop);
+        using Bench bench = call.Has(MakeIt) ? call.ToWrite() : call.ToRead();
+        SeriesPlan series = SeriesPlan.TryFor(
+            bench.Shop,
+            EyeOf(call, bench.Shop),
+            out SeriesPlan? found,
+            out string? refusal
+        )
+            ? found
+            : throw RefusedException.WrongUsage(refusal);
         OddEyeQuote quote = OddEyeQuote.Of(
             new ShopLives(ShopForecasts.Of(bench.Shop)),
             series,
             heads,
             sure ?? bench.Shop.Settings.Sure
         );
-        Calculated figures = FiguresOf(quote);
-        Table tools = ToolTable(quote, call.Units(bench.Shop));
+        if (call.Has(MakeIt))
+        {
+            // what is recorded answers with the number of its entry, whatever the format
+            Record(call, bench, quote.Series);
+            return;
+        }
+
+        QuoteResult result = new(quote, call.Units(bench.Shop));
         call.Print(
             call.Format() switch
             {
-                "csv" => tools.ToCsv(),
-                "json" => JsonText.Of(json =>
-                {
-                    json.WriteStartObject();
-                    foreach (Figure figure in figures.All)
-                    {
-                        JsonText.Write(json, figure.Name, figure.Value);
-                    }
-
-                    json.WritePropertyName("tools");
-                    tools.Write(json);
-                    json.WriteEndObject();
-                }),
-                _ => Words.ShopHeading(bench.Shop, call.Units(bench.Shop))
-                    + $"{tools.ToText()}\n{figures.ToText()}\n{Sentences(series)}{Words.CostBasis}\n{Words.EyeCaution}\n",
+                "csv" => result.Tools.ToCsv(),
+                "json" => result.ToJson(),
+                _ => Words.ShopHeading(bench.Shop, call.Units(bench.Shop)) + result.ToText(),
             }
         );
     }
 
-    private static SeriesProposal Propose(Call call, Shop shop)
+    private static EyeDescribed EyeOf(Call call, Shop shop)
     {
-        if ((call.Get(Eye).Length > 0) == (call.Get(SectionOption) is not null))
+        string name = call.Get(Named) ?? Unnamed;
+        return (call.Get(Eye), call.Get(SectionOption), call.Get(Handle)) switch
         {
-            throw RefusedException.WrongUsage("one of EYE and --section is wanted");
+            ({ Length: > 0 } eye, null, null) when call.Get(Named) is null => shop.Eyes.GetValueOrDefault(eye)
+                ?? throw RefusedException.WrongData(Words.NoEye(eye, shop)),
+            ("", { } section, null) => OfSection(
+                name,
+                FigureOptions.ReadSection(call, SectionOption.Name, section),
+                call.Or(Taper, 0)
+            ),
+            ("", null, { } handle) => HandleEye.Of(
+                shop.Handles.GetValueOrDefault(handle)
+                    ?? throw RefusedException.WrongData(Words.NoHandle(handle, shop)),
+                name,
+                call.Word(SectionKinds.Words, Shape) ?? SectionKind.Oval
+            ),
+            ({ Length: > 0 }, null, null) => throw RefusedException.WrongUsage("--name is for an eye that is new"),
+            _ => throw RefusedException.WrongUsage("one of EYE, --section and --handle is wanted"),
+        };
+    }
+
+    private static EyeDescribed OfSection(string name, Section section, double taper) =>
+        new(
+            name,
+            section.Kind,
+            section.EyeLength,
+            section.EyeWidth,
+            section.Radius > Core.Measure.Length.Zero ? section.Radius : null,
+            null,
+            taper,
+            taper,
+            null,
+            null,
+            null,
+            null,
+            null,
+            null,
+            null
+        );
+
+    private static void Record(Call call, Bench bench, SeriesPlan series)
+    {
+        bool isNew = !bench.Shop.Eyes.ContainsKey(series.Eye.Name);
+        if (isNew && call.Get(Named) is null)
+        {
+            throw RefusedException.WrongUsage("--make wants --name: what the new eye is called");
         }
 
-        (Section section, double taperLength, double taperWidth) = call.Get(SectionOption) is { } text
-            ? (FigureOptions.ReadSection(call, SectionOption.Name, text), call.Or(Taper, 0), call.Or(Taper, 0))
-            : OfShop(shop, call.Get(Eye));
-        return SeriesProposal.TryFor(
-            section,
-            shop.Settings.KnockOutOf(Place.Finish),
-            taperLength,
-            taperWidth,
-            SeriesSteps.Usual,
-            out SeriesProposal? series,
-            out string? refusal
-        )
-            ? series
-            : throw RefusedException.WrongUsage(refusal);
-    }
+        if (!isNew && call.Get(Named) is not null)
+        {
+            throw RefusedException.WrongData($"there is an eye {series.Eye.Name} already: quote it by its name");
+        }
 
-    private static (Section, double, double) OfShop(Shop shop, string name)
-    {
-        EyeDescribed eye =
-            shop.Eyes.GetValueOrDefault(name) ?? throw RefusedException.WrongData(Words.NoEye(name, shop));
-        return Section.TryMake(
-            eye.Section,
-            eye.Length,
-            eye.Width,
-            eye.NoseRadius ?? Length.Zero,
-            out Section? section,
-            out string? refusal
-        )
-            ? (section, eye.TaperLength ?? 0, eye.TaperWidth ?? 0)
-            : throw RefusedException.WrongData(refusal);
-    }
+        ImmutableArray<LedgerEntry> entries =
+        [
+            .. isNew ? [series.Eye] : (LedgerEntry[])[],
+            .. series.Tools.Where(tool => !tool.IsEntered).Select(tool => new SeriesDescribed(tool.Series)),
+        ];
+        if (entries.IsEmpty)
+        {
+            throw RefusedException.WrongData($"the series for eye {series.Eye.Name} is entered already");
+        }
 
-    private static string Sentences(SeriesProposal series) =>
-        string.Concat(series.Nesting.Select(step => step.Sentence() + "\n"))
-        + (series.Slits.Longest.Warning is { } warning ? warning + "\n" : "");
-
-    private static Calculated FiguresOf(OddEyeQuote quote)
-    {
-        Func<double, string> money = FigureOptions.Decimals(2);
-        return new([
-            new("heads", "Heads", Cell.Of(quote.Heads)),
-            new("set_cost", "The whole set", Cell.Of((double?)quote.SetCost, money)),
-            new("set_cost_a_head", "The set, a head", Cell.Of((double?)quote.SetCostAHead, money)),
-            new("wear_cost_a_head", "Wear alone, a head", Cell.Of(quote.WearCostAHead, money)),
-            new("left_on_the_shelf", "Left on the shelf", Cell.Of(quote.LeftOnTheShelf, money)),
-        ]);
-    }
-
-    private static Table ToolTable(OddEyeQuote quote, LengthUnit units)
-    {
-        string Size(double mm) => SizeShown.Caliper(Length.FromMm(mm), units);
-        Func<double, string> money = FigureOptions.Decimals(2);
-        double slit = quote.Series.Slits.Longest.LengthMm;
-        return new(
-            [
-                new("tool", "Tool"),
-                new("number", "No"),
-                new("length_mm", "Length"),
-                new("width_mm", "Width"),
-                new("radius_mm", "Radius"),
-                new("heats", "Heats"),
-                new("life_heats", "Life"),
-                new("cost", "Cost each"),
-            ],
-            [
-                .. quote.Tools.Select(tool =>
-                    (ImmutableArray<Cell>)
-                        [
-                            Cell.Of(tool.Tools.ToString()),
-                            Cell.Of(tool.Number),
-                            Cell.Of(tool.Section?.EyeLength.Mm ?? slit, Size),
-                            Cell.Of(tool.Section?.EyeWidth.Mm, Size),
-                            Cell.Of(tool.Section?.Radius.Mm, Size),
-                            Cell.Of(tool.HeatsForAll),
-                            Cell.Of(tool.Life.Value, Words.About),
-                            Cell.Of((double?)tool.Cost.Total, money),
-                        ]
-                ),
-            ]
-        );
+        call.Record(bench, entries);
     }
 }

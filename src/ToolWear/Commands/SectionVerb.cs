@@ -21,7 +21,7 @@ internal static class SectionVerb
             site,
             "section",
             "Works out the area and the perimeter of a section: round --d, rectangle --a --b --r, oval --a --b,\n"
-                + "teardrop --a --large-r --small-r.",
+                + "teardrop --a --large-r --small-r. With --as svg its outline.",
             "section teardrop --a 36.8 --large-r 8.8 --small-r 3.2",
             [Kind, D, A, B, R, LargeR, SmallR],
             Run
@@ -30,6 +30,12 @@ internal static class SectionVerb
     private static void Run(Call call)
     {
         Section section = Read(call, Call.ReadWord(SectionKinds.Words, call.Get(Kind)));
+        if (call.Format("svg") == "svg")
+        {
+            call.Print(OutlineSvg.Of([(section, 0)], call.Get(Kind)));
+            return;
+        }
+
         call.Print(
             new Calculated([
                 new("area_mm2", "Area, mm2", Cell.Of(section.AreaMm2(), FigureOptions.Decimals(2))),

@@ -23,13 +23,19 @@ internal static class Unconfigured
             Environment.CurrentDirectory = current;
         }
 
+        GoBackToUsual();
+    }
+
+    // A method that names a type of the library may load it before its own first statement: these stand apart.
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private static void LoadHere() => RuntimeHelpers.RunModuleConstructor(typeof(View).Module.ModuleHandle);
+
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private static void GoBackToUsual()
+    {
         ApplicationSettings.Defaults = new();
         DriverSettings.Defaults = new();
         KeySettings.Defaults = new();
         TraceSettings.Defaults = new();
     }
-
-    // A method that names a type of the library may load it before its own first statement: this one stands apart.
-    [MethodImpl(MethodImplOptions.NoInlining)]
-    private static void LoadHere() => RuntimeHelpers.RunModuleConstructor(typeof(View).Module.ModuleHandle);
 }

@@ -97,6 +97,27 @@ public sealed class DriveDepthTests
         Assert.Equal(2.75, drive.MarkIn64ths.Inches);
     }
 
+    // the middle of the tolerance is 36.5 x 17.5
+    [Fact]
+    public void A_drift_whose_eye_is_inside_is_never_driven_less_deep()
+    {
+        TaperedDrift drift = Drift(0.03, 0.03, 80, 60, 70);
+        EyeSize inside = new(36.8, 17.8);
+        Assert.True(Assert.IsType<DriveTo>(DriveDepths.Choose(drift, inside, Hatchet)).DeeperMm < -5);
+
+        DriveTo stays = Assert.IsType<DriveTo>(DriveDepths.ChooseNotLess(drift, inside, Hatchet));
+
+        Assert.Equal((0, 80, inside), (stays.DeeperMm, stays.Mark.Mm, stays.Eye));
+        Assert.True(
+            Assert.IsType<DriveTo>(DriveDepths.ChooseNotLess(drift, new EyeSize(37.2, 17.8), Hatchet)).DeeperMm < 0
+        );
+        Assert.Equal(
+            10,
+            Assert.IsType<DriveTo>(DriveDepths.ChooseNotLess(drift, new EyeSize(36.2, 17.2), Hatchet)).DeeperMm,
+            1e-9
+        );
+    }
+
     [Theory]
     [InlineData(0, 0.03, 35.0, 17.5, 60, 60, DriveEnd.NoTaper)]
     [InlineData(0.03, 0.03, 36.9, 16.2, 60, 60, DriveEnd.LengthAgainstWidth)]

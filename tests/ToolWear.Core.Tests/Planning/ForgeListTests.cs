@@ -87,36 +87,31 @@ public sealed class ForgeListTests
     public void An_odd_eye_is_quoted_with_what_is_left_on_the_shelf()
     {
         Story story = Shop(readyDays: 0, treated: false);
-        Assert.True(
-            ToolWear.Core.Sections.Section.TryMake(
-                ToolWear.Core.Sections.SectionKind.Oval,
-                Length.FromMm(28m),
-                Length.FromMm(19m),
-                Length.Zero,
-                out ToolWear.Core.Sections.Section? eye,
-                out string? refusal
-            ),
-            refusal
+        EyeDescribed eye = new(
+            "odd",
+            ToolWear.Core.Sections.SectionKind.Oval,
+            Length.FromMm(28m),
+            Length.FromMm(19m),
+            null,
+            Length.FromMm(40m),
+            0.03,
+            0.03,
+            Fit.Wedged,
+            null,
+            null,
+            null,
+            null,
+            null,
+            null
         );
-        Assert.True(
-            ToolWear.Core.Eyes.SeriesProposal.TryFor(
-                eye,
-                ToolWear.Core.Eyes.KnockOut.Finish,
-                0.03,
-                0.03,
-                ToolWear.Core.Eyes.SeriesSteps.Usual,
-                out ToolWear.Core.Eyes.SeriesProposal? series,
-                out refusal
-            ),
-            refusal
-        );
+        Assert.True(SeriesPlan.TryFor(story.Shop, eye, out SeriesPlan? series, out string? refusal), refusal);
         OddEyeQuote quote = OddEyeQuote.Of(
             new ShopLives(ShopForecasts.Of(story.Shop, TestContext.Current.CancellationToken)),
             series,
             4,
             0.9
         );
-        QuotedTool rough = quote.Tools.Single(tool => tool.Tools.Place == Place.Rough);
+        QuotedTool rough = quote.Tools.Single(tool => tool.Tool.Series.Place == Place.Rough);
         Assert.Equal(4 * 3, rough.HeatsForAll);
         Assert.Equal(12 * rough.Number, rough.SetCost);
         Assert.Equal(12 * 12 / rough.Life.Value, rough.WearCost!.Value, 9);

@@ -28,6 +28,36 @@ public sealed class FigureVerbTests
         Assert.Equal("nose", json.GetProperty("least_at").GetString());
     }
 
+    [Fact]
+    public void An_outline_comes_as_svg_too()
+    {
+        using TestSite site = new();
+        string one = site.Done(
+            "section",
+            "teardrop",
+            "--a",
+            "36.8",
+            "--large-r",
+            "8.8",
+            "--small-r",
+            "3.2",
+            "--as",
+            "svg"
+        );
+        Assert.Single(System.Xml.Linq.XDocument.Parse(one).Descendants(), each => each.Name.LocalName == "path");
+        string both = site.Done("inside", "--outer", "round 20", "--inner", "oval 18 12", "--as", "svg");
+        Assert.Contains("inside by 1.0", both, StringComparison.Ordinal);
+        Assert.Equal(
+            2,
+            System.Xml.Linq.XDocument.Parse(both).Descendants().Count(each => each.Name.LocalName == "path")
+        );
+        Assert.Contains(
+            "svg",
+            site.Refused(2, "section", "round", "--d", "20", "--as", "pdf"),
+            StringComparison.Ordinal
+        );
+    }
+
     // EN 1993-1-2, 3.4.1.1: e(750) = 1.1e-2, e(250) = 1.2e-5 x 250 + 0.4e-8 x 250^2 - 2.416e-4 = 3.0084e-3
     [Fact]
     public void Eye_and_drift_are_each_others_way_back()

@@ -80,7 +80,7 @@ public sealed class RecordVerbTests(DemoFixture demo) : IClassFixture<DemoFixtur
     public void The_demo_shop_is_planned_and_its_batches_make_up_the_plan()
     {
         TestSite site = demo.Site;
-        Assert.Contains("Forge by", site.Done("forge-list"), StringComparison.Ordinal);
+        Assert.Contains("make one H second drift by", site.Done("forge-list"), StringComparison.Ordinal);
         Assert.StartsWith(
             "forge_by,ready_by,number,",
             site.Done("forge-list", "--as", "csv"),

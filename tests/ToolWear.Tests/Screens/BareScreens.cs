@@ -59,19 +59,29 @@ internal sealed class BareScreens : IDisposable
     /// <summary>Types a text, a key a character.</summary>
     public void Type(string text) => Press([.. text.Select(each => each == ' ' ? "Space" : each.ToString())]);
 
-    /// <summary>Waits until what was asked for is worked out: forecasts, forge list, trials.</summary>
+    /// <summary>Waits until forecasts and all else that was asked for are there.</summary>
     public void Wait()
     {
-        Stopwatch watch = Stopwatch.StartNew();
-        while (
-            Sitting.Forecasts is null
-            || Sitting.Forecaster.IsBehind
-            || Sitting.Plans.IsBehind
+        Pump(() => Sitting.Forecasts is null || Sitting.Forecaster.IsBehind);
+        WaitForPages();
+    }
+
+    /// <summary>Waits until what pages asked for is there: plans, costs, trials, charts.</summary>
+    public void WaitForPages() =>
+        Pump(() =>
+            Sitting.Plans.IsBehind
+            || Sitting.Supposed.IsBehind
+            || Sitting.Costs.IsBehind
             || Sitting.Trials.IsBehind
             || Sitting.Charts.IsBehind
-        )
+        );
+
+    private void Pump(Func<bool> isBehind)
+    {
+        Stopwatch watch = Stopwatch.StartNew();
+        while (isBehind())
         {
-            Assert.True(watch.Elapsed < TimeSpan.FromSeconds(60), "the forecasts did not come");
+            Assert.True(watch.Elapsed < TimeSpan.FromSeconds(60), "what was asked for did not come");
             if (waiting.TryDequeue(out Action? act))
             {
                 act();

@@ -103,7 +103,11 @@ internal sealed class Evenings : IEvening
     /// <summary>Waits until forge lists and costs that were asked for are there.</summary>
     public void WaitForPlans() =>
         WaitFor(
-            () => !sitting.Plans.IsBehind && !sitting.Supposed.IsBehind && !sitting.Costs.IsBehind,
+            () =>
+                !sitting.Plans.IsBehind
+                && !sitting.Supposed.IsBehind
+                && !sitting.Costs.IsBehind
+                && !sitting.Forecaster.IsBehind,
             "forge list and costs"
         );
 

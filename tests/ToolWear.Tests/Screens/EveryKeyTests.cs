@@ -22,33 +22,58 @@ public sealed class EveryKeyTests
         .. (string[])["Space", "Enter", "Backspace", "Esc"],
     ];
 
-    /// <summary>How each state of each screen is come by, from the rack.</summary>
-    private static readonly string[][] OfTheDemo =
+    /// <summary>How each state of each screen is come by, from the rack: first those on which nothing can be recorded.</summary>
+    private static readonly string[][] Reading =
     [
         [],
         ["e", "Backspace"],
+        ["Enter"],
+        ["Enter", "w"],
+        ["Enter", "x"],
+        ["f"],
+        ["f", "h"],
+        ["c"],
+        ["c", .. Enumerable.Repeat("Down", 8), "r"],
+        ["r"],
+        ["?"],
+        ["l", "/"],
+    ];
+
+    // one Enter here and a whole shop is supposed and planned: once is enough
+    private static readonly string[][] Supposing =
+    [
+        ["f", "s"],
+        ["f", "l"],
+    ];
+
+    private static readonly string[][] Writing =
+    [
         ["h"],
         ["h", "Enter"],
         ["h", "Enter", "3", "b", "s"],
         ["m"],
         ["m", "1"],
         ["m", "s", "Esc"],
-        ["Enter"],
-        ["Enter", "w"],
-        ["f"],
-        ["r"],
         ["l"],
         ["l", "x"],
-        ["l", "/"],
         ["s"],
         ["s", "Enter"],
         ["a"],
         ["t"],
-        ["?"],
+        ["o"],
+        ["o", "a"],
+        ["o", "Enter"],
+        ["y"],
+        ["y", "a"],
+        ["y", "n"],
+        ["y", "Enter"],
+        ["y", "p"],
+        ["y", "p", "Enter"],
+        ["b"],
+        ["b", "a"],
+        ["b", "Enter"],
         ["h", "?"],
     ];
-
-    private static readonly HashSet<string> Judged = new(StringComparer.Ordinal);
 
     private static readonly string[][] OfAnEmptyStore =
     [
@@ -59,8 +84,14 @@ public sealed class EveryKeyTests
         ["t"],
         ["t", "R"],
         ["s"],
+        ["y"],
+        ["y", "a"],
+        ["b"],
+        ["b", "a"],
         ["?"],
     ];
+
+    private static readonly HashSet<string> Judged = new(StringComparer.Ordinal);
 
     private static readonly (int Width, int Height)[] Sizes = [(80, 24), (120, 40), (40, 12)];
 
@@ -69,20 +100,26 @@ public sealed class EveryKeyTests
     {
         using TestSite site = new();
         site.Done("demo", "--no-screens", "--store", site.Store);
-        PressEverywhere(site, OfTheDemo, screens => screens.Wait());
+        using BareScreens screens = new(site);
+        screens.Wait();
+        int before = screens.Sitting.Shop.Ledger.Count;
+        PressEverywhere(screens, Reading);
+        (screens.Width, screens.Height) = (80, 24);
+        Assert.All(Supposing, way => PressEvery(screens, way));
+        Assert.Equal(before, screens.Sitting.Shop.Ledger.Count);
+        PressEverywhere(screens, Writing);
     }
 
     [Fact]
     public void Foot_and_keys_agree_on_every_screen_of_an_empty_store()
     {
         using TestSite site = new();
-        PressEverywhere(site, OfAnEmptyStore, _ => { });
+        using BareScreens screens = new(site);
+        PressEverywhere(screens, OfAnEmptyStore);
     }
 
-    private static void PressEverywhere(TestSite site, string[][] ways, Action<BareScreens> ready)
+    private static void PressEverywhere(BareScreens screens, string[][] ways)
     {
-        using BareScreens screens = new(site);
-        ready(screens);
         foreach ((int width, int height) in Sizes)
         {
             (screens.Width, screens.Height) = (width, height);
@@ -157,7 +194,13 @@ public sealed class EveryKeyTests
             screens.Sitting.Record(new Core.Ledger.SessionClosed(open.Name, null));
         }
 
-        screens.Press(way);
+        foreach (string key in way)
+        {
+            screens.Press(key);
+            _ = screens.Drawn;
+            screens.WaitForPages();
+        }
+
         return Look(screens);
     }
 

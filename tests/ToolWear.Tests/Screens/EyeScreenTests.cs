@@ -26,7 +26,11 @@ public sealed class EyeScreenTests
         Bars(evening, Show);
         NewTool(evening, Show);
         Golden.Same($"screens/eyes.{width}x{height}.txt", record.ToString());
-        void Show(string caption) => record.Append($"== {caption}\n{evening.Text}\n");
+        void Show(string caption)
+        {
+            evening.WaitForAll();
+            record.Append($"== {caption}\n{evening.Text}\n");
+        }
     }
 
     private static void Cards(Evenings evening, Action<string> show)

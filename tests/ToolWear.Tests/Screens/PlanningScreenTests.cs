@@ -39,6 +39,7 @@ public sealed class PlanningScreenTests
         evening.Press("Enter");
         show("an order is being added");
         evening.Press("Enter");
+        evening.WaitForPlans();
         show("it cannot be done in time, and that is said");
         evening.Press("Esc");
     }

@@ -48,6 +48,8 @@ public sealed class TallyTests : IDisposable
         evening.Press("h", "Enter", "c", "c", "c", "e", "s");
         // slit 4, open empty, cheeks 1 in place of 3, finish stays at 1
         evening.Press("4", "Enter", "Enter", "1", "Enter", "Enter", "Enter", "Enter");
+        // the open order is asked about, and left as it is
+        evening.Press("n");
         Session closed = evening.Sitting.Shop.Sessions["2026-11-12"];
         Assert.False(closed.IsOpen);
         Assert.Equal(1, closed.Heads);

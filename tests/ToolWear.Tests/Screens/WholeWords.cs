@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text.RegularExpressions;
 
 namespace ToolWear.Tests.Screens;
@@ -21,7 +22,10 @@ internal static partial class WholeWords
 
     private static HashSet<string> Written()
     {
-        HashSet<string> words = new(StringComparer.Ordinal);
+        HashSet<string> words = new(
+            CultureInfo.InvariantCulture.DateTimeFormat.AbbreviatedDayNames,
+            StringComparer.Ordinal
+        );
         foreach (
             string file in HouseRules.House.Files("src", "*.cs").Concat(HouseRules.House.Files("seed-data", "*.csv"))
         )

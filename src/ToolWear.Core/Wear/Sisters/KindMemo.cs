@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-
 namespace ToolWear.Core.Wear.Sisters;
 
 /// <summary>Remembers the forecasts of the kinds asked for last.</summary>
@@ -7,7 +5,7 @@ internal static class KindMemo
 {
     // a shop's kinds and as many of the state before; each holds some hundred kilobytes at most
     private const int Most = 96;
-    private static readonly Memo<Kind, SisterForecasts> Remembered = new(Most);
+    private static readonly Memo<KindKey, SisterForecasts> Remembered = new(Most);
 
     /// <summary>Forgets everything.</summary>
     internal static void Forget() => Remembered.Forget();
@@ -19,25 +17,5 @@ internal static class KindMemo
     internal static SisterForecasts Get(
         IReadOnlyList<WearHistory> histories,
         Func<IReadOnlyList<WearHistory>, SisterForecasts> make
-    ) => Remembered.Get(new Kind([.. histories]), kind => make(kind.Histories));
-
-    private readonly struct Kind(ImmutableArray<WearHistory> histories) : IEquatable<Kind>
-    {
-        public ImmutableArray<WearHistory> Histories { get; } = histories;
-
-        public bool Equals(Kind other) => Histories.AsSpan().SequenceEqual(other.Histories.AsSpan());
-
-        public override bool Equals(object? obj) => obj is Kind other && Equals(other);
-
-        public override int GetHashCode()
-        {
-            HashCode hash = new();
-            foreach (WearHistory history in Histories)
-            {
-                hash.Add(history);
-            }
-
-            return hash.ToHashCode();
-        }
-    }
+    ) => Remembered.Get(new KindKey([.. histories]), kind => make(kind.Histories));
 }

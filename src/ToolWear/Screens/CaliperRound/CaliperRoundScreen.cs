@@ -61,7 +61,7 @@ public sealed class CaliperRoundScreen(Host host) : Screen(host)
     public override bool Has(Need need) =>
         need switch
         {
-            Need.Row => tools.Length > 1 && !isAtEnd,
+            Need.Choice => tools.Length > 1 && !isAtEnd,
             Need.InHand => Tool is not null,
             Need.Hands => Hands.Length > 1 && !isAtEnd,
             Need.Recorded => steps.Count > 0 || base.Has(need),

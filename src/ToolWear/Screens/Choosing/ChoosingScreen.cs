@@ -43,6 +43,7 @@ public sealed class ChoosingScreen(Host host) : Screen(host)
         need switch
         {
             Need.Row => !Candidates.IsEmpty,
+            Need.Choice => Candidates.Length > 1,
             Need.Chosen => !Host.Board.Chosen.IsEmpty,
             Need.MorePages => Candidates.Length > Rows,
             // a session keeps the pattern it was opened with

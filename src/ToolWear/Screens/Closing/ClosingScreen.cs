@@ -36,7 +36,7 @@ public sealed class ClosingScreen(Host host) : Screen(host)
     public override bool Has(Need need) =>
         need switch
         {
-            Need.Row => lines.Length > 1 && orders.IsEmpty,
+            Need.Choice => lines.Length > 1 && orders.IsEmpty,
             Need.Asked => !orders.IsEmpty,
             _ => base.Has(need),
         };

@@ -53,11 +53,16 @@ public sealed class CostsScreen(Host host) : Screen(host)
         need switch
         {
             Need.Row => asked is null && Count > 0,
+            Need.Choice => asked is null && Count > 1,
             Need.MorePages => asked is null && Count > Rows,
             Need.Working => Sitting.Costs.IsBehind,
             Need.Recorded => asked?.At > 0 || base.Has(need),
             _ => base.Has(need),
         };
+
+    /// <inheritdoc />
+    public override string WordsOf(KeyRow row) =>
+        asked is null ? base.WordsOf(row) : Words.GuidedKey(row, base.WordsOf(row));
 
     /// <inheritdoc />
     public override void Do(Act act, int which)

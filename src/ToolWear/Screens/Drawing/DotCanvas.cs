@@ -62,7 +62,8 @@ public sealed class DotCanvas
     /// <param name="inks">The ink of each layer, from layer 1.</param>
     public void PutInto(Picture picture, int left, int top, string marks, IReadOnlyList<Ink> inks)
     {
-        for (int row = 0; row < Rows; row++)
+        // a drawing that is scrolled may stick out above
+        for (int row = Math.Max(0, -top); row < Math.Min(Rows, picture.Height - top); row++)
         {
             for (int column = 0; column < Columns; column++)
             {

@@ -82,6 +82,19 @@ public sealed class Picture
         return at;
     }
 
+    /// <summary>Writes a text in a column that only wide windows have.</summary>
+    /// <param name="column">From 0; beyond the edge nothing is written.</param>
+    /// <param name="row">From 0.</param>
+    /// <param name="text">The text.</param>
+    /// <param name="ink">Its ink.</param>
+    public void PutIfWide(int column, int row, string text, Ink ink = Ink.Plain)
+    {
+        if (column < Width)
+        {
+            Put(column, row, text, ink);
+        }
+    }
+
     /// <summary>Writes what is being typed, with the mark of the cursor; of a long line its end is seen.</summary>
     /// <param name="column">From 0.</param>
     /// <param name="row">From 0.</param>

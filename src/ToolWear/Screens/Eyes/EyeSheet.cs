@@ -3,6 +3,7 @@ using System.Globalization;
 using ToolWear.Core.Eyes;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Measure;
+using ToolWear.Core.Planning;
 using ToolWear.Core.Sections;
 using ToolWear.Core.Shops;
 using ToolWear.Screens.Drawing;
@@ -212,17 +213,15 @@ public sealed class EyeSheet : GuidedEntry
         };
     }
 
-    // a tapered handle slips on and seats on its taper; others are wedged with 0.3 mm to spare (common practice, no source)
     private void OfferFor(HandleDescribed handle, LengthUnit units)
     {
-        bool slipsOn = handle.Taper is > 0;
-        Length spare = slipsOn ? Length.Zero : Length.FromMm(0.3m);
-        Guided.Offer(Long, AnswersRead.Offer(handle.Length + spare, units));
-        Guided.Offer(Wide, AnswersRead.Offer(handle.Width + spare, units));
-        Guided.Offer(TaperLong, AnswersRead.Offer(handle.Taper));
-        Guided.Offer(TaperWide, AnswersRead.Offer(handle.Taper));
-        Guided.Offer(Fits, EyeDescribed.FitWords.Word(slipsOn ? Fit.SlipOn : Fit.Wedged));
-        Guided.Offer(Driven, EyeDescribed.DrivenWords.Word(slipsOn ? Driving.OneFace : Driving.BothFaces));
+        EyeDescribed eye = HandleEye.Of(handle, "", SectionKind.Oval);
+        Guided.Offer(Long, AnswersRead.Offer(eye.Length, units));
+        Guided.Offer(Wide, AnswersRead.Offer(eye.Width, units));
+        Guided.Offer(TaperLong, AnswersRead.Offer(eye.TaperLength));
+        Guided.Offer(TaperWide, AnswersRead.Offer(eye.TaperWidth));
+        Guided.Offer(Fits, EyeDescribed.FitWords.Word(eye.Fit!.Value));
+        Guided.Offer(Driven, EyeDescribed.DrivenWords.Word(eye.Driven!.Value));
         Guided.Offer(Handle, handle.Name);
     }
 

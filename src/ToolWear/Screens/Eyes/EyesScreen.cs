@@ -21,6 +21,9 @@ public sealed class EyesScreen(Host host) : GuidedScreen(host)
     /// <inheritdoc />
     protected override string ListHeading => Words.EyesHeading;
 
+    /// <inheritdoc />
+    protected override int Count => Rows.Length;
+
     // eyes first, then handles
     private ImmutableArray<EyeOrHandle> Rows =>
         [

@@ -52,7 +52,8 @@ public sealed class ForgeListScreen(Host host) : Screen(host)
     public override bool Has(Need need) =>
         need switch
         {
-            Need.Row => IsList || asked is not null,
+            Need.Row => IsList && Chosen is not null,
+            Need.Choice => asked?.Guided.HasChoice ?? (IsList || Has(Need.MorePages)),
             Need.MorePages => IsList
                 ? ForgeListText.Count(Now!) > Rows
                 : Both is { } both && both.Places.Length > BothText.RowsFor(Room),
@@ -61,6 +62,10 @@ public sealed class ForgeListScreen(Host host) : Screen(host)
             Need.Recorded => asked?.Guided.At > 0 || base.Has(need),
             _ => base.Has(need),
         };
+
+    /// <inheritdoc />
+    public override string WordsOf(KeyRow row) =>
+        asked is null ? base.WordsOf(row) : Words.GuidedKey(row, base.WordsOf(row));
 
     /// <inheritdoc />
     public override void Do(Act act, int which)

@@ -88,7 +88,7 @@ public static class ForgeListText
         body.Put(SteelAt, 0, "Steel", Ink.Strong);
         body.PutRight(CostEnd, 0, "Cost", Ink.Strong);
         body.PutRight(FewerEnd, 0, "One less", Ink.Strong);
-        body.Put(Bar, 0, "From", Ink.Strong);
+        body.PutIfWide(Bar, 0, "From", Ink.Strong);
     }
 
     private static void DrawBatch(Picture body, int y, ForgeBatch batch, LengthUnit units)
@@ -103,7 +103,7 @@ public static class ForgeListText
         body.PutRight(FewerEnd, y, Words.Percent(batch.SureWithOneFewer), Ink.Plain, 9);
         string cuts = Words.CutsOf(batch.Stock, units);
         string? buy = Words.BuyOf(batch.Stock, units);
-        body.Put(
+        body.PutIfWide(
             Bar,
             y,
             cuts.Length > 0 ? cuts

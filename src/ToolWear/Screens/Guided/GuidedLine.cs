@@ -20,6 +20,9 @@ public sealed class GuidedLine(ImmutableArray<Question> questions)
     /// <summary>Which question is open, from 0.</summary>
     public int At { get; private set; }
 
+    /// <summary>Whether the open question is answered by one of a few words.</summary>
+    public bool HasChoice => !questions[At].Choices.IsEmpty;
+
     /// <summary>The line that is being typed.</summary>
     public TypedLine Line { get; } = new();
 

@@ -15,6 +15,9 @@ public abstract class GuidedScreen(Host host) : Screen(host)
     /// <summary>What is being entered; null where nothing is.</summary>
     protected GuidedEntry? Entry { get; private set; }
 
+    /// <summary>How many rows the list has.</summary>
+    protected abstract int Count { get; }
+
     /// <summary>What stands over the list.</summary>
     protected abstract string ListHeading { get; }
 
@@ -26,8 +29,13 @@ public abstract class GuidedScreen(Host host) : Screen(host)
         need switch
         {
             Need.Recorded => Entry?.Guided.At > 0 || base.Has(need),
+            Need.Choice => Entry?.Guided.HasChoice ?? Count > 1,
             _ => base.Has(need),
         };
+
+    /// <inheritdoc />
+    public override string WordsOf(KeyRow row) =>
+        Entry is null ? base.WordsOf(row) : Words.GuidedKey(row, base.WordsOf(row));
 
     /// <inheritdoc />
     public sealed override void Do(Act act, int which)

@@ -52,6 +52,7 @@ public sealed class LedgerPagesScreen(Host host) : Screen(host)
         {
             // while a reason is typed, the chosen entry stays the one it is for
             Need.Row => why is null && !Entries.IsEmpty,
+            Need.Choice => why is null && Entries.Length > 1,
             Need.MorePages => why is null && Entries.Length > LedgerPagesText.RowsFor(Room),
             _ => base.Has(need),
         };

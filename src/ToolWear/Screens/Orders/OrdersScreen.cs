@@ -52,10 +52,15 @@ public sealed class OrdersScreen(Host host) : Screen(host)
         need switch
         {
             Need.Row => sheet is not null || !Orders.IsEmpty,
+            Need.Choice => sheet?.Guided.HasChoice ?? Orders.Length > 1,
             Need.MorePages => sheet is null && !Orders.IsEmpty && Orders.Length > Rows,
             Need.Recorded => sheet?.Guided.At > 0 || base.Has(need),
             _ => base.Has(need),
         };
+
+    /// <inheritdoc />
+    public override string WordsOf(KeyRow row) =>
+        sheet is null ? base.WordsOf(row) : Words.GuidedKey(row, base.WordsOf(row));
 
     /// <inheritdoc />
     public override void Do(Act act, int which)

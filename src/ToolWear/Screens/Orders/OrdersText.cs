@@ -76,7 +76,7 @@ public static class OrdersText
         body.Put(Due, y, cells[5].Shown, Ink.Plain, Done - Due - 2);
         body.Put(Done - 2, y, order.HeadsLate > 0 ? "!" : "", Ink.Warn);
         body.Put(Done, y, cells[6].Shown, ink, Late - Done - 2);
-        body.Put(Late, y, cells[7].Shown, ink);
+        body.PutIfWide(Late, y, cells[7].Shown, ink);
         if (isChosen)
         {
             body.Tint(y, Ink.Chosen);

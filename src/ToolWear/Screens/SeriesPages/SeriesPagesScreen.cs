@@ -24,6 +24,9 @@ public sealed class SeriesPagesScreen(Host host) : GuidedScreen(host)
     /// <inheritdoc />
     protected override string ListHeading => Words.SeriesHeading(eye?.Name ?? "");
 
+    /// <inheritdoc />
+    protected override int Count => draft.Length;
+
     private bool IsChanged => plan?.Tools.Any(tool => !tool.IsEntered) == true;
 
     private SeriesPlan? Plan

@@ -30,7 +30,7 @@ public sealed class ShopPageScreen(Host host) : Screen(host)
     public override bool Has(Need need) =>
         need switch
         {
-            Need.Row => value is null,
+            Need.Choice => value is null,
             Need.MorePages => value is null && ShopPageText.Settings.Length > Rows,
             _ => base.Has(need),
         };

@@ -19,6 +19,9 @@ public sealed class StockRackScreen(Host host) : GuidedScreen(host)
     /// <inheritdoc />
     protected override string ListHeading => Words.BarsHeading;
 
+    /// <inheritdoc />
+    protected override int Count => Bars.Length;
+
     private ImmutableArray<BarCuts> Bars
     {
         get

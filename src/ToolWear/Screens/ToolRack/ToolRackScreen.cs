@@ -32,6 +32,7 @@ public sealed class ToolRackScreen(Host host) : Screen(host)
         need switch
         {
             Need.Row => !Tools.IsEmpty,
+            Need.Choice => Tools.Length > 1,
             Need.MorePages => Tools.Length > ToolRackText.RowsFor(Room),
             _ => base.Has(need),
         };

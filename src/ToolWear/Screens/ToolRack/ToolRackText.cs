@@ -10,7 +10,7 @@ namespace ToolWear.Screens.ToolRack;
 /// <summary>The text of the tool rack. Its figures are those of the table that the rack verb prints.</summary>
 public static class ToolRackText
 {
-    private const int Around = 3;
+    private const int Around = 4;
 
     /// <summary>The tools in service in the order of the rack.</summary>
     /// <param name="shop">The shop.</param>
@@ -114,7 +114,10 @@ public static class ToolRackText
             body.Put(0, y, $"{tools[place.Chosen].Mark}: {why}", Ink.Quiet);
         }
 
-        body.Put(0, y + 1, body.Width < RackColumns.Complete ? Words.RackLegendShort : Words.RackLegend, Ink.Quiet);
+        bool isComplete = body.Width >= RackColumns.Complete;
+        body.Put(0, y + 1, isComplete ? Words.RackLegend : Words.RackLegendShort, Ink.Quiet);
+        // a narrow window shows no eye
+        body.Put(0, y + 2, isComplete ? Words.EyeCautionShort : "", Ink.Quiet);
     }
 
     /// <summary>A tool in one word: its place in the series, else its form.</summary>

@@ -29,9 +29,6 @@ public sealed class SheetLine(ImmutableArray<Asked> questions)
     /// <summary>The open question.</summary>
     public Asked Asked => questions[At];
 
-    /// <summary>Whether the answer is one of a few words.</summary>
-    public bool HasChoice => !ToolSheet.Choices(Asked).IsEmpty;
-
     /// <summary>The line that is being typed.</summary>
     public TypedLine Line => Guided.Line;
 

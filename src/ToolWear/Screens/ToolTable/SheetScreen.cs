@@ -24,7 +24,7 @@ public abstract class SheetScreen(Host host, ImmutableArray<Asked> questions) : 
         need switch
         {
             Need.Recorded => Sheet.At > 0 || base.Has(need),
-            Need.Choice => Sheet.HasChoice,
+            Need.Choice => Sheet.Guided.HasChoice,
             _ => base.Has(need),
         };
 

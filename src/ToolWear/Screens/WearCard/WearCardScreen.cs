@@ -23,6 +23,12 @@ public sealed class WearCardScreen(Host host) : GuidedScreen(host)
     /// <inheritdoc />
     protected override string ListHeading => Words.CardHeading(Tool?.Mark.Text);
 
+    /// <inheritdoc />
+    protected override int Count =>
+        !isInWords ? ToolRackText.InService(Sitting.Shop).Length
+        : lines > Room ? lines
+        : 0;
+
     private ToolInShop? Tool => Host.ToolInHand is { } id ? Sitting.Shop.Tools.GetValueOrDefault(id) : null;
 
     // a card is made once for the forecasts that there are; null while they are being worked out
@@ -57,7 +63,6 @@ public sealed class WearCardScreen(Host host) : GuidedScreen(host)
     public override bool Has(Need need) =>
         need switch
         {
-            Need.Row => Entry is not null || !isInWords || lines > Room,
             Need.InHand => Entry is null && Card is { Forecast.Tool.State: not ToolState.Scrapped },
             Need.Typing => Entry is not null,
             Need.Gauges => Entry is null && !isInWords && Tool?.Tool.GaugeMarks.Length > 1,
@@ -70,7 +75,7 @@ public sealed class WearCardScreen(Host host) : GuidedScreen(host)
         row.Act switch
         {
             Act.Words => isInWords ? Words.AsChart : Words.InWords,
-            Act.Move => isInWords ? Words.ALine : Words.ATool,
+            Act.Move when Entry is null => isInWords ? Words.ALine : Words.ATool,
             _ => base.WordsOf(row),
         };
 
