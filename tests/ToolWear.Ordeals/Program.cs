@@ -17,6 +17,8 @@ return args switch
     ["journal-flips", string mendEvery] => JournalFlips.ByHand(int.Parse(mendEvery, null)),
     ["fuzz", string number, string seed] => Fuzzing.ByHand(int.Parse(number, null), int.Parse(seed, null)),
     ["quiet", string folder] => QuietChild.Run(folder),
+    ["second-writer", string number] => SecondWriter.ByHand(int.Parse(number, null)),
+    ["full-disk", string folder] => FullDisk.ByHand(folder),
     _ when args.Any(arg => arg is "--server" or "--internal-msbuild-node") => await TestPlatformTestFramework.RunAsync(
         args,
         SelfRegisteredExtensions.AddSelfRegisteredExtensions

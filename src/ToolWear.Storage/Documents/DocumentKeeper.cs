@@ -32,6 +32,7 @@ internal sealed class DocumentKeeper : IDisposable
     private JournalPoint? _point;
     private string? _why;
     private bool _isDiskTrouble;
+    private bool _isDoubtful;
 
     /// <summary>Starts the thread; the files are not touched yet.</summary>
     /// <param name="disk">The disk.</param>
@@ -80,6 +81,11 @@ internal sealed class DocumentKeeper : IDisposable
             {
                 _point = point;
                 CatchUp(point);
+                if (_isDoubtful)
+                {
+                    _isDoubtful = false;
+                    _ = VerifyAll();
+                }
             });
         }
     }
@@ -225,6 +231,9 @@ internal sealed class DocumentKeeper : IDisposable
 
     private DocumentMark? OpenFiles()
     {
+        // Who closes the documents takes their second part away. Where it is still there nobody did, and an index can lack
+        // what its documents do not: it is compared whole, behind the opening.
+        _isDoubtful = _disk.KindOf(_paths.DocumentLog) != PathKind.Nothing;
         switch (DocumentFiles.Look(_disk, _paths.Documents))
         {
             case DocumentFiles.Content.Documents:
@@ -314,6 +323,7 @@ internal sealed class DocumentKeeper : IDisposable
             return;
         }
         Close();
+        _isDoubtful = false;
         bool isNew = point.Seq == 0 && DocumentFiles.Look(_disk, _paths.Documents) == DocumentFiles.Content.Nothing;
         bool rebuilt = Guarded(() =>
         {

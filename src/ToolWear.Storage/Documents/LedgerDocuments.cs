@@ -19,14 +19,16 @@ internal sealed class LedgerDocuments : IDisposable
     private const string Entries = "entries";
     private const string Meta = "meta";
 
-    private readonly Stream _data;
-    private readonly Stream _log;
+    private readonly FrozenStream _data;
+    private readonly FrozenStream _log;
+    private readonly Freeze _freeze;
     private readonly LiteEngine _engine;
 
-    private LedgerDocuments(Stream data, Stream log)
+    private LedgerDocuments(FrozenStream data, FrozenStream log, Freeze freeze)
     {
         _data = data;
         _log = log;
+        _freeze = freeze;
         _engine = new LiteEngine(
             new EngineSettings
             {
@@ -46,17 +48,21 @@ internal sealed class LedgerDocuments : IDisposable
     /// <returns>The open database.</returns>
     internal static LedgerDocuments Open(IDisk disk, StorePaths paths)
     {
-        Stream data = disk.OpenDocuments(paths.Documents);
-        Stream? log = null;
+        var freeze = new Freeze();
+        var data = new FrozenStream(disk.OpenDocuments(paths.Documents), freeze);
+        FrozenStream? log = null;
+        LedgerDocuments? documents = null;
         try
         {
-            log = disk.OpenDocuments(paths.DocumentLog);
-            var documents = new LedgerDocuments(data, log);
+            log = new FrozenStream(disk.OpenDocuments(paths.DocumentLog), freeze);
+            documents = new LedgerDocuments(data, log, freeze);
+            freeze.ThrowIfStopped();
             documents.Mark = documents.ReadMark();
             return documents;
         }
         catch
         {
+            documents?.Dispose();
             log?.Dispose();
             data.Dispose();
             throw;
@@ -91,6 +97,7 @@ internal sealed class LedgerDocuments : IDisposable
         {
             throw new InvalidOperationException("The transaction was gone before its end.");
         }
+        _freeze.ThrowIfStopped();
         Mark = mark;
     }
 
@@ -170,7 +177,7 @@ internal sealed class LedgerDocuments : IDisposable
         {
             _engine.Dispose();
             // once, at the end of the work: what is closed should outlive a power cut
-            (_data as FileStream)?.Flush(flushToDisk: true);
+            _data.Sync();
         }
         finally
         {

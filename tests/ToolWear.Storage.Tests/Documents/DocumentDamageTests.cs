@@ -1,3 +1,4 @@
+using LiteDB;
 using ToolWear.Storage.Disks;
 using ToolWear.Storage.Documents;
 using ToolWear.Testing.Disks;
@@ -114,6 +115,35 @@ public sealed class DocumentDamageTests
         Assert.Equal(Entries / 3, store.EntriesOfTool("R1").Length);
         Assert.Equal(Entries, store.NewestEntries(1)[0].Seq);
         Assert.Contains(store.Findings, finding => finding.Kind == FindingKind.DocumentsUnavailable);
+    }
+
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
+    public void Documents_that_nobody_closed_are_compared_whole_at_the_next_opening(bool wasClosed)
+    {
+        using var folder = new TemporaryFolder();
+        using (Store store = TestShop.Open(folder.Store, new RealDisk()))
+        {
+            for (int i = 0; i < 20; i++)
+            {
+                store.Append(TestShop.Day, TestShop.Heats("R1", i));
+            }
+        }
+        using (var rotten = new LiteDatabase(folder.Store.Documents))
+        {
+            Assert.True(rotten.GetCollection("entries").Delete(7L));
+        }
+        if (!wasClosed)
+        {
+            File.Create(folder.Store.DocumentLog).Dispose();
+        }
+        using Store again = TestShop.Open(folder.Store, new RealDisk());
+        Assert.Equal(wasClosed ? 19 : 20, again.EntriesOfTool("R1").Length);
+        Assert.Equal(!wasClosed, again.Findings.Any(finding => finding.Kind == FindingKind.DocumentsRebuilt));
+        // what nobody noticed a check does
+        Assert.Equal(!wasClosed, again.VerifyDocuments());
+        Assert.Equal(20, again.EntriesOfTool("R1").Length);
     }
 
     private static CrashingDisk Filled(string shop = TestShop.Id)
