@@ -15,7 +15,7 @@ internal sealed class PseudoTerminal : IDisposable
     /// <param name="store">The store.</param>
     public PseudoTerminal(string folder, string store)
     {
-        string command = $"stty rows 24 cols 80; exec '{Programs.ToolWear}' --store '{store}'";
+        string command = $"stty rows 24 cols 80; export TERM=xterm; exec '{Programs.ToolWear}' --store '{store}'";
         _script = Programs.Start("script", folder, "-qfec", command, "/dev/null");
         _reading = Task.Run(Read);
     }
