@@ -45,4 +45,13 @@ public static partial class Words
     /// <summary>What verbs say that draw.</summary>
     public const string HelpDrawing =
         "--as html makes a sheet to print, --as svg a drawing: toolwear ... --as html > sheet.html";
+
+    /// <summary>How a shell comes to complete.</summary>
+    public const string HelpCompletion =
+        "bash: toolwear completion bash > ~/.local/share/bash-completion/completions/toolwear\n"
+        + "zsh:  toolwear completion zsh > a folder of $fpath, as _toolwear\n"
+        + "fish: toolwear completion fish > ~/.config/fish/completions/toolwear.fish";
+
+    internal static string NoSuchShell(string shell, IEnumerable<string> shells) =>
+        $"completion {shell}: one of {string.Join(", ", shells)}";
 }

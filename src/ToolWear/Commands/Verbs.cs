@@ -64,6 +64,7 @@ public static class Verbs
         }
 
         VerbCommand.ExtendHelp(root);
+        Completing.Teach(site, root);
         root.SetAction(parsed =>
             Call.RunToCode(site, parsed, call => Evening.Run(site, call.StorePath, call.DayIfNamed))
         );
@@ -110,5 +111,6 @@ public static class Verbs
             CheckVerb.Make(site),
             BackupVerb.Make(site),
             RestoreVerb.Make(site),
+            CompletionVerb.Make(site),
         ];
 }
