@@ -54,4 +54,15 @@ public static partial class Words
 
     internal static string NoSuchShell(string shell, IEnumerable<string> shells) =>
         $"completion {shell}: one of {string.Join(", ", shells)}";
+
+    internal static string NoSuchColumn(string name) =>
+        $"no file and no result has a column {name}: \"toolwear columns\" lists them all";
+
+    internal static string NoSuchBar(string bar, IEnumerable<string> bars) =>
+        $"there is no bar {bar}: {string.Join(", ", bars.DefaultIfEmpty("none is entered yet"))}";
+
+    internal static string NoSuchEye(string eye, IEnumerable<string> eyes) =>
+        $"there is no eye {eye}: {string.Join(", ", eyes.DefaultIfEmpty("none is entered yet"))}";
+
+    internal const string SeriesIsProposed = "* is proposed and not entered yet.";
 }

@@ -54,6 +54,7 @@ internal sealed class Call
         Call call = new(site, parsed);
         try
         {
+            call.ReadCommon();
             int code = run(call);
             call.Flush();
             return code;
@@ -109,15 +110,14 @@ internal sealed class Call
         }
     }
 
-    /// <summary>The format asked for: text, csv or json.</summary>
-    public string Format(params ReadOnlySpan<string> others)
+    /// <summary>The format asked for: text, csv or json, or one that this verb has besides.</summary>
+    public string Format()
     {
+        ImmutableArray<string> all = ["text", "csv", "json", .. (parsed.CommandResult.Command as VerbCommand)?.Prints ?? []];
         string format = Get(Common.As) ?? "text";
-        return format is "text" or "csv" or "json" || others.Contains(format)
+        return all.Contains(format)
             ? format
-            : throw RefusedException.WrongUsage(
-                $"--as {format}: one of text, csv, json{(others.IsEmpty ? "" : ", " + string.Join(", ", others.ToArray()))}"
-            );
+            : throw RefusedException.WrongUsage($"--as {format}: one of {string.Join(", ", all)}");
     }
 
     public string Get(Argument<string> argument) => parsed.GetValue(argument) ?? "";
@@ -135,10 +135,20 @@ internal sealed class Call
             ? mark
             : throw RefusedException.WrongUsage(refusal);
 
-    public LengthUnit Units(Shop shop) =>
+    public LengthUnit Units(Shop shop) => NamedUnits() ?? shop.Settings.Units;
+
+    /// <summary>What stands behind the options of every verb is wrong everywhere, also where a verb has no use for it.</summary>
+    private void ReadCommon()
+    {
+        _ = Format();
+        _ = NamedUnits();
+        _ = DayIfNamed;
+    }
+
+    private LengthUnit? NamedUnits() =>
         Get(Common.Units) switch
         {
-            null => shop.Settings.Units,
+            null => null,
             "mm" => LengthUnit.Mm,
             "in" => LengthUnit.Inch,
             { } other => throw RefusedException.WrongUsage($"--units {other}: mm or in"),

@@ -21,12 +21,14 @@ internal static class CardVerb
             "card H5",
             [Tool],
             Run,
-            Words.HelpDrawing
+            Words.HelpDrawing,
+            "svg",
+            "html"
         );
 
     private static void Run(Call call)
     {
-        string format = call.Format("svg", "html");
+        string format = call.Format();
         using Bench bench = call.ToRead();
         ToolInShop tool = Call.Find(bench.Shop, call.Mark(Tool));
         LengthUnit units = call.Units(bench.Shop);

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.CommandLine;
 
 namespace ToolWear.Commands;
@@ -51,10 +52,11 @@ internal static class Common
         string example,
         IEnumerable<Symbol> symbols,
         Action<Call> run,
-        string more = ""
+        string more = "",
+        params ImmutableArray<string> prints
     )
     {
-        VerbCommand verb = new(name, does, example, more);
+        VerbCommand verb = new(name, does, example, more) { Prints = prints };
         foreach (Symbol symbol in symbols)
         {
             if (symbol is Argument argument)

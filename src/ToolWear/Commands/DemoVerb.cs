@@ -18,7 +18,7 @@ internal static class DemoVerb
             "demo",
             "Opens the screens on a fresh demo, an invented shop whose last session lies a few days back; it is gone at the\n"
                 + "end. --store FILE keeps it; --no-screens only builds it.",
-            "demo",
+            "demo --no-screens --store demo.db",
             [NoScreens],
             _ => { }
         );

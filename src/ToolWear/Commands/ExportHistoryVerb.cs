@@ -7,13 +7,13 @@ namespace ToolWear.Commands;
 /// <summary>export-history: the wear history of every tool as one CSV file.</summary>
 internal static class ExportHistoryVerb
 {
-    private static readonly Argument<string> File = new("FILE") { Description = "the CSV file to write" };
+    private static readonly Argument<string> File = new("FILE") { Description = "the file to write" };
 
     public static Command Make(Site site) =>
         Common.Verb(
             site,
             "export-history",
-            "Writes the wear history, a row a reading, scrapped tools too, as CSV in mm.",
+            "Writes the wear history, a row a reading, scrapped tools too, as CSV in mm; with --as json as JSON lines.",
             "export-history wear.csv",
             [File],
             Run

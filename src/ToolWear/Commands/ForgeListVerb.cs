@@ -44,12 +44,13 @@ internal static class ForgeListVerb
             "forge-list --sure 0.9 --until 2027-01-31",
             [Sure, Until, IfSure, IfLost, IfHeads],
             Run,
-            Words.HelpSheet
+            Words.HelpSheet,
+            "html"
         );
 
     private static void Run(Call call)
     {
-        string format = call.Format("html");
+        string format = call.Format();
         double? sure = PlanVerb.ReadSure(call, Sure);
         double? ifSure = PlanVerb.ReadSure(call, IfSure);
         DateOnly? until = call.Day(Until);

@@ -26,12 +26,13 @@ internal static class HandOverVerb
             "hand-over --pattern hatchet --as html",
             [Pattern],
             Run,
-            Words.HelpSheet
+            Words.HelpSheet,
+            "html"
         );
 
     private static void Run(Call call)
     {
-        string format = call.Format("html");
+        string format = call.Format();
         using Bench bench = call.ToRead();
         string pattern =
             call.Get(Pattern)

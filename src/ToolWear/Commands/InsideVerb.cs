@@ -28,7 +28,8 @@ internal static class InsideVerb
                 + "With --as svg both outlines.",
             "inside --outer 'teardrop 36.8 8.8 3.2' --inner 'rectangle 34 15 3'",
             [Outer, Inner],
-            Run
+            Run,
+            prints: "svg"
         );
 
     private static void Run(Call call)
@@ -36,7 +37,7 @@ internal static class InsideVerb
         Section outer = FigureOptions.ReadSection(call, Outer.Name, Need(call, Outer));
         Section inner = FigureOptions.ReadSection(call, Inner.Name, Need(call, Inner));
         Clearance clearance = Inside.Of(outer, inner);
-        if (call.Format("svg") == "svg")
+        if (call.Format() == "svg")
         {
             call.Print(OutlineSvg.Of([(outer, 0), (inner, clearance.ShiftMm)], clearance.ToWords()));
             return;

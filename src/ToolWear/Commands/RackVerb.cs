@@ -19,12 +19,13 @@ internal static class RackVerb
             Run,
             "Worn of limit in the shop's unit; heats left about, and nine times in ten between; > stands before the tool to\n"
                 + "take next.\n"
-                + Words.HelpSheet
+                + Words.HelpSheet,
+            "html"
         );
 
     private static void Run(Call call)
     {
-        string format = call.Format("html");
+        string format = call.Format();
         using Bench bench = call.ToRead();
         ShopForecasts forecasts = ShopForecasts.Of(bench.Shop);
         if (format == "html")

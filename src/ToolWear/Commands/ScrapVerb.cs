@@ -24,7 +24,7 @@ internal static class ScrapVerb
             "scrap",
             "Records that a tool is done, or was made into another one that has been added. Of a worn drift it says what it could\n"
                 + "still be made into.",
-            "scrap H1 worn",
+            "scrap H4 worn",
             [Tool, Cause, Into, Note],
             Run
         );

@@ -24,13 +24,14 @@ internal static class SectionVerb
                 + "teardrop --a --large-r --small-r. With --as svg its outline.",
             "section teardrop --a 36.8 --large-r 8.8 --small-r 3.2",
             [Kind, D, A, B, R, LargeR, SmallR],
-            Run
+            Run,
+            prints: "svg"
         );
 
     private static void Run(Call call)
     {
         Section section = Read(call, Call.ReadWord(SectionKinds.Words, call.Get(Kind)));
-        if (call.Format("svg") == "svg")
+        if (call.Format() == "svg")
         {
             call.Print(OutlineSvg.Of([(section, 0)], call.Get(Kind)));
             return;

@@ -25,7 +25,7 @@ internal static class StateVerbs
                 site,
                 "bring-back",
                 "Brings a tool that was set aside back into service.",
-                "bring-back H4",
+                "bring-back X1",
                 [Tool],
                 call => Change(call, new ToolBroughtBack(call.Mark(Tool), call.On, null))
             ),

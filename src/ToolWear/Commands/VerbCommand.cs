@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.CommandLine;
 using System.CommandLine.Help;
 using System.CommandLine.Invocation;
@@ -10,6 +11,9 @@ internal sealed class VerbCommand(string name, string does, string example, stri
     public string Example => example;
 
     public string More => more;
+
+    /// <summary>The formats it has besides text, csv and json.</summary>
+    public ImmutableArray<string> Prints { get; init; } = [];
 
     /// <summary>Lets every help end with more about the verb and its example.</summary>
     public static void ExtendHelp(RootCommand root)

@@ -24,9 +24,38 @@ public static class Compared
     /// <returns>A row for each.</returns>
     public static Table Table(string a, string b, IEnumerable<(string Kind, GroupComparison Comparison)> kinds) =>
         new(
-            [new("kind", "Kind"), .. Names.Select(name => new Column(name.File, name.Heading))],
-            [.. kinds.Select(each => (ImmutableArray<Cell>)[Cell.Of(each.Kind), .. Row(a, b, each.Comparison)])]
+            [new("kind", "Kind"), .. Names.Select(name => new Column(name.File, name.Heading)), Rate],
+            [.. kinds.Select(each => Row(each.Kind, a, b, each.Comparison))]
         );
+
+    /// <summary>Comparisons of a shop.</summary>
+    /// <param name="trials">The comparisons.</param>
+    /// <returns>A row for each.</returns>
+    public static Table Table(IEnumerable<ShopTrial> trials) =>
+        new(
+            [
+                new("by", "By"),
+                new("kind", "Kind"),
+                .. Names.Select(name => new Column(name.File, name.Heading)),
+                Rate,
+            ],
+            [
+                .. trials.Select(trial =>
+                    Row(trial.Kind, trial.A, trial.B, trial.Comparison)
+                        .Insert(0, Cell.Of(ShopTrials.ByWords.Word(trial.By)))
+                ),
+            ]
+        );
+
+    // a tool that lasts twice as long wears half as fast: the limits of both are the same
+    private static Column Rate { get; } = new("rate_ratio", "Rate of A to B");
+
+    private static ImmutableArray<Cell> Row(string kind, string a, string b, GroupComparison comparison) =>
+        [
+            Cell.Of(kind),
+            .. Row(a, b, comparison),
+            Cell.Of(1 / (comparison.LifeRatio as Estimate)?.Value, ratio => ratio.ToString("0.00", CultureInfo.InvariantCulture)),
+        ];
 
     private static readonly ImmutableArray<(string File, string Heading)> Names =
     [

@@ -14,13 +14,13 @@ public static class HistoryFile
     /// <param name="path">A full path.</param>
     /// <param name="forecasts">The shop with its forecasts.</param>
     /// <param name="units">The unit for people.</param>
-    /// <param name="asJson">JSON instead of CSV.</param>
+    /// <param name="asJson">JSON lines instead of CSV.</param>
     /// <returns>How many readings it holds.</returns>
     /// <exception cref="IOException">It cannot be written.</exception>
     public static int Write(Site site, string path, ShopForecasts forecasts, LengthUnit units, bool asJson = false)
     {
         Table history = HistoryTable.Of(forecasts.Shop, forecasts.All.Values, units);
-        WholeFile.Write(site.Disk, path, Encoding.UTF8.GetBytes(asJson ? history.ToJson() : history.ToCsv()));
+        WholeFile.Write(site.Disk, path, Encoding.UTF8.GetBytes(asJson ? history.ToJsonLines() : history.ToCsv()));
         return history.Rows.Length;
     }
 }

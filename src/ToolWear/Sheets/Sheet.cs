@@ -169,6 +169,6 @@ internal sealed class Sheet
         }
 
         body.Append("</div>\n");
-        return $"<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n<title>{Markup.Of(Title)}</title>\n<style>\n{Page}\n{Style}\n</style>\n</head>\n<body>\n{body}</body>\n</html>\n";
+        return $"<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\"/>\n<title>{Markup.Of(Title)}</title>\n<style>\n{Page}\n{Style}\n</style>\n</head>\n<body>\n{body}</body>\n</html>\n";
     }
 }

@@ -30,6 +30,20 @@ public static class JsonText
         return Encoding.UTF8.GetString(bytes.WrittenSpan) + "\n";
     }
 
+    /// <summary>Makes one line of JSON.</summary>
+    /// <param name="write">Writes one value.</param>
+    /// <returns>JSON without a line break inside, and a line end.</returns>
+    public static string Line(Action<Utf8JsonWriter> write)
+    {
+        ArrayBufferWriter<byte> bytes = new();
+        using (Utf8JsonWriter json = new(bytes, Options with { Indented = false }))
+        {
+            write(json);
+        }
+
+        return Encoding.UTF8.GetString(bytes.WrittenSpan) + "\n";
+    }
+
     /// <summary>Writes a cell as a member of an object.</summary>
     /// <param name="json">Where to.</param>
     /// <param name="name">The member's name.</param>

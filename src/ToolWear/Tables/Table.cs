@@ -57,6 +57,10 @@ public sealed record Table(ImmutableArray<Column> Columns, ImmutableArray<Immuta
     /// <returns>Indented JSON with a line end.</returns>
     public string ToJson() => JsonText.Of(Write);
 
+    /// <summary>The table as JSON lines: an object a row, each on a line of its own.</summary>
+    /// <returns>The whole file; empty where there is no row.</returns>
+    public string ToJsonLines() => string.Concat(Rows.Select(row => JsonText.Line(json => Write(json, row))));
+
     /// <summary>Writes the table as a JSON array.</summary>
     /// <param name="json">Where to.</param>
     public void Write(Utf8JsonWriter json)
@@ -64,16 +68,21 @@ public sealed record Table(ImmutableArray<Column> Columns, ImmutableArray<Immuta
         json.WriteStartArray();
         foreach (ImmutableArray<Cell> row in Rows)
         {
-            json.WriteStartObject();
-            foreach ((string name, int index) in InFiles())
-            {
-                JsonText.Write(json, name, row[index]);
-            }
-
-            json.WriteEndObject();
+            Write(json, row);
         }
 
         json.WriteEndArray();
+    }
+
+    private void Write(Utf8JsonWriter json, ImmutableArray<Cell> row)
+    {
+        json.WriteStartObject();
+        foreach ((string name, int index) in InFiles())
+        {
+            JsonText.Write(json, name, row[index]);
+        }
+
+        json.WriteEndObject();
     }
 
     private int Index(Func<Column, bool> isIt, string name)

@@ -1,0 +1,108 @@
+using System.Globalization;
+using System.Text;
+using System.Text.RegularExpressions;
+using ToolWear.Testing.Goldens;
+
+namespace ToolWear.Tests.Commands;
+
+/// <summary>The example in the help of every verb does what it says: in text, csv and json, as accepted.</summary>
+public sealed partial class ExampleTests(DemoFixture demo) : IClassFixture<DemoFixture>
+{
+    /// <summary>Verbs that say the same in every format: what they do is not to show figures.</summary>
+    private static readonly string[] SayOneThing =
+    [
+        "demo",
+        "import",
+        "export",
+        "export-history",
+        "backup",
+        "restore",
+        "check",
+        "completion",
+        "open-session",
+        "close-session",
+    ];
+
+    /// <summary>Other ways to call those verbs that reckon from figures: from the shop itself.</summary>
+    private static readonly string[] FromTheShop =
+    [
+        "plan",
+        "eye HF1",
+        "drive-depth TF1",
+        "slit HS2",
+        "make-into H5",
+        "order",
+        "costs",
+        "forge-list",
+        "hand-over --units in",
+        "forge-list --if-sure 0.99",
+    ];
+
+    public static TheoryData<string, string> Examples => [.. ExampleShop.All()];
+
+    public static TheoryData<string> Others => [.. FromTheShop];
+
+    [Theory]
+    [MemberData(nameof(Examples))]
+    public void The_example_of_a_verb_runs(string verb, string example)
+    {
+        StringBuilder record = new();
+        string text = Run(verb, example, null);
+        record.Append($"$ toolwear {example}\n{text}");
+        bool saysOneThing = SayOneThing.Contains(verb) || text.StartsWith("entry ", StringComparison.Ordinal);
+        foreach (string format in saysOneThing || example.Contains("--as", StringComparison.Ordinal) ? [] : Formats)
+        {
+            record.Append($"\n$ toolwear {example} --as {format}\n{Run(verb, example, format)}");
+        }
+
+        Golden.Same($"examples/{verb}.txt", record.ToString());
+    }
+
+    [Theory]
+    [MemberData(nameof(Others))]
+    public void A_verb_speaks_of_the_shop_in_all_formats(string line)
+    {
+        StringBuilder record = new();
+        foreach (string format in Formats)
+        {
+            record.Append($"$ toolwear {line} --as {format}\n{Run(line.Split(' ')[0], line, format)}\n");
+        }
+
+        Golden.Same($"examples/of-the-shop/{line.Replace(' ', '_')}.txt", record.ToString());
+    }
+
+    private static string[] Formats => ["csv", "json"];
+
+    private string Run(string verb, string line, string? format)
+    {
+        using TestSite site = ExampleShop.Make(demo);
+        string before = Environment.CurrentDirectory;
+        Environment.CurrentDirectory = site.Folder;
+        try
+        {
+            foreach (string[] first in ExampleShop.Before(verb))
+            {
+                site.Done(first);
+            }
+
+            string[] store = verb == "import" ? ["--store", site.In("new.db")] : [];
+            string[] asked = format is null ? [] : ["--as", format];
+            string output = site.Done([.. ExampleShop.Split(line), .. asked, .. store]);
+            // the last digits are the processor's
+            return LongNumber().Replace(output.Replace(site.Folder, "FOLDER", StringComparison.Ordinal), Rounded);
+        }
+        finally
+        {
+            Environment.CurrentDirectory = before;
+        }
+    }
+
+    private static string Rounded(Match number)
+    {
+        double value = double.Parse(number.Value, CultureInfo.InvariantCulture);
+        return Math.Abs(value) < 1e-9 ? "0" : value.ToString("G4", CultureInfo.InvariantCulture);
+    }
+
+    [GeneratedRegex("-?[0-9]+\\.[0-9]{5,}(E[-+]?[0-9]+)?|-?[0-9]+(\\.[0-9]+)?E-[0-9]+")]
+    private static partial Regex LongNumber();
+}
