@@ -63,7 +63,6 @@ public static partial class Words
         far_length_mm|mm|the length of a slip-on eye at its far face
         far_width_mm|mm|its width there
         finding||what was found: sound, mushroomed, chipped, cracked, broken, bent, soft, glass-hard, picked-up, heat-checked, blunt, loose-handle, stuck, mark-gone
-        first_guess||stages whose heats a head nobody has counted yet
         fit||how the handle sits in the eye: wedged, slip-on
         fitted_mm|mm|the wear to be expected at that reading by the forecast of today
         forge_by||the day by which to forge a batch
@@ -158,7 +157,6 @@ public static partial class Words
         not_noted||parts of the cost that nobody ever noted
         note||a note, as it was typed
         number||how many tools of a batch
-        number_of_other_eyes||other eyes that the tools of an odd one would serve
         of_other_eyes||tools of other eyes that serve
         off_each_cheek_mm|mm|what has to come off each cheek
         off_each_end_mm|mm|what has to come off each end
@@ -196,7 +194,6 @@ public static partial class Words
         section||the shape cut across: round, rectangle, oval, teardrop, other
         segment||the stretch between two reworks of a gauge mark, 1 first
         session||the session's name
-        sessions||sessions that a figure rests on
         set_cost|money|a whole set of tools for an odd eye
         set_cost_a_head|money|the same for one head
         setting||the setting's name: toolwear set --help
@@ -208,7 +205,6 @@ public static partial class Words
         slit_needs_mm|mm|the edge that the wanted slit needs
         slit_stretch||how much the slit stretches round the eye, as a share
         slit_warning||what to mind of the slit
-        spread||the spread of the logarithm of the life
         stage||the stage of a pattern
         stages||stages of a pattern
         start_mm|mm|the starting size at a gauge mark; for fit the wear at the start of the segment
@@ -239,7 +235,6 @@ public static partial class Words
         true_stages||stages that the found cost covers
         unit||the unit of a column
         upset||whether the bar has to be upset
-        used|heats|heats that a tool has stood
         usual||the value where the shop said nothing
         value||the setting's value; empty is the usual
         verdict||out, dress first, past its limit, near its limit, look it over, measure it, inside its limit; in comparisons who lasts longer
@@ -254,7 +249,6 @@ public static partial class Words
         weibull||the Weibull curve of the records alone; null where they are too few
         weibull_with_prior||the Weibull curve of records and prior together
         weight_kg|kg|what a bar weighs
-        weighted|heats|heats weighted by their work
         what||what was done or happened, in words; of reworks: dressed, re-forged, straightened, welded, re-hardened
         where||where an eye was measured: top, waist, bottom
         why||one sentence why

@@ -65,4 +65,7 @@ public static partial class Words
         $"there is no eye {eye}: {string.Join(", ", eyes.DefaultIfEmpty("none is entered yet"))}";
 
     internal const string SeriesIsProposed = "* is proposed and not entered yet.";
+
+    internal static string NoSuchOption(string option) =>
+        $"there is no option {option}; a text that begins so goes behind a bare --";
 }

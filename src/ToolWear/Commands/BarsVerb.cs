@@ -40,6 +40,10 @@ internal static class BarsVerb
         }
 
         Table cuts = BarTable.Cuts(BarCuts.Of(bench.Shop, named), units);
-        call.Print(cuts, Words.CouldBeCut(name) + "\n\n", cuts.Rows.IsEmpty ? Words.NoToolToCut(named.Steel) + "\n" : "");
+        call.Print(
+            cuts,
+            Words.CouldBeCut(name) + "\n\n",
+            cuts.Rows.IsEmpty ? Words.NoToolToCut(named.Steel) + "\n" : ""
+        );
     }
 }

@@ -113,7 +113,13 @@ internal sealed class Call
     /// <summary>The format asked for: text, csv or json, or one that this verb has besides.</summary>
     public string Format()
     {
-        ImmutableArray<string> all = ["text", "csv", "json", .. (parsed.CommandResult.Command as VerbCommand)?.Prints ?? []];
+        ImmutableArray<string> all =
+        [
+            "text",
+            "csv",
+            "json",
+            .. (parsed.CommandResult.Command as VerbCommand)?.Prints ?? [],
+        ];
         string format = Get(Common.As) ?? "text";
         return all.Contains(format)
             ? format

@@ -23,22 +23,24 @@ internal static class Completing
             new("--session", shop => shop.Sessions.Keys),
         ]);
 
-    private static readonly ImmutableDictionary<string, ImmutableArray<string>> Fixed =
-        ImmutableDictionary.CreateRange<string, ImmutableArray<string>>([
-            new("--as", ["text", "csv", "json"]),
-            new("--units", ["mm", "in"]),
-            new("--work", [.. Works.Words.All]),
-            new("--place", [.. Places.Words.All]),
-            new("--form", [.. ToolForms.All.Select(form => form.Name)]),
-            new("--section", [.. SectionKinds.Words.All]),
-            new("--cooling", [.. Care.CoolingWords.All]),
-            new("--state", [.. OrderDescribed.StateWords.All]),
-            new("FINDING", [.. ToolLookedOver.FindingWords.All]),
-            new("WHAT", [.. ToolReworked.WhatWords.All]),
-            new("CAUSE", [.. ToolScrapped.CauseWords.All]),
-            new("SETTING", [.. ShopSetting.All.Select(setting => setting.Name)]),
-            new("SHELL", [.. Shells.All]),
-        ]);
+    private static readonly ImmutableDictionary<string, ImmutableArray<string>> Fixed = ImmutableDictionary.CreateRange<
+        string,
+        ImmutableArray<string>
+    >([
+        new("--as", ["text", "csv", "json"]),
+        new("--units", ["mm", "in"]),
+        new("--work", [.. Works.Words.All]),
+        new("--place", [.. Places.Words.All]),
+        new("--form", [.. ToolForms.All.Select(form => form.Name)]),
+        new("--section", [.. SectionKinds.Words.All]),
+        new("--cooling", [.. Care.CoolingWords.All]),
+        new("--state", [.. OrderDescribed.StateWords.All]),
+        new("FINDING", [.. ToolLookedOver.FindingWords.All]),
+        new("WHAT", [.. ToolReworked.WhatWords.All]),
+        new("CAUSE", [.. ToolScrapped.CauseWords.All]),
+        new("SETTING", [.. ShopSetting.All.Select(setting => setting.Name)]),
+        new("SHELL", [.. Shells.All]),
+    ]);
 
     /// <summary>Lets every argument and option say what may stand for it.</summary>
     /// <param name="site">The world around, for the store.</param>

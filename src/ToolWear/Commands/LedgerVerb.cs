@@ -23,11 +23,7 @@ internal static class LedgerVerb
     {
         using Bench bench = call.ToRead();
         call.Print(
-            LedgerTable.Of(
-                bench.Shop,
-                LedgerPagesText.Found(bench.Shop, call.Get(Find)),
-                call.Units(bench.Shop)
-            )
+            LedgerTable.Of(bench.Shop, LedgerPagesText.Found(bench.Shop, call.Get(Find)), call.Units(bench.Shop))
         );
     }
 }

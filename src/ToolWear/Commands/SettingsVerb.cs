@@ -37,10 +37,5 @@ internal static class SettingsVerb
     }
 
     private static ImmutableArray<Cell> Row(Shop shop, ShopSetting setting) =>
-        [
-            Cell.Of(setting.Name),
-            Cell.Of(shop.Settings.Get(setting)),
-            Cell.Of(setting.Usual),
-            Cell.Of(setting.Meaning),
-        ];
+        [Cell.Of(setting.Name), Cell.Of(shop.Settings.Get(setting)), Cell.Of(setting.Usual), Cell.Of(setting.Meaning)];
 }

@@ -24,7 +24,10 @@ public static class Verbs
             ParserConfiguration configuration = new() { ResponseFileTokenReplacer = null };
             ParseResult parsed = Root(site).Parse(arguments, configuration);
             // who asks for help gets it, whatever else is missing
-            return parsed.Action is ParseErrorAction ? WrongUsage(site, parsed) : parsed.Invoke(Streams(site));
+            return parsed.Action is ParseErrorAction
+                    ? WrongUsage(site, parsed, parsed.Errors.Select(error => error.Message))
+                : MistypedOption(parsed) is { } option ? WrongUsage(site, parsed, [Words.NoSuchOption(option)])
+                : parsed.Invoke(Streams(site));
         }
 #pragma warning disable CA1031 // whatever went wrong inside, the user gets one line and never a stack trace
         catch (Exception e)
@@ -43,12 +46,22 @@ public static class Verbs
             EnableDefaultExceptionHandler = false,
         };
 
-    private static int WrongUsage(Site site, ParseResult parsed)
+    /// <summary>An option that no verb has, which was taken for a text; what is meant as a text follows a bare "--".</summary>
+    private static string? MistypedOption(ParseResult parsed) =>
+        parsed.Tokens.Any(token => token.Type == TokenType.DoubleDash)
+            ? null
+            : parsed
+                .CommandResult.Children.OfType<ArgumentResult>()
+                .SelectMany(argument => argument.Tokens)
+                .Select(token => token.Value)
+                .FirstOrDefault(text => text.Length > 2 && text.StartsWith("--", StringComparison.Ordinal));
+
+    private static int WrongUsage(Site site, ParseResult parsed, IEnumerable<string> faults)
     {
         string verb = parsed.CommandResult.Command is RootCommand ? "" : parsed.CommandResult.Command.Name + " ";
-        foreach (ParseError error in parsed.Errors)
+        foreach (string fault in faults)
         {
-            site.Error.WriteLine(Words.Refusal(error.Message));
+            site.Error.WriteLine(Words.Refusal(fault));
         }
 
         site.Error.WriteLine(Words.SeeHelp(verb));

@@ -33,12 +33,7 @@ public static class Compared
     /// <returns>A row for each.</returns>
     public static Table Table(IEnumerable<ShopTrial> trials) =>
         new(
-            [
-                new("by", "By"),
-                new("kind", "Kind"),
-                .. Names.Select(name => new Column(name.File, name.Heading)),
-                Rate,
-            ],
+            [new("by", "By"), new("kind", "Kind"), .. Names.Select(name => new Column(name.File, name.Heading)), Rate],
             [
                 .. trials.Select(trial =>
                     Row(trial.Kind, trial.A, trial.B, trial.Comparison)
@@ -54,7 +49,10 @@ public static class Compared
         [
             Cell.Of(kind),
             .. Row(a, b, comparison),
-            Cell.Of(1 / (comparison.LifeRatio as Estimate)?.Value, ratio => ratio.ToString("0.00", CultureInfo.InvariantCulture)),
+            Cell.Of(
+                1 / (comparison.LifeRatio as Estimate)?.Value,
+                ratio => ratio.ToString("0.00", CultureInfo.InvariantCulture)
+            ),
         ];
 
     private static readonly ImmutableArray<(string File, string Heading)> Names =

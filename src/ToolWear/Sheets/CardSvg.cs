@@ -53,7 +53,9 @@ internal sealed class CardSvg
         foreach (string line in text.Trim('\n').Split('\n').Where(_ => text.Trim().Length > 0))
         {
             y += LineHeight;
-            svg.Append($"<text xml:space=\"preserve\" x=\"{Markup.Of(Margin)}\" y=\"{Markup.Of(y)}\">{Markup.Of(line)}</text>\n");
+            svg.Append(
+                $"<text xml:space=\"preserve\" x=\"{Markup.Of(Margin)}\" y=\"{Markup.Of(y)}\">{Markup.Of(line)}</text>\n"
+            );
         }
 
         y += LineHeight / 2;

@@ -9,7 +9,10 @@ public sealed partial class ColumnTests(DemoFixture demo) : IClassFixture<DemoFi
     public void Every_column_and_key_is_in_the_dictionary_and_nothing_else()
     {
         HashSet<string> used = [.. FromFiles(), .. FromResults()];
-        HashSet<string> known = [.. CsvCells.Of(demo.Site.Done("columns", "--as", "csv")).Skip(1).Select(row => row[0])];
+        HashSet<string> known =
+        [
+            .. CsvCells.Of(demo.Site.Done("columns", "--as", "csv")).Skip(1).Select(row => row[0]),
+        ];
         Assert.True(used.Count > 150, $"only {used.Count} names were found");
         Assert.Empty(used.Except(known).Order(StringComparer.Ordinal));
         Assert.Empty(known.Except(used).Order(StringComparer.Ordinal));
@@ -18,7 +21,12 @@ public sealed partial class ColumnTests(DemoFixture demo) : IClassFixture<DemoFi
     [Fact]
     public void One_column_is_told_alone_and_an_unknown_one_is_refused()
     {
-        Assert.Equal(2, demo.Site.Done("columns", "heats_left", "--as", "csv").Split('\n', StringSplitOptions.RemoveEmptyEntries).Length);
+        Assert.Equal(
+            2,
+            demo.Site.Done("columns", "heats_left", "--as", "csv")
+                .Split('\n', StringSplitOptions.RemoveEmptyEntries)
+                .Length
+        );
         Assert.Contains("no_such", demo.Site.Refused(1, "columns", "no_such"), StringComparison.Ordinal);
     }
 
@@ -33,7 +41,9 @@ public sealed partial class ColumnTests(DemoFixture demo) : IClassFixture<DemoFi
         string help = string.Concat(
             new[] { "import", "fit", "lifetimes" }.Select(verb => demo.Site.Done(verb, "--help"))
         );
-        return headers.SelectMany(header => header.Split(',')).Concat(OnlyRead.Where(name => help.Contains(name, StringComparison.Ordinal)));
+        return headers
+            .SelectMany(header => header.Split(','))
+            .Concat(OnlyRead.Where(name => help.Contains(name, StringComparison.Ordinal)));
     }
 
     // columns of files that are read and never written; each stands in the help of its verb
@@ -69,6 +79,6 @@ public sealed partial class ColumnTests(DemoFixture demo) : IClassFixture<DemoFi
     [GeneratedRegex("\"([a-z][a-z_0-9]*)\":")]
     private static partial Regex Key();
 
-    [GeneratedRegex("\\$ toolwear [^\\n]*--as csv\\n([a-z_0-9,]+)\\n")]
+    [GeneratedRegex("\\$ toolwear [^\\n]*--as csv\\n([a-z_0-9,]+)\\r?\\n")]
     private static partial Regex Header();
 }

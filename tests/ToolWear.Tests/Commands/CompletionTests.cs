@@ -37,11 +37,7 @@ public sealed class CompletionTests(DemoFixture demo) : IClassFixture<DemoFixtur
 
     [Fact]
     public void Another_shell_is_refused() =>
-        Assert.Contains(
-            "bash, fish, zsh",
-            demo.Site.Refused(2, "completion", "tcsh"),
-            StringComparison.Ordinal
-        );
+        Assert.Contains("bash, fish, zsh", demo.Site.Refused(2, "completion", "tcsh"), StringComparison.Ordinal);
 
     private static string[] Offered(TestSite site, string typed) =>
         site.Done($"[suggest:{typed.Length}]", typed).Split('\n', StringSplitOptions.RemoveEmptyEntries);

@@ -20,7 +20,7 @@ internal static class ExampleShop
 
     private const string Stations =
         "from_mark_mm,section,a_mm,b_mm,radius_mm,large_radius_mm\n"
-        + "-60,round,30,,,\n0,round,30,,,\n60,teardrop,36.8,17.6,3.2,\n150,teardrop,33,14.2,3.2,\n";
+        + "0,round,30,,,\n60,round,30,,,\n150,round,18,,,\n";
 
     private const string MyTools =
         "tool,form,eye,place,steel,size_mm,scrap_mm,heats_before,heats_before_how\n"
@@ -47,8 +47,14 @@ internal static class ExampleShop
     public static string[][] Before(string verb) =>
         verb switch
         {
-            "close-session" => [["open-session", "--pattern", "hatchet"]],
-            "restore" => [["backup", "shop-2026-05-01.backup"]],
+            "close-session" =>
+            [
+                ["open-session", "--pattern", "hatchet"],
+            ],
+            "restore" =>
+            [
+                ["backup", "shop-2026-05-01.backup"],
+            ],
             _ => [],
         };
 

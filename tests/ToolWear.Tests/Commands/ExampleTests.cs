@@ -23,17 +23,21 @@ public sealed partial class ExampleTests(DemoFixture demo) : IClassFixture<DemoF
         "close-session",
     ];
 
+    /// <summary>Verbs whose json is held against their csv elsewhere.</summary>
+    private static readonly string[] HeldElsewhere = ["rack", "forge-list"];
+
     /// <summary>Other ways to call those verbs that reckon from figures: from the shop itself.</summary>
     private static readonly string[] FromTheShop =
     [
         "plan",
+        "costs",
+        "order",
+        "eye --eye-mm 36.4",
         "eye HF1",
         "drive-depth TF1",
-        "slit HS2",
+        "slit H",
         "make-into H5",
-        "order",
-        "costs",
-        "forge-list",
+        "bars '4140 32'",
         "hand-over --units in",
         "forge-list --if-sure 0.99",
     ];
@@ -50,7 +54,11 @@ public sealed partial class ExampleTests(DemoFixture demo) : IClassFixture<DemoF
         string text = Run(verb, example, null);
         record.Append($"$ toolwear {example}\n{text}");
         bool saysOneThing = SayOneThing.Contains(verb) || text.StartsWith("entry ", StringComparison.Ordinal);
-        foreach (string format in saysOneThing || example.Contains("--as", StringComparison.Ordinal) ? [] : Formats)
+        string[] formats =
+            saysOneThing || example.Contains("--as", StringComparison.Ordinal) ? []
+            : HeldElsewhere.Contains(verb) ? ["csv"]
+            : Formats;
+        foreach (string format in formats)
         {
             record.Append($"\n$ toolwear {example} --as {format}\n{Run(verb, example, format)}");
         }
@@ -65,10 +73,13 @@ public sealed partial class ExampleTests(DemoFixture demo) : IClassFixture<DemoF
         StringBuilder record = new();
         foreach (string format in Formats)
         {
-            record.Append($"$ toolwear {line} --as {format}\n{Run(line.Split(' ')[0], line, format)}\n");
+            record.Append($"$ toolwear {line} --as {format}\n{Run(ExampleShop.Split(line)[0], line, format)}\n");
         }
 
-        Golden.Same($"examples/of-the-shop/{line.Replace(' ', '_')}.txt", record.ToString());
+        Golden.Same(
+            $"examples/of-the-shop/{line.Replace(' ', '_').Replace("'", "", StringComparison.Ordinal)}.txt",
+            record.ToString()
+        );
     }
 
     private static string[] Formats => ["csv", "json"];

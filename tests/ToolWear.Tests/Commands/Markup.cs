@@ -8,8 +8,31 @@ internal static class Markup
 {
     private static readonly string[] Allowed =
     [
-        "html", "head", "meta", "title", "style", "body", "h1", "h2", "p", "pre", "div", "span", "table", "thead", "tbody",
-        "tr", "th", "td", "svg", "g", "path", "line", "rect", "circle", "text",
+        "html",
+        "head",
+        "meta",
+        "title",
+        "style",
+        "body",
+        "h1",
+        "h2",
+        "p",
+        "pre",
+        "div",
+        "span",
+        "table",
+        "thead",
+        "tbody",
+        "tr",
+        "th",
+        "td",
+        "svg",
+        "g",
+        "path",
+        "line",
+        "rect",
+        "circle",
+        "text",
     ];
 
     /// <summary>Reads a sheet or a drawing and fails where it could do anything but be looked at.</summary>
@@ -32,7 +55,15 @@ internal static class Markup
             );
         }
 
-        Assert.All(root.Descendants("style"), style => Assert.False(IsLink(style.Value) || style.Value.Contains("url(", StringComparison.Ordinal) || style.Value.Contains('@') && style.Value.Contains("@import", StringComparison.Ordinal)));
+        Assert.All(
+            root.Descendants("style"),
+            style =>
+                Assert.False(
+                    IsLink(style.Value)
+                        || style.Value.Contains("url(", StringComparison.Ordinal)
+                        || style.Value.Contains('@') && style.Value.Contains("@import", StringComparison.Ordinal)
+                )
+        );
         return root;
     }
 
