@@ -79,6 +79,6 @@ public sealed partial class ColumnTests(DemoFixture demo) : IClassFixture<DemoFi
     [GeneratedRegex("\"([a-z][a-z_0-9]*)\":")]
     private static partial Regex Key();
 
-    [GeneratedRegex("\\$ toolwear [^\\n]*--as csv\\n([a-z_0-9,]+)\\r?\\n")]
+    [GeneratedRegex("\\$ toolwear [^\\n]*--as csv\\n([a-z_0-9,]+)\\\n")]
     private static partial Regex Header();
 }

@@ -100,7 +100,8 @@ public sealed partial class ExampleTests(DemoFixture demo) : IClassFixture<DemoF
             string[] asked = format is null ? [] : ["--as", format];
             string output = site.Done([.. ExampleShop.Split(line), .. asked, .. store]);
             // the last digits are the processor's
-            return LongNumber().Replace(output.Replace(site.Folder, "FOLDER", StringComparison.Ordinal), Rounded);
+            string text = output.ReplaceLineEndings("\n").Replace(site.Folder, "FOLDER", StringComparison.Ordinal);
+            return LongNumber().Replace(text, Rounded);
         }
         finally
         {
