@@ -78,7 +78,7 @@ internal static class ForgeListVerb
         }
         else if (format == "html")
         {
-            call.Print(ForgeSheet.Of(list, bench.Shop, call.On, call.Units(bench.Shop)));
+            call.Print(ForgeSheet.Of(list, shop, call.On, call.Units(bench.Shop)));
         }
         else if (format == "text")
         {

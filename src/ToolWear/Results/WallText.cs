@@ -31,20 +31,22 @@ public static class WallText
 
         Part(text, Words.CutListHeading, list.Cuts.Bars.Select(bar => Words.CutOf(bar, units)));
         Part(text, Words.BuyHeading, list.Cuts.Buy.Select(buy => Words.BarsOf(buy, units)));
-        Part(
-            text,
-            Words.MindHeading,
-            [
-                .. list.Calendar.Late.Select(Words.Late),
-                .. list.Cuts.Shared.Select(shared => Words.SharedBarOf(shared, units)),
-                .. Words.NotPlanned(list),
-                Words.HeatsAHeadUsed(list),
-                Words.CracksPlanned(list),
-                Words.ForecastCaution,
-            ]
-        );
+        Part(text, Words.MindHeading, [.. Mind(list, units), Words.ForecastCaution]);
         return text.ToString().TrimEnd('\n') + "\n";
     }
+
+    /// <summary>What has to be minded of one list, in the text and on the printed sheet.</summary>
+    /// <param name="list">The list.</param>
+    /// <param name="units">The unit for people.</param>
+    /// <returns>Sentences.</returns>
+    internal static IEnumerable<string> Mind(ForgeList list, LengthUnit units) =>
+        [
+            .. list.Calendar.Late.Select(Words.Late),
+            .. list.Cuts.Shared.Select(shared => Words.SharedBarOf(shared, units)),
+            .. Words.NotPlanned(list),
+            Words.HeatsAHeadUsed(list),
+            Words.CracksPlanned(list),
+        ];
 
     private static void Part(StringBuilder text, string heading, IEnumerable<string> sentences)
     {

@@ -5,7 +5,7 @@ using ToolWear.Results;
 
 namespace ToolWear.Sheets;
 
-/// <summary>The forge list for the shop's wall.</summary>
+/// <summary>The forge list for the shop's wall; its sentences are those of the text.</summary>
 internal static class ForgeSheet
 {
     /// <summary>Makes the sheet.</summary>
@@ -16,8 +16,30 @@ internal static class ForgeSheet
     /// <returns>The whole file.</returns>
     public static string Of(ForgeList list, Shop shop, DateOnly on, LengthUnit units)
     {
-        Sheet sheet = new(Words.ForgeHeading, shop, on, Words.SheetSizes(units));
-        sheet.Lines(WallText.Of(list, units, ""));
-        return sheet.Done(Words.PlanBasis, Words.StruckEndCaution, Words.GrindingCaution, Words.ForecastCaution);
+        Sheet sheet = new(Words.WallHeading(list), shop, on, Words.PlannedSure(list.Sure));
+        if (list.Batches.IsEmpty)
+        {
+            sheet.Say(Words.NothingToForge);
+        }
+
+        foreach (ForgeBatch batch in list.Batches)
+        {
+            sheet.ToDo(Words.WallSentence(batch, units), Words.WallDetails(batch, units));
+        }
+
+        Part(sheet, Words.CutListHeading, list.Cuts.Bars.Select(bar => Words.CutOf(bar, units)));
+        Part(sheet, Words.BuyHeading, list.Cuts.Buy.Select(buy => Words.BarsOf(buy, units)));
+        Part(sheet, Words.MindHeading, WallText.Mind(list, units));
+        return sheet.Done(Words.StruckEndCaution, Words.GrindingCaution, Words.ForecastCaution);
+    }
+
+    private static void Part(Sheet sheet, string heading, IEnumerable<string> sentences)
+    {
+        string[] all = [.. sentences];
+        if (all.Length > 0)
+        {
+            sheet.Head(heading);
+            Array.ForEach(all, sheet.Say);
+        }
     }
 }

@@ -26,6 +26,9 @@ internal sealed class Sheet
         .wall td.big { font-size: 16pt; font-weight: bold }
         .wall td.small { font-size: 9.5pt }
         .wall td.wraps { white-space: normal }
+        .todo { display: flex; break-inside: avoid; border-bottom: 0.3mm solid #000; padding: 2mm 0 }
+        .box { flex: none; width: 7mm; height: 7mm; border: 0.6mm solid #000; margin: 0.5mm 4mm 0 0 }
+        .what { font-size: 14pt; font-weight: bold }
         .cautions { border: 0.8mm solid #000; padding: 2mm 3mm; margin-top: 5mm; font-size: 10pt }
         pre { font: 10pt/1.3 "DejaVu Sans Mono", Consolas, monospace; margin: 1mm 0 2mm; white-space: pre-wrap }
         svg { display: block; width: 100%; height: auto }
@@ -61,6 +64,14 @@ internal sealed class Sheet
             body.Append($"<p>{Markup.Of(text.Trim())}</p>\n");
         }
     }
+
+    /// <summary>Puts something to do, with a box to tick.</summary>
+    /// <param name="what">What is to be done.</param>
+    /// <param name="details">What there is to know of it.</param>
+    public void ToDo(string what, string details) =>
+        body.Append(
+            $"<div class=\"todo\"><span class=\"box\"></span><div><p class=\"what\">{Markup.Of(what)}</p><p>{Markup.Of(details)}</p></div></div>\n"
+        );
 
     /// <summary>Puts a heading.</summary>
     /// <param name="text">The heading.</param>
