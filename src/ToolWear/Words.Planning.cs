@@ -52,7 +52,7 @@ public static partial class Words
         $"{capacity.Pattern}: {Heats(capacity.HeadsADay)} heads a day, "
         + (
             capacity.Sessions > 0
-                ? $"the mean of {capacity.Sessions} sessions."
+                ? $"the mean of the fuller half of {capacity.Sessions} sessions."
                 : "assumed (set heads_a_day), no session of it was closed yet."
         );
 

@@ -38,24 +38,55 @@ public sealed record HeatsAHead(
     /// <returns>One for each stage, in order.</returns>
     public static ImmutableArray<HeatsAHead> Of(Shop shop, PatternDescribed pattern)
     {
-        Session[] sessions =
+        ILookup<string, (ToolInShop Tool, HeatsWorked Heats)> worked = Worked(shop);
+        return
         [
-            .. shop.Sessions.Values.Where(each => !each.IsOpen && each.Opened.Pattern == pattern.Pattern),
+            .. pattern.Stages.Select(stage =>
+                Of(shop, pattern, stage, [.. InSessions(shop, pattern, stage, worked).Select(each => each.HeatsAHead)])
+            ),
         ];
-        ILookup<string, (ToolInShop Tool, HeatsWorked Heats)> worked = shop
+    }
+
+    /// <summary>Heats a head at a stage in each closed session that tells them.</summary>
+    /// <param name="shop">The shop.</param>
+    /// <param name="pattern">The pattern.</param>
+    /// <param name="stage">One of its stages.</param>
+    /// <returns>The session's name and its heats a head, as worked; none where two stages use the same tools for the same
+    /// work, which cannot be told apart afterwards.</returns>
+    public static ImmutableArray<(string Session, double HeatsAHead)> BySession(
+        Shop shop,
+        PatternDescribed pattern,
+        PatternStage stage
+    ) => [.. InSessions(shop, pattern, stage, Worked(shop))];
+
+    private static ILookup<string, (ToolInShop Tool, HeatsWorked Heats)> Worked(Shop shop) =>
+        shop
             .Tools.Values.SelectMany(tool => tool.Events.Select(each => (tool, each.What as HeatsWorked)))
             .Where(each => each.Item2 is not null)
             .ToLookup(each => each.Item2!.Session, each => (each.tool, each.Item2!), StringComparer.Ordinal);
-        return [.. pattern.Stages.Select(stage => Of(shop, pattern, stage, sessions, worked))];
-    }
 
-    private static HeatsAHead Of(
+    private static IEnumerable<(string Session, double HeatsAHead)> InSessions(
         Shop shop,
         PatternDescribed pattern,
         PatternStage stage,
-        Session[] sessions,
         ILookup<string, (ToolInShop Tool, HeatsWorked Heats)> worked
-    )
+    ) =>
+        IsAlone(pattern, stage)
+            ? shop
+                .Sessions.Values.Where(session =>
+                    !session.IsOpen && session.Opened.Pattern == pattern.Pattern && HeadsAt(session, stage) > 0
+                )
+                .Select(session =>
+                    (
+                        session.Name,
+                        worked[session.Name].Where(each => Serves(each, stage)).Sum(each => each.Heats.Heats.Count)
+                            / HeadsAt(session, stage)
+                    )
+                )
+                .Where(each => each.Item2 > 0)
+            : [];
+
+    private static HeatsAHead Of(Shop shop, PatternDescribed pattern, PatternStage stage, double[] taught)
     {
         double weight = (stage.Form, stage.Work) switch
         {
@@ -63,18 +94,6 @@ public sealed record HeatsAHead(
             _ => 1,
         };
         weight *= stage.Load ?? 1;
-        double[] taught = IsAlone(pattern, stage)
-            ?
-            [
-                .. sessions
-                    .Where(session => HeadsAt(session, stage) > 0)
-                    .Select(session =>
-                        worked[session.Name].Where(each => Serves(each, stage)).Sum(each => each.Heats.Heats.Count)
-                        / HeadsAt(session, stage)
-                    )
-                    .Where(heats => heats > 0),
-            ]
-            : [];
         if (taught.Length < LeastSessions)
         {
             return new HeatsAHead(pattern.Pattern, stage, stage.HeatsAHead ?? 0, null, 0, weight);

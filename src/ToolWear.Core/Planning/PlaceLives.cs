@@ -37,6 +37,9 @@ public sealed class PlaceLives
     /// <summary>How long a new tool lasts: its median, nine times in ten between the ends.</summary>
     public Estimate NewLife => newLife.Value;
 
+    /// <summary>How long a new tool lasts on average, weighted heats.</summary>
+    public double MeanNewLife => Enumerable.Range(0, Draws).Average(i => newTool(0, i));
+
     /// <summary>The certainties for demands up to some heats.</summary>
     /// <param name="demandHeats">The greatest demand, weighted heats.</param>
     /// <returns>The certainties by number of new tools.</returns>

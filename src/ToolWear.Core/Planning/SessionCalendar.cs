@@ -18,7 +18,7 @@ public sealed record SessionDay(DateOnly On, ImmutableArray<HeadsOfOrder> Heads)
 
 /// <summary>How many heads of a pattern a day gives.</summary>
 /// <param name="Pattern">The pattern's name.</param>
-/// <param name="HeadsADay">Heads a day, above zero.</param>
+/// <param name="HeadsADay">Heads a day, above zero: the mean of the fuller half of the closed sessions.</param>
 /// <param name="Sessions">How many closed sessions taught it; 0 where the shop's setting counts.</param>
 public sealed record PatternCapacity(string Pattern, double HeadsADay, int Sessions);
 
@@ -135,8 +135,9 @@ public sealed record SessionCalendar(
                 .Sessions.Values.Where(each => !each.IsOpen && each.Heads > 0 && each.Opened.Pattern == pattern)
                 .Select(each => each.Heads!.Value),
         ];
+        // the last day of an order is seldom a full one: the fuller half says what a day gives
         return heads.Length > 0
-            ? new PatternCapacity(pattern, heads.Average(), heads.Length)
+            ? new PatternCapacity(pattern, heads.OrderDescending().Take((heads.Length + 1) / 2).Average(), heads.Length)
             : new PatternCapacity(pattern, shop.Settings.HeadsADay, 0);
     }
 

@@ -60,6 +60,12 @@ public sealed class ShopLives
     public ShopFailures Failures(ToolPlace place) =>
         ShopFailures.Of(Shop, place.Form, place.Place, SeriesLike(place)?.Steel ?? Like(place)?.Tool.Tool.Steel);
 
+    /// <summary>How many heats a tool of a place is guessed to last.</summary>
+    /// <param name="place">The place.</param>
+    /// <returns>Weighted heats, above zero.</returns>
+    public double Guess(ToolPlace place) =>
+        SeriesLike(place)?.GuessHeats ?? Like(place)?.Tool.Tool.GuessHeats ?? GuessedLife.Assumed;
+
     /// <summary>The drawn lives of a place.</summary>
     /// <param name="place">The place.</param>
     /// <returns>The lives.</returns>

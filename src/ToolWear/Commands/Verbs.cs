@@ -127,6 +127,8 @@ public static class Verbs
             ForgeListVerb.Make(site),
             CostsVerb.Make(site),
             QuoteVerb.Make(site),
+            PullEarlyVerb.Make(site),
+            HeatSplitVerb.Make(site),
             CheckVerb.Make(site),
             BackupVerb.Make(site),
             RestoreVerb.Make(site),

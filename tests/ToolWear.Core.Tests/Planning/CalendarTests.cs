@@ -48,6 +48,21 @@ public sealed class CalendarTests
     }
 
     [Fact]
+    public void The_last_small_day_of_an_order_does_not_slow_the_calendar_down()
+    {
+        Story story = Shop();
+        foreach ((string session, int heads) in ((string, int)[])[("s1", 6), ("s2", 2), ("s3", 6), ("s4", 1)])
+        {
+            Forge(story, session, heads, heats: 3 * heads);
+        }
+
+        story.Enter(Order("fair", "hatchet", 12, due: 20));
+        SessionCalendar calendar = SessionCalendar.Of(story.Shop, Friday);
+        Assert.Equal("1 fair 6; 4 fair 6", Said(calendar));
+        Assert.Equal(4, Assert.Single(calendar.Capacities).Sessions);
+    }
+
+    [Fact]
     public void Heads_are_neither_lost_nor_made_up() =>
         Gen.Select(Gen.Int[1, 30], Gen.Int[1, 30], Gen.Int[1, 40], Gen.Int[1, 28])
             .Sample(

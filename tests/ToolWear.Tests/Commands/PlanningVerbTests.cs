@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Text.Json;
 using ToolWear.Testing.Goldens;
 
 namespace ToolWear.Tests.Commands;
@@ -78,7 +79,55 @@ public sealed class PlanningVerbTests(DemoFixture demo) : IClassFixture<DemoFixt
         }
     }
 
+    // planning.md, worked example: h* = 3.5470 at 15.5501, whole 4 at 15.6242, none 23.76; t = 34.05 at .6761 against 1.9120
+    [Fact]
+    public void The_split_of_heats_and_the_early_pulling_of_the_worked_example()
+    {
+        JsonElement split = Json(
+            "heat-split --rough-cost 25 --rough-life 60 --finish-cost 120 --finish-life 250 --heat-cost 1.5 --least 2 --more 10 --helps 2.5"
+        );
+        Assert.Equal(3.5470, Number(split, "rough_heats"), 4);
+        Assert.Equal(15.5501, Number(split, "cost_at_best"), 4);
+        Assert.Equal(4, Number(split, "whole_heats"));
+        Assert.Equal(15.6242, Number(split, "cost_at_whole"), 4);
+        Assert.Equal(23.76, Number(split, "cost_without"), 9);
+        JsonElement pull = Json("pull-early --life-median 60 --life-sdlog 0.3 --planned 20 --failure 120");
+        Assert.Equal(34.05, Number(pull, "pull_at_heats"), 2);
+        Assert.Equal(0.6761, Number(pull, "cost_a_heat"), 4);
+        Assert.Equal(1.9120, Number(pull, "run_to_failure_a_heat"), 4);
+    }
+
+    // planning.md, worked example; reference/wear/cases.json s10 is held to 1e-6 beside the code
+    [Fact]
+    public void The_plan_of_the_worked_example()
+    {
+        JsonElement plan = Json("plan --life-median 60 --life-sdlog 0.3 --used 15,40 --demand 360 --sure 0.9");
+        Assert.Equal(6, Number(plan, "needed"));
+        Assert.Equal(5.16216, Number(plan, "expected"), 5);
+        double[] cover = [0, 0, 0.00040, 0.01729, 0.19843, 0.66662, 0.95650];
+        Assert.All(
+            cover.Zip(plan.GetProperty("cover").EnumerateArray().Select(each => each.GetDouble())),
+            pair => Assert.Equal(pair.First, pair.Second, 5)
+        );
+    }
+
+    private JsonElement Json(string line)
+    {
+        using JsonDocument document = JsonDocument.Parse(demo.Site.Done([.. line.Split(' '), "--as", "json"]));
+        return document.RootElement.Clone();
+    }
+
+    private static double Number(JsonElement of, string name) => of.GetProperty(name).GetDouble();
+
     [Theory]
+    [InlineData(1, "heat-split", "--pattern", "hatchet")]
+    [InlineData(1, "heat-split", "--pattern", "nosuch")]
+    [InlineData(2, "heat-split", "--rough-cost", "3")]
+    [InlineData(2, "pull-early")]
+    [InlineData(1, "pull-early", "Z9")]
+    [InlineData(2, "quote", "--section", "oval 28 19", "--heads", "3", "--make")]
+    [InlineData(1, "quote", "--handle", "nosuch", "--heads", "3")]
+    [InlineData(2, "quote", "C", "--name", "other", "--heads", "3")]
     [InlineData(2, "close-session", "--count-off")]
     [InlineData(2, "order", "--heads", "3")]
     [InlineData(2, "costs", "--hours", "3")]
@@ -96,6 +145,29 @@ public sealed class PlanningVerbTests(DemoFixture demo) : IClassFixture<DemoFixt
         Assert.Empty(ran.Output);
         Assert.Contains("toolwear: ", ran.Error, StringComparison.Ordinal);
         Assert.DoesNotContain("   at ", ran.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_quote_names_stock_hours_and_what_is_left_and_makes_the_series()
+    {
+        using TestSite site = new();
+        site.Done("demo", "--no-screens", "--store", site.Store);
+        string[] asked = ["quote", "--section", "teardrop 28.6 9.5 3.4", "--taper", "0.035", "--heads", "3"];
+        Golden.Same("commands/quote.txt", site.Done(asked));
+        Assert.StartsWith("entry ", site.Done([.. asked, "--make", "--name", "Q"]), StringComparison.Ordinal);
+        site.Done("export", site.In("out"));
+        string[] series =
+        [
+            .. File.ReadLines(site.In("out/series.csv")).Where(row => row.StartsWith("Q,", StringComparison.Ordinal)),
+        ];
+        Assert.Equal(4, series.Length);
+        Assert.Contains("Q,rough,drift,teardrop,26.55,15.55", string.Join('\n', series), StringComparison.Ordinal);
+        Assert.Contains("Q,teardrop", File.ReadAllText(site.In("out/eyes.csv")), StringComparison.Ordinal);
+        Assert.Contains(
+            "entered already",
+            site.Run("quote", "Q", "--heads", "3", "--make").Error,
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]

@@ -13,6 +13,9 @@ public sealed record ChangeBeforeSession(bool Change, double CostOfStaying, doub
     /// <summary>Minutes that a failure in the middle costs besides the head it spoils. Common practice, no source.</summary>
     public const double MinutesLost = 20;
 
+    /// <summary>Minutes that a planned change costs. Common practice, no source.</summary>
+    public const double MinutesOfAChange = 5;
+
     /// <summary>Weighs the two.</summary>
     /// <param name="chanceFails">F(s), the chance that it fails within the session, 0 to 1.</param>
     /// <param name="expectedHeatsLeft">The heats it would still give on average, zero or more.</param>

@@ -80,6 +80,17 @@ public sealed class WeibullWithPrior
         return (b, Math.Exp(logEta));
     }
 
+    /// <summary>The points that weigh anything, for sums over the curve.</summary>
+    /// <returns>Weight, shape and scale; the weights sum to 1.</returns>
+    internal IEnumerable<(double Weight, double Shape, double Scale)> Thinned()
+    {
+        const double negligible = 1e-7;
+        double kept = points.Where(point => point.w > negligible).Sum(point => point.w);
+        return points
+            .Where(point => point.w > negligible)
+            .Select(point => (point.w / kept, point.b, Math.Exp(point.logEta)));
+    }
+
     private static double[] Running((double w, double b, double logEta)[] points)
     {
         double sum = 0;
