@@ -52,11 +52,17 @@ internal static class Completing
             foreach (Argument argument in command.Arguments)
             {
                 Teach(site, argument.Name, argument.CompletionSources);
+                // else help would list every tool of the shop in the name's place
+                argument.HelpName ??= argument.Name;
             }
 
             foreach (Option option in command.Options)
             {
                 Teach(site, option.Name, option.CompletionSources);
+                if (OfTheShop.ContainsKey(option.Name))
+                {
+                    option.HelpName ??= option.Name.TrimStart('-').ToUpperInvariant();
+                }
             }
         }
     }

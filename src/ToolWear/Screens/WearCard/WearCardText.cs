@@ -9,6 +9,7 @@ namespace ToolWear.Screens.WearCard;
 public static class WearCardText
 {
     private const int LeastChart = 5;
+    private const int HighBody = 30;
 
     /// <summary>Draws the page with the chart.</summary>
     /// <param name="body">Where to.</param>
@@ -18,11 +19,11 @@ public static class WearCardText
     /// <param name="hasBraille">Whether the font can be trusted with braille.</param>
     public static void DrawChart(Picture body, Card card, int gauge, ChartFigures? figures, bool hasBraille)
     {
+        string[] head = [.. Lines(Head(card), body.Width)];
         int y = 0;
-        foreach (string line in Lines(Head(card), body.Width).Take(3))
+        for (int whole = WholeLines(head, body.Height < HighBody ? 3 : head.Length); y < whole; y++)
         {
-            body.Put(0, y, line, y == 0 ? Ink.Strong : Ink.Plain);
-            y++;
+            body.Put(0, y, head[y], y == 0 ? Ink.Strong : Ink.Plain);
         }
 
         if (card.Forecast.Gauges.IsEmpty)
@@ -70,6 +71,18 @@ public static class WearCardText
         }
 
         return lines.Length;
+    }
+
+    /// <summary>The lines of whole sentences; a line that goes on is set in.</summary>
+    private static int WholeLines(string[] lines, int most)
+    {
+        int shown = Math.Min(lines.Length, most);
+        while (shown > 1 && shown < lines.Length && lines[shown].StartsWith(' '))
+        {
+            shown--;
+        }
+
+        return shown;
     }
 
     private static string Head(Card card)
