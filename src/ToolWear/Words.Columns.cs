@@ -177,6 +177,7 @@ public static partial class Words
         radius_mm|mm|the edge radius of a rectangle or the nose radius of a teardrop
         rate_mm_per_heat|mm a heat|the wear a weighted heat now
         rate_ratio||how many times as fast the first group wears as the second
+        read_on||the day of the last reading
         readings||caliper readings since the last rework; in card the readings themselves
         ready_by||the session day before which the first of a batch must be ready
         ready_days|days|from forging to ready: hardening and grinding
@@ -234,6 +235,7 @@ public static partial class Words
         true_life_heats|heats|the life as found on scrapped tools
         true_stages||stages that the found cost covers
         unit||the unit of a column
+        until_near_heats|heats|weighted heats until the tool is near its limit, as at the hammer
         upset||whether the bar has to be upset
         usual||the value where the shop said nothing
         value||the setting's value; empty is the usual

@@ -37,9 +37,10 @@ internal static class SeriesVerb
 
         LengthUnit units = call.Units(bench.Shop);
         string proposed = plan.Tools.Any(tool => !tool.IsEntered) ? Words.SeriesIsProposed + "\n\n" : "";
+        IEnumerable<string> stock = plan.Tools.Select(tool => Words.StockSentence(tool, units));
         IEnumerable<string> slit = Words.SlitSentences(plan, units).Select(each => each.Sentence);
         string nesting = string.Concat(
-            slit.Concat(plan.Nesting.Select(step => step.Sentence(units))).Select(each => each + "\n")
+            stock.Concat(slit).Concat(plan.Nesting.Select(step => step.Sentence(units))).Select(each => each + "\n")
         );
         call.Print(
             SeriesTable.Of(plan, units),

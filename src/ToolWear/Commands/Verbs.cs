@@ -121,6 +121,7 @@ public static class Verbs
             SlitVerb.Make(site),
             StockVerb.Make(site),
             MakeIntoVerb.Make(site),
+            EyesVerb.Make(site),
             SeriesVerb.Make(site),
             BarsVerb.Make(site),
             PlanVerb.Make(site),

@@ -101,6 +101,15 @@ public sealed record Card(
             json.WriteString("why", Verdict?.Why);
             Write(json, "chance_lasts_session", NextSession?.ByWear);
             Write(json, "chance_lasts_session_with_cracks", NextSession?.WithCracks);
+            if (EnoughToday.Of(Forecast) is { } more)
+            {
+                json.WriteNumber("until_near_heats", more);
+            }
+            else
+            {
+                json.WriteNull("until_near_heats");
+            }
+
             json.WritePropertyName("eye");
             Eye.Write(json);
             json.WritePropertyName("slit");

@@ -15,9 +15,12 @@ public static class ToMeasureTable
     [
         new("tool", "Tool"),
         new("gauge", "Gauge"),
+        new("from_mark_mm", "At"),
         new("heats_since", "Heats since"),
         new("start_mm", "Start"),
         new("size_mm", "Last"),
+        new("read_on", "Read on"),
+        new("scrap_mm", "Scrap"),
         new("expected_from_mm", "Expected from"),
         new("expected_to_mm", "to"),
     ];
@@ -49,9 +52,12 @@ public static class ToMeasureTable
         [
             Cell.Of(tool.Mark.Text),
             Cell.Of(gauge.Name),
+            Size(gauge.FromMark),
             Cell.Of(known?.History.HeatsSinceKnown, Words.Heats),
             Size(known?.History.Start),
             Size(known?.History.LastKnown),
+            Cell.Of(known?.History.Readings.LastOrDefault()?.On),
+            Size(gauge.ScrapSize),
             Size(expected?.Least),
             Size(expected?.Greatest),
         ];

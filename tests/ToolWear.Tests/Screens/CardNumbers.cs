@@ -117,6 +117,8 @@ internal sealed class CardNumbers(
                 .Where(cell => cell.Value.ValueKind == JsonValueKind.Number)
                 .Select(cell => cell.Value.GetDouble()),
         ];
+        string[] found = [.. Found()];
+        words.Take("(?<=Found heat-checked on )(?<on>\\d{4}-\\d\\d-\\d\\d)", ("on", found.Length > 0 ? found[^1] : ""));
         const int shown = 4;
         words.Take(
             $"and (?<more>#) more: toolwear make-into {Mark}",
@@ -192,6 +194,14 @@ internal sealed class CardNumbers(
             one.Take("after about (?<more>#) more heats", ("more", Numbers.Rounded(advice.MoreHeats, 0)));
         }
     }
+
+    /// <summary>The days on which the ledger has it as heat-checked.</summary>
+    private IEnumerable<string> Found() =>
+        json.GetProperty("entries")
+            .EnumerateArray()
+            .Select(entry => entry.GetProperty("what").GetString()!)
+            .Where(what => what.Contains("found heat-checked", StringComparison.Ordinal))
+            .Select(what => what.Split(' ')[0]);
 
     private string Steel() =>
         System.Text.RegularExpressions.Regex.Escape(rack["steel"].Length == 0 ? "unknown steel" : rack["steel"]);
