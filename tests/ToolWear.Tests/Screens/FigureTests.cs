@@ -75,15 +75,15 @@ public sealed partial class FigureTests(DemoFixture demo) : IClassFixture<DemoFi
 
     private static string Shown(TestSite site, string[] keys)
     {
-        using Evenings evening = new(site, width: 120, height: 40);
-        evening.WaitForForecasts();
+        using BareScreens screens = new(site, 120, 40);
+        screens.Wait();
         foreach (string key in keys)
         {
-            evening.Press(key);
-            evening.WaitForAll();
+            screens.Press(key);
+            screens.Wait();
         }
 
-        return evening.Text;
+        return screens.Text;
     }
 
     /// <summary>What shows figures: no heading, no foot, no axis of a chart, no number of a row or key.</summary>

@@ -80,35 +80,43 @@ public sealed class NumberTests(DemoFixture demo) : IClassFixture<DemoFixture>
         }
     }
 
-    [Theory]
-    [InlineData(80, 24)]
-    [InlineData(120, 40)]
-    public void Every_number_on_every_wear_card_with_its_chart(int width, int height)
+    [Fact]
+    public void Every_number_on_every_wear_card_with_its_chart_in_a_small_window_and_a_large_one()
     {
-        using BareScreens screens = new(demo.Site, width, height);
+        using BareScreens screens = new(demo.Site);
         screens.Wait();
         foreach (ToolForecast tool in InService)
         {
-            Open(screens, tool);
-            screens.WaitForPages();
             Card card = Card.Of(demo.Forecasts, tool.Tool, LengthUnit.Mm);
-            List<string> lines = [.. Body(screens)];
-            GaugeForecast gauge = card.Forecast.Gauges[0];
-            string where = $"{tool.Tool.Mark} with its chart at {width}x{height}";
-            bool hasChart = lines.Exists(line => line.Contains('└', StringComparison.Ordinal));
-            Assert.True(hasChart || height < 40, where);
-            if (hasChart)
+            foreach ((int width, int height) in ((int, int)[])[(80, 24), (120, 40)])
             {
-                ChartNumbers.Judge(lines, gauge, Forecast[$"{tool.Tool.Mark} {gauge.History.Gauge.Name}"], where);
+                (screens.Width, screens.Height) = (width, height);
+                Open(screens, tool);
+                screens.WaitForPages();
+                JudgeChart(screens, card);
             }
-
-            Numbers words = new(string.Join('\n', lines), where);
-            CardNumbers judged = new(card, Rack[tool.Tool.Mark.Text], Forecast);
-            judged.TakeHead(words);
-            judged.TakeGauges(words, [gauge]);
-            judged.TakeWhole(words);
-            words.MustBeExplained();
         }
+    }
+
+    private void JudgeChart(BareScreens screens, Card card)
+    {
+        List<string> lines = [.. Body(screens)];
+        string mark = card.Forecast.Tool.Mark.Text;
+        GaugeForecast gauge = card.Forecast.Gauges[0];
+        string where = $"{mark} with its chart at {screens.Width}x{screens.Height}";
+        bool hasChart = lines.Exists(line => line.Contains('└', StringComparison.Ordinal));
+        Assert.True(hasChart || screens.Height < 40, where);
+        if (hasChart)
+        {
+            ChartNumbers.Judge(lines, gauge, Forecast[$"{mark} {gauge.History.Gauge.Name}"], where);
+        }
+
+        Numbers words = new(string.Join('\n', lines), where);
+        CardNumbers judged = new(card, Rack[mark], Forecast);
+        judged.TakeHead(words);
+        judged.TakeGauges(words, [gauge]);
+        judged.TakeWhole(words);
+        words.MustBeExplained();
     }
 
     private IEnumerable<ToolForecast> InService =>
