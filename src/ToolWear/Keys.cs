@@ -2,67 +2,6 @@ using System.Collections.Immutable;
 
 namespace ToolWear;
 
-/// <summary>The screens.</summary>
-public enum ScreenName
-{
-    /// <summary>The tools in service.</summary>
-    ToolRack,
-
-    /// <summary>The keys of the screen before.</summary>
-    Help,
-
-    /// <summary>Which tools and which pattern tonight.</summary>
-    Choosing,
-
-    /// <summary>The tally.</summary>
-    Hammer,
-
-    /// <summary>The end of a session.</summary>
-    Closing,
-
-    /// <summary>To measure, and the caliper round.</summary>
-    CaliperRound,
-
-    /// <summary>One tool.</summary>
-    WearCard,
-
-    /// <summary>What to forge.</summary>
-    ForgeList,
-
-    /// <summary>Steels, lubricants, cooling compared.</summary>
-    TrialPages,
-
-    /// <summary>Every entry.</summary>
-    LedgerPages,
-
-    /// <summary>The shop's settings.</summary>
-    ShopPage,
-
-    /// <summary>An empty store.</summary>
-    FirstStart,
-
-    /// <summary>The table of the tools I have.</summary>
-    ToolTable,
-
-    /// <summary>One tool, question by question.</summary>
-    NewTool,
-
-    /// <summary>The open orders.</summary>
-    Orders,
-
-    /// <summary>What tooling costs.</summary>
-    Costs,
-
-    /// <summary>Eyes and handles.</summary>
-    Eyes,
-
-    /// <summary>The series for one eye.</summary>
-    SeriesPages,
-
-    /// <summary>The bars.</summary>
-    StockRack,
-}
-
 /// <summary>What a key does.</summary>
 public enum Act
 {
@@ -209,6 +148,12 @@ public enum Act
 
     /// <summary>Scraps a tool.</summary>
     Scrap,
+
+    /// <summary>Goes to the year.</summary>
+    GoYear,
+
+    /// <summary>The year before or after.</summary>
+    Year,
 }
 
 /// <summary>What must be there for a key to work; the screen knows whether it is.</summary>
@@ -273,6 +218,9 @@ public enum Need
 
     /// <summary>Something to choose from: two rows at least, or the words of an answer.</summary>
     Choice,
+
+    /// <summary>More than one year.</summary>
+    Years,
 }
 
 /// <summary>One key: a row of data from which foot, help and what happens come.</summary>
@@ -301,6 +249,7 @@ public sealed record KeyRow(
 public static partial class Keys
 {
     private static readonly ImmutableArray<string> UpDown = ["Up", "Down"];
+    private static readonly ImmutableArray<string> LeftRight = ["Left", "Right"];
     private static readonly ImmutableArray<string> Pages = ["PageUp", "PageDown"];
     private static readonly ImmutableArray<string> Digits = ["1", "2", "3", "4", "5", "6", "7", "8", "9"];
     private static readonly ImmutableArray<string> Letters = ["a", "b", "c", "d", "e", "f"];
@@ -317,6 +266,7 @@ public static partial class Keys
         .. Measuring(),
         .. Pagesful(),
         .. Planning(),
+        .. LookingBack(),
         .. EyesAndBars(),
         .. Beginning(),
         new(null, Act.Help, ["?", "F1"], "?", "help", Words.DoesHelp),
@@ -350,6 +300,7 @@ public static partial class Keys
             new(ScreenName.ToolRack, Act.GoEyes, ["y"], "y", "eyes", Words.DoesEyes),
             new(ScreenName.ToolRack, Act.GoBars, ["b"], "b", "bars", Words.DoesBars),
             new(ScreenName.ToolRack, Act.GoTrials, ["r"], "r", "trials", Words.DoesTrials, Need.Tools),
+            new(ScreenName.ToolRack, Act.GoYear, ["v"], "v", "year", Words.DoesYear, Need.Tools),
             new(ScreenName.ToolRack, Act.GoLedger, ["l"], "l", "ledger", Words.DoesLedger),
             new(ScreenName.ToolRack, Act.GoShop, ["s"], "s", "shop", Words.DoesShop),
             new(ScreenName.ToolRack, Act.GoNewTool, ["a"], "a", "add", Words.DoesNewTool),

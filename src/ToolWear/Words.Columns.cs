@@ -7,6 +7,7 @@ public static partial class Words
     internal const string ColumnMeanings = """
         a||the first of two groups that are compared
         a_mm|mm|a section's diameter, or its length along the eye
+        added||tools that came in the year: made in it, or entered in it where the day of making is not known
         after_mm|mm|the size after a rework
         area_mm2|mm2|the area of a section
         at_its_limit||yes where a slitter's edge is narrower than its slit needs
@@ -21,6 +22,7 @@ public static partial class Words
         buy||the bars that have to be bought
         by||who measured, looked or found
         cause||why a tool was scrapped: worn, cracked, broken, bent, soft, glass-hard, lost, made-into, other
+        causes||what ended tools in the year
         chance_a_lasts_longer|0 to 1|the chance that tools of the first group last longer
         chance_lasts_session|0 to 1|the chance that it is inside its limits after its next usual session
         chance_lasts_session_with_cracks|0 to 1|the same, and that it neither cracks nor breaks
@@ -47,6 +49,7 @@ public static partial class Words
         drift_mm|mm|the cold size of the drift that makes an eye
         driven||how an eye is driven: both faces, one face, through
         due_on||the day an order is due
+        ended||tools whose life had ended by the end of the year for a cause that lies in the tool, with heats from new known
         entered_on||the shop's day on which an entry was made
         entries||what happened to the tool, entry by entry
         entry||the entry's number in the ledger; in the CSV set the rank of the row among all rows of all event files
@@ -93,6 +96,7 @@ public static partial class Words
         heats_from||where the heats a head come from: records, first guess
         heats_left|heats|about so many weighted heats until the limit, the middle of the forecast
         heats_now|heats|weighted heats since the last rework of that gauge mark
+        heats_read|heats|those after which the tool was read before it was reworked or scrapped
         heats_rest_on||what a stage's heats a head rest on
         heats_since|heats|weighted heats since a gauge mark was read
         hi90||nine times in ten at most so much
@@ -102,6 +106,7 @@ public static partial class Words
         if_forge_by||the day by which to forge under what was supposed
         if_number||how many to forge under what was supposed
         in_service||tools of that place in service that are counted on
+        in_use||tools not scrapped at the end of the year, or today
         into||the tool it was made into; the place it could be made into
         kind||form, place and gauge mark: tools of a kind are forecast together, kinds never influence each other
         large_radius_mm|mm|the large radius of a teardrop
@@ -131,6 +136,7 @@ public static partial class Words
         lo95|0 to 1|nineteen times in twenty at least so much
         load||how hard a pattern's work is against the usual, which is 1
         log_likelihood||the logarithm of the likelihood at the best Weibull curve
+        looked_over||times that a tool was looked over in the year
         looked_over_on||the day the tool was last looked over
         loss_a_dressing_mm|mm|what one dressing takes off the length
         lot||the lot of the steel
@@ -142,8 +148,12 @@ public static partial class Words
         mass_kg|kg|a mass of steel
         mean_shape||the mean of the Weibull shape, prior and records together
         meaning||what a column or key means
+        measured||how much was measured in the year
         measures||what a gauge mark measures: length, width, nose-radius, edge, flat, overall, other
+        median_heats|heats|half of such tools have ended by so many weighted heats from new; empty is not enough data
+        median_hi95|heats|nineteen times in twenty at most so many; empty where the records set no bound
         median_life|heats|the heats by which half have failed
+        median_lo95|heats|nineteen times in twenty at least so many
         name||the name of a column or key
         needed||the least number of new tools that is sure enough
         new_a_heat|money|a heat of a new tool in the place of a worn one
@@ -188,17 +198,19 @@ public static partial class Words
         scrap_length_mm|mm|the drift's length under which its eye is out of tolerance
         scrap_mm|mm|the size at which a tool in use is scrapped
         scrap_width_mm|mm|the drift's width under which its eye is out of tolerance
-        scrapped||scrapped tools whose lives are known
+        scrapped||scrapped tools: in costs those whose lives are known, in year those scrapped in it
         se|0 to 1|the standard error of the share that survives
         seat_mm|mm|how far from its place a slip-on head sits on the handle
         seat_tolerance_mm|mm|how far it may sit either way
         section||the shape cut across: round, rectangle, oval, teardrop, other
         segment||the stretch between two reworks of a gauge mark, 1 first
         session||the session's name
+        sessions||sessions in the year
         set_cost|money|a whole set of tools for an odd eye
         set_cost_a_head|money|the same for one head
         setting||the setting's name: toolwear set --help
         shape||the shape of the Weibull curve; a shape in words
+        share_read|0 to 1|the share of the heats that a reading followed
         shift_mm|mm|how much deeper a tapered drift is driven
         size_mm|mm|the size that the caliper read, or the size now
         slit||the figures of a slit
@@ -234,6 +246,7 @@ public static partial class Words
         true_cost_a_heat|money|tooling for one heat as found on scrapped tools
         true_life_heats|heats|the life as found on scrapped tools
         true_stages||stages that the found cost covers
+        uncounted||sessions in which nobody counted the heads
         unit||the unit of a column
         until_near_heats|heats|weighted heats until the tool is near its limit, as at the hammer
         upset||whether the bar has to be upset
@@ -258,6 +271,8 @@ public static partial class Words
         width_there_mm|mm|the eye's width at the new mark
         without_stages||stages that nothing is known of
         work||the work: slitting, opening, cheeks, sizing, fullering, other
+        worn_out||tools scrapped as worn
         worth|money|what a tool is still worth
+        year||the year
         """;
 }

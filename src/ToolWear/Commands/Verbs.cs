@@ -128,6 +128,7 @@ public static class Verbs
             ForgeListVerb.Make(site),
             CostsVerb.Make(site),
             QuoteVerb.Make(site),
+            YearVerb.Make(site),
             PullEarlyVerb.Make(site),
             HeatSplitVerb.Make(site),
             CheckVerb.Make(site),

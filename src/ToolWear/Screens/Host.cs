@@ -38,6 +38,7 @@ public sealed class Host : Runnable
         Sitting.Supposed.Ready = Redraw;
         Sitting.Costs.Ready = Redraw;
         Sitting.Trials.Ready = Redraw;
+        Sitting.Years.Ready = Redraw;
         Sitting.Charts.Ready = Redraw;
         foreach (Screen screen in ScreenList.All(this))
         {
@@ -117,6 +118,7 @@ public sealed class Host : Runnable
                 Act.GoCosts => ScreenName.Costs,
                 Act.GoEyes => ScreenName.Eyes,
                 Act.GoBars => ScreenName.StockRack,
+                Act.GoYear => ScreenName.Year,
                 Act.GoTrials => ScreenName.TrialPages,
                 Act.GoLedger => ScreenName.LedgerPages,
                 Act.GoShop => ScreenName.ShopPage,

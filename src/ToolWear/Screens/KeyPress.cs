@@ -15,6 +15,8 @@ public readonly record struct KeyPress(string Name, string Typed)
         (Key.Delete, "Delete"),
         (Key.CursorUp, "Up"),
         (Key.CursorDown, "Down"),
+        (Key.CursorLeft, "Left"),
+        (Key.CursorRight, "Right"),
         (Key.PageUp, "PageUp"),
         (Key.PageDown, "PageDown"),
         (Key.F1, "F1"),

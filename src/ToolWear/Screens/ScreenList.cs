@@ -25,6 +25,7 @@ internal static class ScreenList
             new Eyes.EyesScreen(host),
             new SeriesPages.SeriesPagesScreen(host),
             new StockRack.StockRackScreen(host),
+            new Year.YearScreen(host),
         ];
 #pragma warning restore CA2000
 }

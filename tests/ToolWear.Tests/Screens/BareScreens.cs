@@ -73,6 +73,7 @@ internal sealed class BareScreens : IDisposable
             || Sitting.Supposed.IsBehind
             || Sitting.Costs.IsBehind
             || Sitting.Trials.IsBehind
+            || Sitting.Years.IsBehind
             || Sitting.Charts.IsBehind
         );
 

@@ -35,6 +35,7 @@ public sealed class EveryKeyTests
         ["c"],
         ["c", .. Enumerable.Repeat("Down", 8), "r"],
         ["r"],
+        ["v"],
         ["?"],
         ["l", "/"],
     ];
