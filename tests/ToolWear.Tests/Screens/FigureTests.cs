@@ -37,6 +37,7 @@ public sealed partial class FigureTests(DemoFixture demo) : IClassFixture<DemoFi
         ("SeriesPagesText", ["y", "p"], ["series A"]),
         ("StockRackText", ["b"], ["bars", "bars '4140 32'"]),
         ("TrialPagesText", ["r"], ["trials"]),
+        ("YearText", ["v"], ["year"]),
         ("LedgerPagesText", ["l"], ["ledger"]),
         ("ShopPageText", ["s"], ["settings"]),
     ];
