@@ -10,5 +10,29 @@ public static partial class Keys
             new(ScreenName.Year, Act.Move, UpDown, "↑↓", "scroll", Words.DoesMove, Need.MorePages),
             new(ScreenName.Year, Act.Page, Pages, "PgUp PgDn", "page", Words.DoesPage, Need.MorePages),
             new(ScreenName.Year, Act.Back, ["Esc"], "Esc", "back", Words.DoesBack),
+            new(ScreenName.Loans, Act.Add, ["a"], "a", "lend", Words.DoesLend, Need.Tools),
+            new(
+                ScreenName.Loans,
+                Act.Enter,
+                ["Enter"],
+                "Enter",
+                Words.TakeBackLent,
+                Words.DoesTakeBackLent,
+                Need.Row,
+                Records: true
+            ),
+            new(
+                ScreenName.Loans,
+                Act.Find,
+                FindingKeys,
+                "letter",
+                "a finding",
+                Words.DoesFindOnReturn,
+                Need.InHand,
+                Records: true
+            ),
+            new(ScreenName.Loans, Act.Move, UpDown, "↑↓", "choose", Words.DoesMove, Need.Choice),
+            new(ScreenName.Loans, Act.Page, Pages, "PgUp PgDn", "page", Words.DoesPage, Need.MorePages),
+            new(ScreenName.Loans, Act.Back, ["Esc"], "Esc", "back", Words.DoesBackOrLater),
         ];
 }

@@ -154,6 +154,9 @@ public enum Act
 
     /// <summary>The year before or after.</summary>
     Year,
+
+    /// <summary>Goes to the loans.</summary>
+    GoLoans,
 }
 
 /// <summary>What must be there for a key to work; the screen knows whether it is.</summary>
@@ -301,6 +304,7 @@ public static partial class Keys
             new(ScreenName.ToolRack, Act.GoBars, ["b"], "b", "bars", Words.DoesBars),
             new(ScreenName.ToolRack, Act.GoTrials, ["r"], "r", "trials", Words.DoesTrials, Need.Tools),
             new(ScreenName.ToolRack, Act.GoYear, ["v"], "v", "year", Words.DoesYear, Need.Tools),
+            new(ScreenName.ToolRack, Act.GoLoans, ["n"], "n", "loans", Words.DoesLoans, Need.Tools),
             new(ScreenName.ToolRack, Act.GoLedger, ["l"], "l", "ledger", Words.DoesLedger),
             new(ScreenName.ToolRack, Act.GoShop, ["s"], "s", "shop", Words.DoesShop),
             new(ScreenName.ToolRack, Act.GoNewTool, ["a"], "a", "add", Words.DoesNewTool),

@@ -62,4 +62,7 @@ public enum ScreenName
 
     /// <summary>A year looked back on.</summary>
     Year,
+
+    /// <summary>The tools that are lent out.</summary>
+    Loans,
 }

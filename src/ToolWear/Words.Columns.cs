@@ -40,6 +40,7 @@ public static partial class Words
         cover|0 to 1|the certainty, by the number of new tools, none first
         crossed_out_by||the entry that crosses this one out
         cut_mm|mm|how long a piece is cut for one tool
+        days_out||days since a tool was lent
         deeper_mm|mm|how much deeper than its present mark the drift is driven; below zero less deep
         demand_heats|heats|weighted heats that the open orders ask of a place
         depth_mm|mm|how deep the eye goes through the head
@@ -124,6 +125,7 @@ public static partial class Words
         left_on_the_shelf|money|what is left of tools that were made for an odd eye
         length_mm|mm|a length along the eye, of a bar or of a piece to cut
         length_there_mm|mm|the eye's length at the new mark
+        lent_on||the day a tool was lent
         life_heats|heats|the middle of the life from new to the limit
         life_hi90|heats|nine times in ten it lasts at most so many heats
         life_lo90|heats|nine times in ten it lasts at least so many heats
@@ -203,6 +205,7 @@ public static partial class Words
         seat_mm|mm|how far from its place a slip-on head sits on the handle
         seat_tolerance_mm|mm|how far it may sit either way
         section||the shape cut across: round, rectangle, oval, teardrop, other
+        seen||whether a tool was there at a stock-take: yes, no
         segment||the stretch between two reworks of a gauge mark, 1 first
         session||the session's name
         sessions||sessions in the year
@@ -264,8 +267,9 @@ public static partial class Words
         weibull||the Weibull curve of the records alone; null where they are too few
         weibull_with_prior||the Weibull curve of records and prior together
         weight_kg|kg|what a bar weighs
-        what||what was done or happened, in words; of reworks: dressed, re-forged, straightened, welded, re-hardened
+        what||what was done or happened, in words; of loans: out, back; of reworks: dressed, re-forged, straightened, welded, re-hardened
         where||where an eye was measured: top, waist, bottom
+        who||who has a lent tool
         why||one sentence why
         width_mm|mm|a width across the eye, or the short way of a bar
         width_there_mm|mm|the eye's width at the new mark

@@ -203,6 +203,9 @@ internal sealed class Call
     public string? Name(Option<string?> option) =>
         Get(option) is { } text ? Read(option.Name, text, FreeText.NameFault(text)) : null;
 
+    /// <summary>A name that has to be given, in normal form C.</summary>
+    public static string ReadName(string name, string text) => Read(name, text, FreeText.NameFault(text));
+
     /// <summary>A note as typed, in normal form C; null where the option was left out.</summary>
     public string? Note(Option<string?> option) => Get(option) is { } text ? ReadNote(option.Name, text) : null;
 

@@ -98,6 +98,7 @@ public static class Verbs
             ReworkVerb.Make(site),
             LookOverVerb.Make(site),
             .. StateVerbs.Make(site),
+            .. LoanVerbs.Make(site),
             ScrapVerb.Make(site),
             OrderVerb.Make(site),
             SetVerb.Make(site),

@@ -119,6 +119,7 @@ public sealed class Host : Runnable
                 Act.GoEyes => ScreenName.Eyes,
                 Act.GoBars => ScreenName.StockRack,
                 Act.GoYear => ScreenName.Year,
+                Act.GoLoans => ScreenName.Loans,
                 Act.GoTrials => ScreenName.TrialPages,
                 Act.GoLedger => ScreenName.LedgerPages,
                 Act.GoShop => ScreenName.ShopPage,

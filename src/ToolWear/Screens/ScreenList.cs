@@ -26,6 +26,7 @@ internal static class ScreenList
             new SeriesPages.SeriesPagesScreen(host),
             new StockRack.StockRackScreen(host),
             new Year.YearScreen(host),
+            new Loans.LoansScreen(host),
         ];
 #pragma warning restore CA2000
 }

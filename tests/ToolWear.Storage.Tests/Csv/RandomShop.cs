@@ -28,7 +28,7 @@ internal static class RandomShop
     ];
 
     public static readonly Gen<ShopInHand> Gen =
-        from steps in CsCheck.Gen.Select(CsCheck.Gen.Int[0, 25], CsCheck.Gen.Int[0, 999], CsCheck.Gen.Int[0, 999]).List[
+        from steps in CsCheck.Gen.Select(CsCheck.Gen.Int[0, 29], CsCheck.Gen.Int[0, 999], CsCheck.Gen.Int[0, 999]).List[
             0,
             120
         ]
@@ -105,6 +105,9 @@ internal static class RandomShop
                 null
             ),
             23 => new HeadsDone(session, "open", (b % 4) + 1),
+            24 or 25 => new ToolLent(tool, on, "a smith near by", note),
+            26 or 27 => new ToolTakenBack(tool, on, note),
+            28 => new ToolLookedFor(tool, on, b % 2 == 0, null),
             _ => OfAnEntry(shop, kind, b),
         };
     }
@@ -112,7 +115,7 @@ internal static class RandomShop
     private static LedgerEntry OfAnEntry(ShopInHand shop, int kind, int b)
     {
         long[] crossed = [.. shop.Shop.CrossedOut.Keys.Order()];
-        return kind == 24 && crossed.Length > 0
+        return kind == 29 && b % 2 == 0 && crossed.Length > 0
             ? new EntryCountsAgain(crossed[b % crossed.Length], "right after all")
             : new EntryCrossedOut((b % Math.Max(1, shop.Shop.NextNumber)) + 1, "wrong");
     }

@@ -47,6 +47,25 @@ public sealed partial class EntryGens
             Kind(Gen.Select(pool.Mark, pool.Note, (mark, why) => new ToolStartedHere(mark, why))),
             Kind(Gen.Select(pool.Mark, pool.Day, pool.Note, (mark, on, why) => new ToolSetAside(mark, on, why))),
             Kind(Gen.Select(pool.Mark, pool.Day, pool.Note, (mark, on, why) => new ToolBroughtBack(mark, on, why))),
+            Kind(
+                Gen.Select(
+                    pool.Mark,
+                    pool.Day,
+                    pool.Name,
+                    pool.Note,
+                    (mark, on, to, note) => new ToolLent(mark, on, to, note)
+                )
+            ),
+            Kind(Gen.Select(pool.Mark, pool.Day, pool.Note, (mark, on, note) => new ToolTakenBack(mark, on, note))),
+            Kind(
+                Gen.Select(
+                    pool.Mark,
+                    pool.Day,
+                    Gen.Bool,
+                    name,
+                    (mark, on, seen, by) => new ToolLookedFor(mark, on, seen, by)
+                )
+            ),
             Kind(Scrapped()),
             Kind(Opened()),
             Kind(

@@ -74,6 +74,10 @@ public sealed class EveryKeyTests
         ["b", "a"],
         ["b", "Enter"],
         ["h", "?"],
+        ["n"],
+        ["n", "a"],
+        ["n", "a", "H", "4", "Enter", "A", "Enter", "Enter"],
+        ["n", "Enter"],
     ];
 
     private static readonly string[][] OfAnEmptyStore =
