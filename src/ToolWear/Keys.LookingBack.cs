@@ -34,5 +34,22 @@ public static partial class Keys
             new(ScreenName.Loans, Act.Move, UpDown, "↑↓", "choose", Words.DoesMove, Need.Choice),
             new(ScreenName.Loans, Act.Page, Pages, "PgUp PgDn", "page", Words.DoesPage, Need.MorePages),
             new(ScreenName.Loans, Act.Back, ["Esc"], "Esc", "back", Words.DoesBackOrLater),
+            new(ScreenName.StockTake, Act.Seen, ["s"], "s", "seen", Words.DoesSeen, Need.Row, Records: true),
+            new(ScreenName.StockTake, Act.NotSeen, ["n"], "n", "not seen", Words.DoesNotSeen, Need.Row, Records: true),
+            new(ScreenName.StockTake, Act.Words, ["w"], "w", Words.OnlyMissing, Words.DoesOnlyMissing, Need.Tools),
+            new(ScreenName.StockTake, Act.Lose, ["x"], "x", "lost", Words.DoesScrapLost, Need.Row),
+            new(
+                ScreenName.StockTake,
+                Act.Enter,
+                ["Enter"],
+                "Enter",
+                "scrap it as lost",
+                Words.DoesConfirmLost,
+                Need.Asked,
+                Records: true
+            ),
+            new(ScreenName.StockTake, Act.Move, UpDown, "↑↓", "choose", Words.DoesMove, Need.Choice),
+            new(ScreenName.StockTake, Act.Page, Pages, "PgUp PgDn", "page", Words.DoesPage, Need.MorePages),
+            new(ScreenName.StockTake, Act.Back, ["Esc"], "Esc", "back", Words.DoesBackOrKeep),
         ];
 }

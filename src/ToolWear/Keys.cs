@@ -157,6 +157,15 @@ public enum Act
 
     /// <summary>Goes to the loans.</summary>
     GoLoans,
+
+    /// <summary>Goes to the stock-take.</summary>
+    GoStockTake,
+
+    /// <summary>A tool is there.</summary>
+    Seen,
+
+    /// <summary>A tool is not there.</summary>
+    NotSeen,
 }
 
 /// <summary>What must be there for a key to work; the screen knows whether it is.</summary>
@@ -305,6 +314,7 @@ public static partial class Keys
             new(ScreenName.ToolRack, Act.GoTrials, ["r"], "r", "trials", Words.DoesTrials, Need.Tools),
             new(ScreenName.ToolRack, Act.GoYear, ["v"], "v", "year", Words.DoesYear, Need.Tools),
             new(ScreenName.ToolRack, Act.GoLoans, ["n"], "n", "loans", Words.DoesLoans, Need.Tools),
+            new(ScreenName.ToolRack, Act.GoStockTake, ["k"], "k", "stock-take", Words.DoesStockTake, Need.Tools),
             new(ScreenName.ToolRack, Act.GoLedger, ["l"], "l", "ledger", Words.DoesLedger),
             new(ScreenName.ToolRack, Act.GoShop, ["s"], "s", "shop", Words.DoesShop),
             new(ScreenName.ToolRack, Act.GoNewTool, ["a"], "a", "add", Words.DoesNewTool),

@@ -65,4 +65,7 @@ public enum ScreenName
 
     /// <summary>The tools that are lent out.</summary>
     Loans,
+
+    /// <summary>Every tool is looked for.</summary>
+    StockTake,
 }

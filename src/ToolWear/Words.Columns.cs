@@ -9,6 +9,7 @@ public static partial class Words
         a_mm|mm|a section's diameter, or its length along the eye
         added||tools that came in the year: made in it, or entered in it where the day of making is not known
         after_mm|mm|the size after a rework
+        answer||whether to pull a tool before it fails: pull it, use it, not enough data
         area_mm2|mm2|the area of a section
         at_its_limit||yes where a slitter's edge is narrower than its slit needs
         at_risk||tools that still stood just before so many heats
@@ -31,12 +32,19 @@ public static partial class Words
         closed||yes where a session has ended, no where it is open
         cooling||what cools the tool between heats: air, dip when black, compressed air, other; in hand-over what to do
         cost|money|what a rework, a batch or a tool cost
+        cost_a_finish_heat|money|what a heat on the finish drift costs
         cost_a_head|money|tooling for one head
         cost_a_head_hi90|money|nine times in ten at most so much
         cost_a_head_lo90|money|nine times in ten at least so much
         cost_a_heat|money|tooling for one heat
         cost_a_heat_hi90|money|nine times in ten at most so much
         cost_a_heat_lo90|money|nine times in ten at least so much
+        cost_a_rough_heat|money|what a heat on the rough drift costs
+        cost_at_best|money|what the heats of a head cost at the best number, were there parts of heats
+        cost_at_whole|money|the same at the better of the two whole numbers about it
+        cost_of_changing|money|what changing the tool before the session costs
+        cost_of_staying|money|what it costs on the average to leave it in
+        cost_without|money|what the heats of a head cost without rough heats
         cover|0 to 1|the certainty, by the number of new tools, none first
         crossed_out_by||the entry that crosses this one out
         cut_mm|mm|how long a piece is cut for one tool
@@ -95,6 +103,7 @@ public static partial class Words
         heats_before_how||how those are known: counted, estimated, unknown
         heats_by_length|heats|heats until dressing has made it too short
         heats_from||where the heats a head come from: records, first guess
+        heats_from_new|heats|weighted heats of the tool since it was made
         heats_left|heats|about so many weighted heats until the limit, the middle of the forecast
         heats_now|heats|weighted heats since the last rework of that gauge mark
         heats_read|heats|those after which the tool was read before it was reworked or scrapped
@@ -114,6 +123,7 @@ public static partial class Words
         late||yes where the day to forge by is past
         learned||where the heats a head come from: from records, first guess
         least_at||where the room is least: nose, back, cheek, ends
+        least_finish_heats|heats|finish heats that a head always needs
         least_length_mm|mm|the least length that the eye's tolerance allows
         least_mm|mm|the least usable size at a gauge mark
         least_overall_mm|mm|the length over all under which a tool is too short
@@ -138,6 +148,7 @@ public static partial class Words
         lo95|0 to 1|nineteen times in twenty at least so much
         load||how hard a pattern's work is against the usual, which is 1
         log_likelihood||the logarithm of the likelihood at the best Weibull curve
+        looked_for_on||the day of the last stock-take that asked for the tool
         looked_over||times that a tool was looked over in the year
         looked_over_on||the day the tool was last looked over
         loss_a_dressing_mm|mm|what one dressing takes off the length
@@ -156,6 +167,8 @@ public static partial class Words
         median_hi95|heats|nineteen times in twenty at most so many; empty where the records set no bound
         median_life|heats|the heats by which half have failed
         median_lo95|heats|nineteen times in twenty at least so many
+        missing||yes where the tool was not seen then and nothing shows it since
+        more_without_rough|heats|finish heats that it needs besides where there are no rough ones
         name||the name of a column or key
         needed||the least number of new tools that is sure enough
         new_a_heat|money|a heat of a new tool in the place of a worn one
@@ -186,6 +199,7 @@ public static partial class Words
         predicted_length_mm|mm|the eye's length by shrinkage alone
         predicted_width_mm|mm|its width by shrinkage alone
         price_a_kg|money a kg|what the bar's steel cost
+        pull_at_heats|heats|the heats from new at which pulling such tools costs least
         radius_mm|mm|the edge radius of a rectangle or the nose radius of a teardrop
         rate_mm_per_heat|mm a heat|the wear a weighted heat now
         rate_ratio||how many times as fast the first group wears as the second
@@ -196,6 +210,10 @@ public static partial class Words
         reforge|money|what re-forging a worn tool comes to
         resolution_mm|mm|what the caliper reads to
         rework_a_heat|money|a heat that a rework gains
+        rough_heats|heats|the best number of rough heats a head
+        rough_heats_that_help|heats|rough heats that take two thirds of those besides away
+        run_to_failure_a_heat|money|what a heat costs where tools are run till they fail
+        saving|money|what the better number saves on a head against none
         scale||the scale of the Weibull curve, in heats
         scrap_length_mm|mm|the drift's length under which its eye is out of tolerance
         scrap_mm|mm|the size at which a tool in use is scrapped
@@ -206,9 +224,12 @@ public static partial class Words
         seat_tolerance_mm|mm|how far it may sit either way
         section||the shape cut across: round, rectangle, oval, teardrop, other
         seen||whether a tool was there at a stock-take: yes, no
+        seen_as||what shows it: stock-take, heats, reading, finding, rework, moved, entered
+        seen_on||the last day on which the ledger shows that the tool was there
         segment||the stretch between two reworks of a gauge mark, 1 first
         session||the session's name
-        sessions||sessions in the year
+        session_heats|heats|heats of the next usual session
+        sessions||sessions in the year; in heat-split those that its figures rest on, 0 where they were given
         set_cost|money|a whole set of tools for an odd eye
         set_cost_a_head|money|the same for one head
         setting||the setting's name: toolwear set --help
@@ -270,6 +291,7 @@ public static partial class Words
         what||what was done or happened, in words; of loans: out, back; of reworks: dressed, re-forged, straightened, welded, re-hardened
         where||where an eye was measured: top, waist, bottom
         who||who has a lent tool
+        whole_heats|heats|the better whole number of rough heats a head
         why||one sentence why
         width_mm|mm|a width across the eye, or the short way of a bar
         width_there_mm|mm|the eye's width at the new mark

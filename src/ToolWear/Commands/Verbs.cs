@@ -99,6 +99,7 @@ public static class Verbs
             LookOverVerb.Make(site),
             .. StateVerbs.Make(site),
             .. LoanVerbs.Make(site),
+            StockTakeVerb.Make(site),
             ScrapVerb.Make(site),
             OrderVerb.Make(site),
             SetVerb.Make(site),

@@ -120,6 +120,7 @@ public sealed class Host : Runnable
                 Act.GoBars => ScreenName.StockRack,
                 Act.GoYear => ScreenName.Year,
                 Act.GoLoans => ScreenName.Loans,
+                Act.GoStockTake => ScreenName.StockTake,
                 Act.GoTrials => ScreenName.TrialPages,
                 Act.GoLedger => ScreenName.LedgerPages,
                 Act.GoShop => ScreenName.ShopPage,

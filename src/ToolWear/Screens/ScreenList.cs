@@ -27,6 +27,7 @@ internal static class ScreenList
             new StockRack.StockRackScreen(host),
             new Year.YearScreen(host),
             new Loans.LoansScreen(host),
+            new StockTake.StockTakeScreen(host),
         ];
 #pragma warning restore CA2000
 }

@@ -78,6 +78,9 @@ public sealed class EveryKeyTests
         ["n", "a"],
         ["n", "a", "H", "4", "Enter", "A", "Enter", "Enter"],
         ["n", "Enter"],
+        ["k"],
+        ["k", "n", "w"],
+        ["k", "x"],
     ];
 
     private static readonly string[][] OfAnEmptyStore =
