@@ -161,6 +161,9 @@ public enum Act
     /// <summary>Goes to the stock-take.</summary>
     GoStockTake,
 
+    /// <summary>Goes to what a helper is handed.</summary>
+    GoHandOver,
+
     /// <summary>A tool is there.</summary>
     Seen,
 

@@ -68,4 +68,7 @@ public enum ScreenName
 
     /// <summary>Every tool is looked for.</summary>
     StockTake,
+
+    /// <summary>What a helper is handed.</summary>
+    HandOver,
 }

@@ -68,6 +68,7 @@ public static partial class Words
             ScreenName.Costs => AboutCosts,
             ScreenName.Year => AboutYear,
             ScreenName.Loans => AboutLoans,
+            ScreenName.HandOver => AboutHandOver,
             ScreenName.StockTake => AboutStockTake,
             ScreenName.TrialPages =>
                 "Steels, lubricants and ways of cooling compared by how long the tools last, where the records can say something.",

@@ -119,6 +119,7 @@ public sealed class Host : Runnable
                 Act.GoEyes => ScreenName.Eyes,
                 Act.GoBars => ScreenName.StockRack,
                 Act.GoYear => ScreenName.Year,
+                Act.GoHandOver => ScreenName.HandOver,
                 Act.GoLoans => ScreenName.Loans,
                 Act.GoStockTake => ScreenName.StockTake,
                 Act.GoTrials => ScreenName.TrialPages,
@@ -143,10 +144,14 @@ public sealed class Host : Runnable
     }
 
     /// <summary>Shows the screen before again, as it was.</summary>
-    public void Return()
+    public void Return() => Return(Before?.Name ?? ScreenName.ToolRack);
+
+    /// <summary>Shows a screen again, as it was.</summary>
+    /// <param name="name">Which.</param>
+    public void Return(ScreenName name)
     {
         Current.Visible = false;
-        Current = Before ?? screens[ScreenName.ToolRack];
+        Current = screens[name];
         Current.Visible = true;
         Current.SetFocus();
         Redraw();

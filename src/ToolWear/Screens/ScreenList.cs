@@ -26,6 +26,7 @@ internal static class ScreenList
             new SeriesPages.SeriesPagesScreen(host),
             new StockRack.StockRackScreen(host),
             new Year.YearScreen(host),
+            new HandOver.HandOverScreen(host),
             new Loans.LoansScreen(host),
             new StockTake.StockTakeScreen(host),
         ];

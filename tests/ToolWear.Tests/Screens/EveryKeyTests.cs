@@ -74,6 +74,7 @@ public sealed class EveryKeyTests
         ["b", "a"],
         ["b", "Enter"],
         ["h", "?"],
+        ["h", "o"],
         ["n"],
         ["n", "a"],
         ["n", "a", "H", "4", "Enter", "A", "Enter", "Enter"],

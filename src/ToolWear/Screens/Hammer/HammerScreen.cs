@@ -66,6 +66,9 @@ public sealed class HammerScreen(Host host) : Screen(host)
             case Act.Toggle:
                 Host.Go(ScreenName.Choosing);
                 break;
+            case Act.GoHandOver:
+                Host.Go(act);
+                break;
             case Act.Close:
                 Host.Go(ScreenName.Closing);
                 break;
