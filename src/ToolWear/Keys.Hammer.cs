@@ -34,6 +34,8 @@ public static partial class Keys
             new(ScreenName.Choosing, Act.Back, ["Esc"], "Esc", "back", Words.DoesBack),
             new(ScreenName.Hammer, Act.Heat, Digits, "1-9", "heat", Words.DoesHeat, Need.Chosen, Records: true),
             new(ScreenName.Hammer, Act.Together, ["Space"], "Space", "set", Words.DoesSet, Need.Set, Records: true),
+            // which key it is the shop says
+            new(ScreenName.Hammer, Act.Pedal, [], "pedal", "pedal", Words.DoesPedal, Need.Pedal, Records: true),
             new(ScreenName.Hammer, Act.Head, Letters, "a-f", "head", Words.DoesHead, Need.Stage, Records: true),
             new(ScreenName.Hammer, Act.Close, ["s"], "s", "close", Words.DoesClose),
             new(ScreenName.Hammer, Act.Toggle, ["t"], "t", "tools", Words.DoesTools),

@@ -164,6 +164,9 @@ public enum Act
     /// <summary>Goes to what a helper is handed.</summary>
     GoHandOver,
 
+    /// <summary>A heat by the foot pedal.</summary>
+    Pedal,
+
     /// <summary>A tool is there.</summary>
     Seen,
 
@@ -236,6 +239,9 @@ public enum Need
 
     /// <summary>More than one year.</summary>
     Years,
+
+    /// <summary>A key for the pedal, and tools that it can mean.</summary>
+    Pedal,
 }
 
 /// <summary>One key: a row of data from which foot, help and what happens come.</summary>

@@ -205,7 +205,7 @@ public sealed class Host : Runnable
             return;
         }
 
-        KeyRow? row = Keys.Of(Current.Name).FirstOrDefault(each => IndexOf(each, press) >= 0);
+        KeyRow? row = Current.KeyRows.FirstOrDefault(each => IndexOf(each, press) >= 0);
         if (row is null)
         {
             return;

@@ -86,6 +86,15 @@ public sealed class Sitting : IDisposable
     /// <param name="ink">Its ink.</param>
     public void Say(string sentence, Ink ink = Ink.Plain) => Said = (sentence, ink);
 
+    /// <summary>Rings the terminal's bell where the shop wants it.</summary>
+    public void Ring()
+    {
+        if (Shop.Settings.HasBell)
+        {
+            Site.Tty?.WriteRaw("\a"u8.ToArray());
+        }
+    }
+
     /// <summary>Records entries all together or not at all; where they cannot be, says why.</summary>
     /// <param name="entries">What happened, in order.</param>
     /// <returns>True where they are on the disk.</returns>
