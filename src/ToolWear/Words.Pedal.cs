@@ -4,7 +4,7 @@ namespace ToolWear;
 public static partial class Words
 {
     internal const string DoesPedal =
-        "A heat for the set that works together, or for the one tool that is chosen; which key it is the shop page says, as \"pedal_key\".";
+        "A heat for the set, or for the one tool there is (shop page: pedal_key).";
     internal const string NoPedal =
         "The pedal adds a heat to the tools that were put together: t leads to them, and t again puts one into the set.";
 
