@@ -101,6 +101,12 @@ public enum Act
     /// <summary>Goes to the costs.</summary>
     GoCosts,
 
+    /// <summary>Goes to the patterns.</summary>
+    GoPatterns,
+
+    /// <summary>Adds a stage.</summary>
+    NewStage,
+
     /// <summary>Goes to the eyes and handles.</summary>
     GoEyes,
 

@@ -51,6 +51,9 @@ public enum ScreenName
     /// <summary>What tooling costs.</summary>
     Costs,
 
+    /// <summary>The patterns.</summary>
+    Patterns,
+
     /// <summary>Eyes and handles.</summary>
     Eyes,
 

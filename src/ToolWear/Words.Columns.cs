@@ -75,6 +75,7 @@ public static partial class Words
         far_length_mm|mm|the length of a slip-on eye at its far face
         far_width_mm|mm|its width there
         finding||what was found: sound, mushroomed, chipped, cracked, broken, bent, soft, glass-hard, picked-up, heat-checked, blunt, loose-handle, stuck, mark-gone
+        first_guess|heats|heats a head by the smith's first guess
         fit||how the handle sits in the eye: wedged, slip-on
         fitted_mm|mm|the wear to be expected at that reading by the forecast of today
         forge_by||the day by which to forge a batch
@@ -102,6 +103,7 @@ public static partial class Words
         heats_before|heats|heats a tool had before these records
         heats_before_how||how those are known: counted, estimated, unknown
         heats_by_length|heats|heats until dressing has made it too short
+        heats_by_records|heats|heats a head by closed sessions; empty until two tell them
         heats_from||where the heats a head come from: records, first guess
         heats_from_new|heats|weighted heats of the tool since it was made
         heats_left|heats|about so many weighted heats until the limit, the middle of the forecast
@@ -229,7 +231,7 @@ public static partial class Words
         segment||the stretch between two reworks of a gauge mark, 1 first
         session||the session's name
         session_heats|heats|heats of the next usual session
-        sessions||sessions in the year; in heat-split those that its figures rest on, 0 where they were given
+        sessions||sessions in the year; in patterns those that the records are of; in heat-split those that its figures rest on, 0 where they were given
         set_cost|money|a whole set of tools for an odd eye
         set_cost_a_head|money|the same for one head
         setting||the setting's name: toolwear set --help

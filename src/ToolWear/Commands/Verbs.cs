@@ -125,6 +125,7 @@ public static class Verbs
             MakeIntoVerb.Make(site),
             EyesVerb.Make(site),
             SeriesVerb.Make(site),
+            PatternsVerb.Make(site),
             BarsVerb.Make(site),
             PlanVerb.Make(site),
             ForgeListVerb.Make(site),

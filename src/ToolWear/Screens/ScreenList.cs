@@ -21,6 +21,7 @@ internal static class ScreenList
             new ToolTable.ToolTableScreen(host),
             new NewTool.NewToolScreen(host),
             new Orders.OrdersScreen(host),
+            new Patterns.PatternsScreen(host),
             new Costs.CostsScreen(host),
             new Eyes.EyesScreen(host),
             new SeriesPages.SeriesPagesScreen(host),

@@ -37,6 +37,7 @@ public sealed partial class FigureTests(DemoFixture demo) : IClassFixture<DemoFi
         ("TrialPagesText", ["r"], ["trials"]),
         ("YearText", ["v"], ["year"]),
         ("LoansText", ["n"], ["loans"]),
+        ("PatternsText", ["o", "p"], ["patterns"]),
         ("HandOverText", ["h", "o"], ["hand-over", "hand-over --as csv"]),
         ("StockTakeText", ["k"], ["stock-take"]),
         ("LedgerPagesText", ["l"], ["ledger"]),
