@@ -86,6 +86,7 @@ public sealed class PlacesTests
             ProcessStartInfo start = new(Programs.ToolWear, arguments)
             {
                 WorkingDirectory = Path.Combine(root, "current"),
+                UseShellExecute = false,
                 RedirectStandardInput = true,
                 RedirectStandardOutput = true,
                 RedirectStandardError = true,

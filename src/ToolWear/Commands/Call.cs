@@ -121,7 +121,7 @@ internal sealed class Call
             .. (parsed.CommandResult.Command as VerbCommand)?.Prints ?? [],
         ];
         string format = Get(Common.As) ?? "text";
-        return all.Contains(format)
+        return all.Contains(format, StringComparer.Ordinal)
             ? format
             : throw RefusedException.WrongUsage($"--as {format}: one of {string.Join(", ", all)}");
     }

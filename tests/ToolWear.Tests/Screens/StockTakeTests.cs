@@ -24,7 +24,7 @@ public sealed class StockTakeTests
         Show("where one begins", "k");
         Show("three seen and one not", "s", "s", "s", "n");
         int tools = ToolPresence.All(screens.Sitting.Shop).Length;
-        Assert.Equal(1, Missing(screens).Length);
+        Assert.Single(Missing(screens));
 
         // stopped and taken up again: it goes on where it was
         screens.Press("Esc", "k");
