@@ -90,4 +90,35 @@ public sealed class ShopYearTests
         Assert.Equal(40, Assert.IsType<MedianLife>(now.Life).Heats);
         Assert.Empty(ShopYear.Of(story.Shop, null, 2027).Tools);
     }
+
+    // by hand, at the end of 2025: R5 is watched to 5 heats, so 4 are at risk at 10: S = 3/4, 1/2 and the median is 20;
+    // its 95 heats of 2026 would put 5 at risk and the median at 30
+    [Fact]
+    public void Heats_of_a_later_year_do_not_count_in_the_life_of_an_earlier_one()
+    {
+        Story story = new() { Today = new DateOnly(2025, 12, 1) };
+        (string Mark, int Heats)[] tools = [("R1", 10), ("R2", 20), ("R3", 30), ("R4", 40), ("R5", 5)];
+        foreach ((string mark, _) in tools)
+        {
+            story.Add(mark);
+        }
+
+        story.Open("a");
+        foreach ((string mark, int heats) in tools)
+        {
+            story.Enter(Story.Worked("a", mark, heats));
+        }
+
+        story.Close("a");
+        foreach ((string mark, _) in tools[..^1])
+        {
+            story.Enter(Story.Scrapped(mark, story.Today));
+        }
+
+        story.Today = new DateOnly(2026, 1, 10);
+        story.Open("b");
+        story.Enter(Story.Worked("b", "R5", 95));
+        YearOfTools then = Assert.Single(ShopYear.Of(story.Shop, null, 2025).Tools);
+        Assert.Equal(20, Assert.IsType<MedianLife>(then.Life).Heats);
+    }
 }
