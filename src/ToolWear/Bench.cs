@@ -101,6 +101,11 @@ public sealed class Bench : IDisposable
         Shop after = Shop;
         foreach (LedgerEntry entry in entries)
         {
+            if (Pedal.Fault(entry) is { } fault)
+            {
+                return new Recorded(null, fault);
+            }
+
             Step step = after.After(new Entered(after.NextNumber, at, day, entry));
             if (step.After is not { } next)
             {

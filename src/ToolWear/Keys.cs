@@ -2,67 +2,6 @@ using System.Collections.Immutable;
 
 namespace ToolWear;
 
-/// <summary>The screens.</summary>
-public enum ScreenName
-{
-    /// <summary>The tools in service.</summary>
-    ToolRack,
-
-    /// <summary>The keys of the screen before.</summary>
-    Help,
-
-    /// <summary>Which tools and which pattern tonight.</summary>
-    Choosing,
-
-    /// <summary>The tally.</summary>
-    Hammer,
-
-    /// <summary>The end of a session.</summary>
-    Closing,
-
-    /// <summary>To measure, and the caliper round.</summary>
-    CaliperRound,
-
-    /// <summary>One tool.</summary>
-    WearCard,
-
-    /// <summary>What to forge.</summary>
-    ForgeList,
-
-    /// <summary>Steels, lubricants, cooling compared.</summary>
-    TrialPages,
-
-    /// <summary>Every entry.</summary>
-    LedgerPages,
-
-    /// <summary>The shop's settings.</summary>
-    ShopPage,
-
-    /// <summary>An empty store.</summary>
-    FirstStart,
-
-    /// <summary>The table of the tools I have.</summary>
-    ToolTable,
-
-    /// <summary>One tool, question by question.</summary>
-    NewTool,
-
-    /// <summary>The open orders.</summary>
-    Orders,
-
-    /// <summary>What tooling costs.</summary>
-    Costs,
-
-    /// <summary>Eyes and handles.</summary>
-    Eyes,
-
-    /// <summary>The series for one eye.</summary>
-    SeriesPages,
-
-    /// <summary>The bars.</summary>
-    StockRack,
-}
-
 /// <summary>What a key does.</summary>
 public enum Act
 {
@@ -162,6 +101,12 @@ public enum Act
     /// <summary>Goes to the costs.</summary>
     GoCosts,
 
+    /// <summary>Goes to the patterns.</summary>
+    GoPatterns,
+
+    /// <summary>Adds a stage.</summary>
+    NewStage,
+
     /// <summary>Goes to the eyes and handles.</summary>
     GoEyes,
 
@@ -209,6 +154,30 @@ public enum Act
 
     /// <summary>Scraps a tool.</summary>
     Scrap,
+
+    /// <summary>Goes to the year.</summary>
+    GoYear,
+
+    /// <summary>The year before or after.</summary>
+    Year,
+
+    /// <summary>Goes to the loans.</summary>
+    GoLoans,
+
+    /// <summary>Goes to the stock-take.</summary>
+    GoStockTake,
+
+    /// <summary>Goes to what a helper is handed.</summary>
+    GoHandOver,
+
+    /// <summary>A heat by the foot pedal.</summary>
+    Pedal,
+
+    /// <summary>A tool is there.</summary>
+    Seen,
+
+    /// <summary>A tool is not there.</summary>
+    NotSeen,
 }
 
 /// <summary>What must be there for a key to work; the screen knows whether it is.</summary>
@@ -273,6 +242,12 @@ public enum Need
 
     /// <summary>Something to choose from: two rows at least, or the words of an answer.</summary>
     Choice,
+
+    /// <summary>More than one year.</summary>
+    Years,
+
+    /// <summary>A key for the pedal, and tools that it can mean.</summary>
+    Pedal,
 }
 
 /// <summary>One key: a row of data from which foot, help and what happens come.</summary>
@@ -301,6 +276,7 @@ public sealed record KeyRow(
 public static partial class Keys
 {
     private static readonly ImmutableArray<string> UpDown = ["Up", "Down"];
+    private static readonly ImmutableArray<string> LeftRight = ["Left", "Right"];
     private static readonly ImmutableArray<string> Pages = ["PageUp", "PageDown"];
     private static readonly ImmutableArray<string> Digits = ["1", "2", "3", "4", "5", "6", "7", "8", "9"];
     private static readonly ImmutableArray<string> Letters = ["a", "b", "c", "d", "e", "f"];
@@ -317,6 +293,7 @@ public static partial class Keys
         .. Measuring(),
         .. Pagesful(),
         .. Planning(),
+        .. LookingBack(),
         .. EyesAndBars(),
         .. Beginning(),
         new(null, Act.Help, ["?", "F1"], "?", "help", Words.DoesHelp),
@@ -350,6 +327,9 @@ public static partial class Keys
             new(ScreenName.ToolRack, Act.GoEyes, ["y"], "y", "eyes", Words.DoesEyes),
             new(ScreenName.ToolRack, Act.GoBars, ["b"], "b", "bars", Words.DoesBars),
             new(ScreenName.ToolRack, Act.GoTrials, ["r"], "r", "trials", Words.DoesTrials, Need.Tools),
+            new(ScreenName.ToolRack, Act.GoYear, ["v"], "v", "year", Words.DoesYear, Need.Tools),
+            new(ScreenName.ToolRack, Act.GoLoans, ["n"], "n", "loans", Words.DoesLoans, Need.Tools),
+            new(ScreenName.ToolRack, Act.GoStockTake, ["k"], "k", "stock-take", Words.DoesStockTake, Need.Tools),
             new(ScreenName.ToolRack, Act.GoLedger, ["l"], "l", "ledger", Words.DoesLedger),
             new(ScreenName.ToolRack, Act.GoShop, ["s"], "s", "shop", Words.DoesShop),
             new(ScreenName.ToolRack, Act.GoNewTool, ["a"], "a", "add", Words.DoesNewTool),

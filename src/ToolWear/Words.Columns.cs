@@ -7,7 +7,9 @@ public static partial class Words
     internal const string ColumnMeanings = """
         a||the first of two groups that are compared
         a_mm|mm|a section's diameter, or its length along the eye
+        added||tools that came in the year: made in it, or entered in it where the day of making is not known
         after_mm|mm|the size after a rework
+        answer||whether to pull a tool before it fails: pull it, use it, not enough data
         area_mm2|mm2|the area of a section
         at_its_limit||yes where a slitter's edge is narrower than its slit needs
         at_risk||tools that still stood just before so many heats
@@ -21,6 +23,7 @@ public static partial class Words
         buy||the bars that have to be bought
         by||who measured, looked or found
         cause||why a tool was scrapped: worn, cracked, broken, bent, soft, glass-hard, lost, made-into, other
+        causes||what ended tools in the year
         chance_a_lasts_longer|0 to 1|the chance that tools of the first group last longer
         chance_lasts_session|0 to 1|the chance that it is inside its limits after its next usual session
         chance_lasts_session_with_cracks|0 to 1|the same, and that it neither cracks nor breaks
@@ -29,15 +32,23 @@ public static partial class Words
         closed||yes where a session has ended, no where it is open
         cooling||what cools the tool between heats: air, dip when black, compressed air, other; in hand-over what to do
         cost|money|what a rework, a batch or a tool cost
+        cost_a_finish_heat|money|what a heat on the finish drift costs
         cost_a_head|money|tooling for one head
         cost_a_head_hi90|money|nine times in ten at most so much
         cost_a_head_lo90|money|nine times in ten at least so much
         cost_a_heat|money|tooling for one heat
         cost_a_heat_hi90|money|nine times in ten at most so much
         cost_a_heat_lo90|money|nine times in ten at least so much
+        cost_a_rough_heat|money|what a heat on the rough drift costs
+        cost_at_best|money|what the heats of a head cost at the best number, were there parts of heats
+        cost_at_whole|money|the same at the better of the two whole numbers about it
+        cost_of_changing|money|what changing the tool before the session costs
+        cost_of_staying|money|what it costs on the average to leave it in
+        cost_without|money|what the heats of a head cost without rough heats
         cover|0 to 1|the certainty, by the number of new tools, none first
         crossed_out_by||the entry that crosses this one out
         cut_mm|mm|how long a piece is cut for one tool
+        days_out||days since a tool was lent
         deeper_mm|mm|how much deeper than its present mark the drift is driven; below zero less deep
         demand_heats|heats|weighted heats that the open orders ask of a place
         depth_mm|mm|how deep the eye goes through the head
@@ -47,6 +58,7 @@ public static partial class Words
         drift_mm|mm|the cold size of the drift that makes an eye
         driven||how an eye is driven: both faces, one face, through
         due_on||the day an order is due
+        ended||tools whose life had ended by the end of the year for a cause that lies in the tool, with heats from new known
         entered_on||the shop's day on which an entry was made
         entries||what happened to the tool, entry by entry
         entry||the entry's number in the ledger; in the CSV set the rank of the row among all rows of all event files
@@ -63,6 +75,7 @@ public static partial class Words
         far_length_mm|mm|the length of a slip-on eye at its far face
         far_width_mm|mm|its width there
         finding||what was found: sound, mushroomed, chipped, cracked, broken, bent, soft, glass-hard, picked-up, heat-checked, blunt, loose-handle, stuck, mark-gone
+        first_guess|heats|heats a head by the smith's first guess
         fit||how the handle sits in the eye: wedged, slip-on
         fitted_mm|mm|the wear to be expected at that reading by the forecast of today
         forge_by||the day by which to forge a batch
@@ -90,9 +103,12 @@ public static partial class Words
         heats_before|heats|heats a tool had before these records
         heats_before_how||how those are known: counted, estimated, unknown
         heats_by_length|heats|heats until dressing has made it too short
+        heats_by_records|heats|heats a head by closed sessions; empty until two tell them
         heats_from||where the heats a head come from: records, first guess
+        heats_from_new|heats|weighted heats of the tool since it was made
         heats_left|heats|about so many weighted heats until the limit, the middle of the forecast
         heats_now|heats|weighted heats since the last rework of that gauge mark
+        heats_read|heats|those after which the tool was read before it was reworked or scrapped
         heats_rest_on||what a stage's heats a head rest on
         heats_since|heats|weighted heats since a gauge mark was read
         hi90||nine times in ten at most so much
@@ -102,12 +118,14 @@ public static partial class Words
         if_forge_by||the day by which to forge under what was supposed
         if_number||how many to forge under what was supposed
         in_service||tools of that place in service that are counted on
+        in_use||tools not scrapped at the end of the year, or today
         into||the tool it was made into; the place it could be made into
         kind||form, place and gauge mark: tools of a kind are forecast together, kinds never influence each other
         large_radius_mm|mm|the large radius of a teardrop
         late||yes where the day to forge by is past
         learned||where the heats a head come from: from records, first guess
         least_at||where the room is least: nose, back, cheek, ends
+        least_finish_heats|heats|finish heats that a head always needs
         least_length_mm|mm|the least length that the eye's tolerance allows
         least_mm|mm|the least usable size at a gauge mark
         least_overall_mm|mm|the length over all under which a tool is too short
@@ -119,6 +137,7 @@ public static partial class Words
         left_on_the_shelf|money|what is left of tools that were made for an odd eye
         length_mm|mm|a length along the eye, of a bar or of a piece to cut
         length_there_mm|mm|the eye's length at the new mark
+        lent_on||the day a tool was lent
         life_heats|heats|the middle of the life from new to the limit
         life_hi90|heats|nine times in ten it lasts at most so many heats
         life_lo90|heats|nine times in ten it lasts at least so many heats
@@ -131,6 +150,8 @@ public static partial class Words
         lo95|0 to 1|nineteen times in twenty at least so much
         load||how hard a pattern's work is against the usual, which is 1
         log_likelihood||the logarithm of the likelihood at the best Weibull curve
+        looked_for_on||the day of the last stock-take that asked for the tool
+        looked_over||times that a tool was looked over in the year
         looked_over_on||the day the tool was last looked over
         loss_a_dressing_mm|mm|what one dressing takes off the length
         lot||the lot of the steel
@@ -142,8 +163,14 @@ public static partial class Words
         mass_kg|kg|a mass of steel
         mean_shape||the mean of the Weibull shape, prior and records together
         meaning||what a column or key means
+        measured||how much was measured in the year
         measures||what a gauge mark measures: length, width, nose-radius, edge, flat, overall, other
+        median_heats|heats|half of such tools have ended by so many weighted heats from new; empty is not enough data
+        median_hi95|heats|nineteen times in twenty at most so many; empty where the records set no bound
         median_life|heats|the heats by which half have failed
+        median_lo95|heats|nineteen times in twenty at least so many
+        missing||yes where the tool was not seen then and nothing shows it since
+        more_without_rough|heats|finish heats that it needs besides where there are no rough ones
         name||the name of a column or key
         needed||the least number of new tools that is sure enough
         new_a_heat|money|a heat of a new tool in the place of a worn one
@@ -174,6 +201,7 @@ public static partial class Words
         predicted_length_mm|mm|the eye's length by shrinkage alone
         predicted_width_mm|mm|its width by shrinkage alone
         price_a_kg|money a kg|what the bar's steel cost
+        pull_at_heats|heats|the heats from new at which pulling such tools costs least
         radius_mm|mm|the edge radius of a rectangle or the nose radius of a teardrop
         rate_mm_per_heat|mm a heat|the wear a weighted heat now
         rate_ratio||how many times as fast the first group wears as the second
@@ -184,21 +212,31 @@ public static partial class Words
         reforge|money|what re-forging a worn tool comes to
         resolution_mm|mm|what the caliper reads to
         rework_a_heat|money|a heat that a rework gains
+        rough_heats|heats|the best number of rough heats a head
+        rough_heats_that_help|heats|rough heats that take two thirds of those besides away
+        run_to_failure_a_heat|money|what a heat costs where tools are run till they fail
+        saving|money|what the better number saves on a head against none
         scale||the scale of the Weibull curve, in heats
         scrap_length_mm|mm|the drift's length under which its eye is out of tolerance
         scrap_mm|mm|the size at which a tool in use is scrapped
         scrap_width_mm|mm|the drift's width under which its eye is out of tolerance
-        scrapped||scrapped tools whose lives are known
+        scrapped||scrapped tools: in costs those whose lives are known, in year those scrapped in it
         se|0 to 1|the standard error of the share that survives
         seat_mm|mm|how far from its place a slip-on head sits on the handle
         seat_tolerance_mm|mm|how far it may sit either way
         section||the shape cut across: round, rectangle, oval, teardrop, other
+        seen||whether a tool was there at a stock-take: yes, no
+        seen_as||what shows it: stock-take, heats, reading, finding, rework, moved, entered
+        seen_on||the last day on which the ledger shows that the tool was there
         segment||the stretch between two reworks of a gauge mark, 1 first
         session||the session's name
+        session_heats|heats|heats of the next usual session
+        sessions||sessions in the year; in patterns those that the records are of; in heat-split those that its figures rest on, 0 where they were given
         set_cost|money|a whole set of tools for an odd eye
         set_cost_a_head|money|the same for one head
         setting||the setting's name: toolwear set --help
         shape||the shape of the Weibull curve; a shape in words
+        share_read|0 to 1|the share of the heats that a reading followed
         shift_mm|mm|how much deeper a tapered drift is driven
         size_mm|mm|the size that the caliper read, or the size now
         slit||the figures of a slit
@@ -234,6 +272,7 @@ public static partial class Words
         true_cost_a_heat|money|tooling for one heat as found on scrapped tools
         true_life_heats|heats|the life as found on scrapped tools
         true_stages||stages that the found cost covers
+        uncounted||sessions in which nobody counted the heads
         unit||the unit of a column
         until_near_heats|heats|weighted heats until the tool is near its limit, as at the hammer
         upset||whether the bar has to be upset
@@ -251,13 +290,17 @@ public static partial class Words
         weibull||the Weibull curve of the records alone; null where they are too few
         weibull_with_prior||the Weibull curve of records and prior together
         weight_kg|kg|what a bar weighs
-        what||what was done or happened, in words; of reworks: dressed, re-forged, straightened, welded, re-hardened
+        what||what was done or happened, in words; of loans: out, back; of reworks: dressed, re-forged, straightened, welded, re-hardened
         where||where an eye was measured: top, waist, bottom
+        who||who has a lent tool
+        whole_heats|heats|the better whole number of rough heats a head
         why||one sentence why
         width_mm|mm|a width across the eye, or the short way of a bar
         width_there_mm|mm|the eye's width at the new mark
         without_stages||stages that nothing is known of
         work||the work: slitting, opening, cheeks, sizing, fullering, other
+        worn_out||tools scrapped as worn
         worth|money|what a tool is still worth
+        year||the year
         """;
 }

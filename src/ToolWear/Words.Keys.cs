@@ -121,6 +121,8 @@ public static partial class Words
             Need.Working => "Nothing is being worked out.",
             Need.Eye => "There is no eye to speak of.",
             Need.Changed => "All of it is entered already.",
+            Need.Pedal => NoPedal,
+            Need.Years => "The records speak of no other year.",
             _ => "",
         };
 }

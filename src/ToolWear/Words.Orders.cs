@@ -82,6 +82,8 @@ public static partial class Words
 
     private static string Quoted(string name) => name.Contains(' ', StringComparison.Ordinal) ? $"'{name}'" : name;
 
+    internal static string ChangeOrderHeading(string order) => $"Order {order}";
+
     internal static string OrderDropped(string order) => $"Order {order} is dropped.";
 
     internal static string OrderFinished(string order) => $"Order {order} is done.";

@@ -65,7 +65,12 @@ public static partial class Words
                 "One tool: its readings, the wear to be expected with the band that holds it eight times in ten, the limit, the end to be expected. A break is a rework.",
             ScreenName.ForgeList => AboutForgeList,
             ScreenName.Orders => AboutOrders,
+            ScreenName.Patterns => AboutPatterns,
             ScreenName.Costs => AboutCosts,
+            ScreenName.Year => AboutYear,
+            ScreenName.Loans => AboutLoans,
+            ScreenName.HandOver => AboutHandOver,
+            ScreenName.StockTake => AboutStockTake,
             ScreenName.TrialPages =>
                 "Steels, lubricants and ways of cooling compared by how long the tools last, where the records can say something.",
             ScreenName.LedgerPages =>

@@ -13,7 +13,13 @@ public sealed class PlacesTests
         World world = new(folder.Path, hasDataFolder: true);
         world.Work();
         Assert.Equal(
-            ["data/toolwear/shop.db", "data/toolwear/shop.db.backups", "data/toolwear/shop.db.journal", "data/toolwear/shop.db.lock", "named/wear.csv"],
+            [
+                "data/toolwear/shop.db",
+                "data/toolwear/shop.db.backups",
+                "data/toolwear/shop.db.journal",
+                "data/toolwear/shop.db.lock",
+                "named/wear.csv",
+            ],
             world.Written()
         );
     }
@@ -25,7 +31,10 @@ public sealed class PlacesTests
         World world = new(folder.Path, hasDataFolder: false);
         world.Run("add-tool", "R3", "--form", "drift");
         string usual = OperatingSystem.IsMacOS() ? "home/Library/Application Support" : "home/.local/share";
-        Assert.All(world.Written(), path => Assert.StartsWith(usual + "/toolwear/shop.db", path, StringComparison.Ordinal));
+        Assert.All(
+            world.Written(),
+            path => Assert.StartsWith(usual + "/toolwear/shop.db", path, StringComparison.Ordinal)
+        );
         Assert.NotEmpty(world.Written());
     }
 
@@ -65,7 +74,9 @@ public sealed class PlacesTests
                 .. Directory
                     .EnumerateFiles(root, "*", SearchOption.AllDirectories)
                     .Select(path => Path.GetRelativePath(root, path).Replace('\\', '/'))
-                    .Select(path => path.Contains(".backups/", StringComparison.Ordinal) ? path[..path.LastIndexOf('/')] : path)
+                    .Select(path =>
+                        path.Contains(".backups/", StringComparison.Ordinal) ? path[..path.LastIndexOf('/')] : path
+                    )
                     .Distinct()
                     .Order(StringComparer.Ordinal),
             ];
@@ -75,6 +86,7 @@ public sealed class PlacesTests
             ProcessStartInfo start = new(Programs.ToolWear, arguments)
             {
                 WorkingDirectory = Path.Combine(root, "current"),
+                UseShellExecute = false,
                 RedirectStandardInput = true,
                 RedirectStandardOutput = true,
                 RedirectStandardError = true,

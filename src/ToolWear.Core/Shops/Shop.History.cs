@@ -52,6 +52,9 @@ public sealed partial record Shop
             EyeMeasured e => e.On,
             ToolSetAside e => e.On,
             ToolBroughtBack e => e.On,
+            ToolLent e => e.On,
+            ToolTakenBack e => e.On,
+            ToolLookedFor e => e.On,
             ToolScrapped e => e.On,
             _ => entered.Day,
         };

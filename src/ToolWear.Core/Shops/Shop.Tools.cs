@@ -1,4 +1,5 @@
 using ToolWear.Core.Ledger;
+using ToolWear.Core.Measure;
 using ToolWear.Core.Tools;
 
 namespace ToolWear.Core.Shops;
@@ -83,12 +84,14 @@ public sealed partial record Shop
             : entered;
 
     private Step SetAside(Entered entered, ToolSetAside e) =>
-        ChangeState(entered, e.Tool, e.On, ToolState.InService, ToolState.SetAside);
+        ChangeState(entered, e.Tool, e.On, ToolState.InService, ToolState.SetAside, "set aside");
 
     private Step BringBack(Entered entered, ToolBroughtBack e) =>
-        ChangeState(entered, e.Tool, e.On, ToolState.SetAside, ToolState.InService);
+        TryFind(e.Tool, out ToolInShop? tool) && tool.Lent is { } lent
+            ? $"{e.Tool} is lent to {FreeText.Shown(lent.To)}: take it back instead"
+            : ChangeState(entered, e.Tool, e.On, ToolState.SetAside, ToolState.InService, "brought back");
 
-    private Step ChangeState(Entered entered, ToolMark mark, DateOnly on, ToolState from, ToolState to)
+    private Step ChangeState(Entered entered, ToolMark mark, DateOnly on, ToolState from, ToolState to, string how)
     {
         if (Refused(entered, mark, on, out ToolInShop tool) is { } refusal)
         {
@@ -97,7 +100,7 @@ public sealed partial record Shop
 
         if (tool.State != from)
         {
-            return $"{mark} is {ToolStates.Words.Word(tool.State)}, so it cannot be {(to == ToolState.SetAside ? "set aside" : "brought back")}";
+            return $"{mark} is {ToolStates.Words.Word(tool.State)}, so it cannot be {how}";
         }
 
         if (on < tool.StateOn)
@@ -105,7 +108,7 @@ public sealed partial record Shop
             return $"{mark} changed its state on {tool.StateOn:yyyy-MM-dd} last: a day from then on is wanted";
         }
 
-        ToolInShop after = tool.With(entered) with { State = to, StateOn = on };
+        ToolInShop after = tool.With(entered) with { State = to, StateOn = on, Lent = entered.What as ToolLent };
         return this with { Tools = Tools.SetItem(tool.Id, after) };
     }
 
@@ -132,7 +135,13 @@ public sealed partial record Shop
             return $"{e.Tool} still has entries of {last:yyyy-MM-dd}: it cannot have been scrapped on {e.On:yyyy-MM-dd}";
         }
 
-        ToolInShop after = tool.With(entered) with { State = ToolState.Scrapped, StateOn = e.On, Scrapped = e };
+        ToolInShop after = tool.With(entered) with
+        {
+            State = ToolState.Scrapped,
+            StateOn = e.On,
+            Scrapped = e,
+            Lent = null,
+        };
         return this with
         {
             Tools = Tools.SetItem(tool.Id, after),
@@ -151,7 +160,10 @@ public sealed partial record Shop
             : on < tool.Tool.MadeOn
                 ? $"{mark} was made on {tool.Tool.MadeOn:yyyy-MM-dd}: nothing can have happened to it on {on:yyyy-MM-dd}"
             : tool.State == ToolState.Scrapped
-            && (on > tool.StateOn || entered.What is ToolScrapped or ToolSetAside or ToolBroughtBack)
+            && (
+                on > tool.StateOn
+                || entered.What is ToolScrapped or ToolSetAside or ToolBroughtBack or ToolLent or ToolTakenBack
+            )
                 ? $"{mark} was scrapped on {tool.StateOn:yyyy-MM-dd}"
             : null;
     }

@@ -76,6 +76,25 @@ public sealed class ShopSetting
             Range(0, 1000)
         );
 
+    /// <summary>The key of a foot pedal.</summary>
+    public static ShopSetting Pedal { get; } =
+        new(
+            "pedal_key",
+            "",
+            "the key that a foot pedal sends: at the hammer it adds a heat to the tools that work together; one sign, or one of "
+                + string.Join(", ", KeyWords),
+            PedalFault
+        );
+
+    /// <summary>Whether a bell rings.</summary>
+    public static ShopSetting Bell { get; } =
+        new(
+            "bell",
+            "no",
+            "yes to ring the terminal's bell when a tool has done at the hammer what it should do today",
+            OneOf("yes", "no")
+        );
+
     /// <summary>Whether this is the demo.</summary>
     public static ShopSetting Demo { get; } =
         new("demo", "no", "yes for the invented shop that shows the program", OneOf("yes", "no"));
@@ -99,6 +118,8 @@ public sealed class ShopSetting
         HammerDays,
         BarLength,
         NoseRoom,
+        Pedal,
+        Bell,
         Demo,
         BackupFolder,
         .. Enum.GetValues<Place>().SelectMany(place => Enum.GetValues<Work>().Select(work => MakeFactor(place, work))),
@@ -142,6 +163,17 @@ public sealed class ShopSetting
 
     /// <summary>The words of the days of the week, Sunday first as <see cref="DayOfWeek"/> counts.</summary>
     internal static ImmutableArray<string> DayWords { get; } = ["sun", "mon", "tue", "wed", "thu", "fri", "sat"];
+
+    // what pedals can be made to send besides signs
+    private static ImmutableArray<string> KeyWords =>
+        ["Enter", "PageUp", "PageDown", "Up", "Down", "Left", "Right", "F2 to F12"];
+
+    private static string? PedalFault(string value) =>
+        (value.Length == 1 && value[0] is > ' ' and < (char)127)
+        || (value != KeyWords[^1] && KeyWords.Contains(value, StringComparer.Ordinal))
+        || Enumerable.Range(2, 11).Any(number => value == string.Create(CultureInfo.InvariantCulture, $"F{number}"))
+            ? null
+            : $"one sign such as p, or one of {string.Join(", ", KeyWords)}";
 
     private static string? HammerDaysFault(string value)
     {

@@ -25,6 +25,12 @@ public sealed class ShopSettings
     /// <summary>What the shop's caliper reads to.</summary>
     public Length CaliperResolution => Length.FromMm(Number(ShopSetting.CaliperResolution));
 
+    /// <summary>The key of a foot pedal: one sign, or the name of a key; null where there is none.</summary>
+    public string? PedalKey => Get(ShopSetting.Pedal) is { Length: > 0 } key ? key : null;
+
+    /// <summary>Whether a bell rings when a tool has done what it should do today.</summary>
+    public bool HasBell => Get(ShopSetting.Bell) == "yes";
+
     /// <summary>Whether this is the demo, an invented shop.</summary>
     public bool IsDemo => Get(ShopSetting.Demo) == "yes";
 

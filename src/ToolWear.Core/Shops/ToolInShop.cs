@@ -19,6 +19,9 @@ public sealed record ToolInShop(
     Entries Events
 )
 {
+    /// <summary>Who has it and since when; null where it is not lent out. A lent tool counts as set aside.</summary>
+    public ToolLent? Lent { get; init; }
+
     /// <summary>The mark it has now.</summary>
     public ToolMark Mark => Tool.Mark;
 

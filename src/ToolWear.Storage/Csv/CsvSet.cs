@@ -36,6 +36,8 @@ public static class CsvSet
         new EyesMeasuredFile(),
         new ScrappedFile(),
         new AsideFile(),
+        new LoansFile(),
+        new StockTakesFile(),
         new OrdersFile(),
     ];
 

@@ -74,7 +74,7 @@ internal sealed class EventRanks(Shop shop, ImmutableDictionary<long, ToolMark> 
         && place.Day == open.On
         && place.Opening >= open.Opening
         && place.Stage != HistoryStage.Before
-        && what is not (ToolSetAside or ToolBroughtBack or ToolScrapped)
+        && what is not (ToolSetAside or ToolBroughtBack or ToolLent or ToolTakenBack or ToolScrapped)
         && shop.Sessions.Values.Any(session => session.On > open.On);
 
     private LedgerEntry Renamed(ToolInShop? tool, Entered entered)
@@ -88,6 +88,9 @@ internal sealed class EventRanks(Shop shop, ImmutableDictionary<long, ToolMark> 
             ToolLookedOver e => e with { Tool = mark },
             ToolSetAside e => e with { Tool = mark },
             ToolBroughtBack e => e with { Tool = mark },
+            ToolLent e => e with { Tool = mark },
+            ToolTakenBack e => e with { Tool = mark },
+            ToolLookedFor e => e with { Tool = mark },
             ToolScrapped { Into: not null } e => e with { Tool = mark, Into = marks[named[entered.Number]] },
             ToolScrapped e => e with { Tool = mark },
             EyeMeasured { Tool: not null } e => e with { Tool = marks[named[entered.Number]] },

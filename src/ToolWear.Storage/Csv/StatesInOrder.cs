@@ -21,7 +21,7 @@ internal static class StatesInOrder
             .GroupBy(at => events[at].Tool);
         foreach (int[] tool in tools.Select(tool => tool.ToArray()))
         {
-            if (Array.Exists(tool, at => events[at].What is ToolSetAside))
+            if (Array.Exists(tool, at => events[at].What is ToolSetAside or ToolLent))
             {
                 ArrangeOne(shop, events, tool, order);
             }
@@ -42,14 +42,14 @@ internal static class StatesInOrder
         {
             switch (events[tool[i]].What)
             {
-                case ToolSetAside:
+                case ToolSetAside or ToolLent:
                     aside = tool[i];
                     break;
-                case ToolBroughtBack:
+                case ToolBroughtBack or ToolTakenBack:
                     aside = -1;
                     break;
                 case HeatsWorked heats when aside >= 0 && shop.Sessions[heats.Session].On > events[aside].Place.Day:
-                    int back = Array.Find(tool[i..], at => events[at].What is ToolBroughtBack);
+                    int back = Array.Find(tool[i..], at => events[at].What is ToolBroughtBack or ToolTakenBack);
                     if (back > 0)
                     {
                         order[back] = (tool[i], -1);

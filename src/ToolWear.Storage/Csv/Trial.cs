@@ -88,7 +88,7 @@ internal sealed class Trial(ShopRead read, DateOnly today)
             case PatternDescribed e:
                 read.Doubt("pattern", e.Pattern);
                 break;
-            case ToolSetAside or ToolBroughtBack or ToolScrapped:
+            case ToolSetAside or ToolBroughtBack or ToolLent or ToolTakenBack or ToolScrapped:
                 read.Doubt("tool", refused.Tools[0].Text);
                 break;
             default:

@@ -44,6 +44,9 @@ public static class EntryFormat
         Row.For<EntryCrossedOut>("entry-crossed-out"),
         Row.For<HeadsDone>("heads-done"),
         Row.For<EntryCountsAgain>("entry-counts-again"),
+        Row.For<ToolLent>("tool-lent"),
+        Row.For<ToolTakenBack>("tool-taken-back"),
+        Row.For<ToolLookedFor>("tool-looked-for"),
     ];
 
     private static readonly FrozenDictionary<Type, Row> ByType = Rows.ToFrozenDictionary(row => row.Type);

@@ -59,4 +59,7 @@ namespace ToolWear.Storage.Entries;
 [JsonSerializable(typeof(EntryCrossedOut))]
 [JsonSerializable(typeof(HeadsDone))]
 [JsonSerializable(typeof(EntryCountsAgain))]
+[JsonSerializable(typeof(ToolLent))]
+[JsonSerializable(typeof(ToolTakenBack))]
+[JsonSerializable(typeof(ToolLookedFor))]
 internal sealed partial class EntryJson : JsonSerializerContext;

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using System.CommandLine;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Planning;

@@ -121,7 +121,7 @@ internal sealed class Call
             .. (parsed.CommandResult.Command as VerbCommand)?.Prints ?? [],
         ];
         string format = Get(Common.As) ?? "text";
-        return all.Contains(format)
+        return all.Contains(format, StringComparer.Ordinal)
             ? format
             : throw RefusedException.WrongUsage($"--as {format}: one of {string.Join(", ", all)}");
     }
@@ -202,6 +202,9 @@ internal sealed class Call
     /// <summary>A name as typed that nothing else reads, in normal form C; null where the option was left out.</summary>
     public string? Name(Option<string?> option) =>
         Get(option) is { } text ? Read(option.Name, text, FreeText.NameFault(text)) : null;
+
+    /// <summary>A name that has to be given, in normal form C.</summary>
+    public static string ReadName(string name, string text) => Read(name, text, FreeText.NameFault(text));
 
     /// <summary>A note as typed, in normal form C; null where the option was left out.</summary>
     public string? Note(Option<string?> option) => Get(option) is { } text ? ReadNote(option.Name, text) : null;

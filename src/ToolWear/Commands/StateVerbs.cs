@@ -17,7 +17,7 @@ internal static class StateVerbs
                 site,
                 "set-aside",
                 "Lays a tool aside for the time being: it is on no rack until it is brought back.",
-                "set-aside H4 \"lent to a friend\"",
+                "set-aside H4 \"waits to be straightened\"",
                 [Tool, Why],
                 call => Change(call, new ToolSetAside(call.Mark(Tool), call.On, Call.ReadNote("WHY", call.Get(Why))))
             ),

@@ -1,8 +1,6 @@
-using System.Collections.Immutable;
 using System.CommandLine;
 using ToolWear.Core.Wear.Trials;
 using ToolWear.Results;
-using ToolWear.Tables;
 
 namespace ToolWear.Commands;
 

@@ -56,7 +56,11 @@ public static class CardText
         );
         if (card.Forecast.Tool.State == ToolState.SetAside)
         {
-            text.Append($"set aside since {card.Forecast.Tool.StateOn:yyyy-MM-dd}\n");
+            text.Append(
+                card.Forecast.Tool.Lent is { } lent
+                    ? Wrapped.Of(Words.LentSince(lent.To, lent.On))
+                    : $"set aside since {card.Forecast.Tool.StateOn:yyyy-MM-dd}\n"
+            );
         }
 
         if (card.NextSession is { } session)

@@ -19,6 +19,9 @@ public static class EntryWords
             ToolStartedHere e => $"{e.Tool} starts here",
             ToolSetAside e => $"{e.On:yyyy-MM-dd}  set aside{Because(e.Why)}",
             ToolBroughtBack e => $"{e.On:yyyy-MM-dd}  brought back{Because(e.Why)}",
+            ToolLent e => $"{e.On:yyyy-MM-dd}  lent to {e.To}{Because(e.Note)}",
+            ToolTakenBack e => $"{e.On:yyyy-MM-dd}  back from a loan{Because(e.Note)}",
+            ToolLookedFor e => $"{e.On:yyyy-MM-dd}  stock-take: {(e.Seen ? "seen" : "not seen")}{By(e.By)}",
             ToolScrapped e => $"{e.On:yyyy-MM-dd}  scrapped, {ToolScrapped.CauseWords.Word(e.Cause)}"
                 + (e.Into is { } into ? $" {into}" : "")
                 + Because(e.Note),

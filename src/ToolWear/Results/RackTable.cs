@@ -101,7 +101,7 @@ public static class RackTable
             Cell.Of(left is null || tool.FollowedToItsLimit ? "" : Words.NotFollowedMark, shownIfEmpty: ""),
             Cell.Of(eye?.LengthMm, Eye),
             Cell.Of(eye?.WidthMm, Eye),
-            Cell.Of(verdict.Word, tool.Tool.State == ToolState.SetAside ? "set aside" : verdict.Word),
+            Cell.Of(verdict.Word, Words.AsideOr(tool.Tool, verdict)),
             Cell.Of(verdict.Why),
             Cell.Of(gauge?.History.Gauge.Name),
             Cell.Of(LookedOver.Of(forecasts.Shop, tool.Tool).Last?.On),

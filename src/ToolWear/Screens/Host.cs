@@ -38,6 +38,7 @@ public sealed class Host : Runnable
         Sitting.Supposed.Ready = Redraw;
         Sitting.Costs.Ready = Redraw;
         Sitting.Trials.Ready = Redraw;
+        Sitting.Years.Ready = Redraw;
         Sitting.Charts.Ready = Redraw;
         foreach (Screen screen in ScreenList.All(this))
         {
@@ -117,6 +118,10 @@ public sealed class Host : Runnable
                 Act.GoCosts => ScreenName.Costs,
                 Act.GoEyes => ScreenName.Eyes,
                 Act.GoBars => ScreenName.StockRack,
+                Act.GoYear => ScreenName.Year,
+                Act.GoHandOver => ScreenName.HandOver,
+                Act.GoLoans => ScreenName.Loans,
+                Act.GoStockTake => ScreenName.StockTake,
                 Act.GoTrials => ScreenName.TrialPages,
                 Act.GoLedger => ScreenName.LedgerPages,
                 Act.GoShop => ScreenName.ShopPage,
@@ -139,10 +144,14 @@ public sealed class Host : Runnable
     }
 
     /// <summary>Shows the screen before again, as it was.</summary>
-    public void Return()
+    public void Return() => Return(Before?.Name ?? ScreenName.ToolRack);
+
+    /// <summary>Shows a screen again, as it was.</summary>
+    /// <param name="name">Which.</param>
+    public void Return(ScreenName name)
     {
         Current.Visible = false;
-        Current = Before ?? screens[ScreenName.ToolRack];
+        Current = screens[name];
         Current.Visible = true;
         Current.SetFocus();
         Redraw();
@@ -196,7 +205,7 @@ public sealed class Host : Runnable
             return;
         }
 
-        KeyRow? row = Keys.Of(Current.Name).FirstOrDefault(each => IndexOf(each, press) >= 0);
+        KeyRow? row = Current.KeyRows.FirstOrDefault(each => IndexOf(each, press) >= 0);
         if (row is null)
         {
             return;

@@ -15,9 +15,22 @@ public readonly record struct KeyPress(string Name, string Typed)
         (Key.Delete, "Delete"),
         (Key.CursorUp, "Up"),
         (Key.CursorDown, "Down"),
+        (Key.CursorLeft, "Left"),
+        (Key.CursorRight, "Right"),
         (Key.PageUp, "PageUp"),
         (Key.PageDown, "PageDown"),
         (Key.F1, "F1"),
+        (Key.F2, "F2"),
+        (Key.F3, "F3"),
+        (Key.F4, "F4"),
+        (Key.F5, "F5"),
+        (Key.F6, "F6"),
+        (Key.F7, "F7"),
+        (Key.F8, "F8"),
+        (Key.F9, "F9"),
+        (Key.F10, "F10"),
+        (Key.F11, "F11"),
+        (Key.F12, "F12"),
     ];
 
     /// <summary>Names a key.</summary>

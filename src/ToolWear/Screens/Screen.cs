@@ -36,6 +36,9 @@ public abstract class Screen : View
     /// <summary>The rows between title and foot when it was drawn last.</summary>
     protected int Room { get; private set; } = 20;
 
+    /// <summary>Its keys as they are now.</summary>
+    public virtual IEnumerable<KeyRow> KeyRows => Keys.Of(Name);
+
     /// <summary>Whether what a key needs is there.</summary>
     /// <param name="need">What it needs.</param>
     /// <returns>True where it is.</returns>

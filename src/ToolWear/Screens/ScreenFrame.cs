@@ -71,8 +71,8 @@ public static class ScreenFrame
     public static IReadOnlyList<ImmutableArray<KeyRow>> Foot(Screen screen, int width, int height) =>
         Lines(
             [
-                .. Keys.Of(screen.Name)
-                    .Where(row => !row.OnlyInHelp && Works(screen, row))
+                .. screen
+                    .KeyRows.Where(row => !row.OnlyInHelp && Works(screen, row))
                     .Select(row => row with { Words = screen.WordsOf(row) }),
             ],
             width,

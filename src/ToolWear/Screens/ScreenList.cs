@@ -21,10 +21,15 @@ internal static class ScreenList
             new ToolTable.ToolTableScreen(host),
             new NewTool.NewToolScreen(host),
             new Orders.OrdersScreen(host),
+            new Patterns.PatternsScreen(host),
             new Costs.CostsScreen(host),
             new Eyes.EyesScreen(host),
             new SeriesPages.SeriesPagesScreen(host),
             new StockRack.StockRackScreen(host),
+            new Year.YearScreen(host),
+            new HandOver.HandOverScreen(host),
+            new Loans.LoansScreen(host),
+            new StockTake.StockTakeScreen(host),
         ];
 #pragma warning restore CA2000
 }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Measure;
+using ToolWear.Core.Planning.Years;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Wear;
 using ToolWear.Core.Wear.Trials;
@@ -30,6 +31,7 @@ public sealed class Sitting : IDisposable
         Plans = new Beside<Core.Planning.ForgeList>(onScreen, Plan);
         Supposed = new Beside<Core.Planning.ForgeList>(onScreen, Plan);
         Costs = new Beside<Core.Planning.ToolingCosts>(onScreen, Cost);
+        Years = new Beside<ShopYears>(onScreen, LookBack);
         Charts = new Charts(onScreen);
         Trials = new Beside<ShopTrialList>(onScreen, (shop, stop) => new ShopTrialList(ShopTrials.Of(shop, stop)));
     }
@@ -61,6 +63,9 @@ public sealed class Sitting : IDisposable
     /// <summary>What works the costs out, once they are asked for.</summary>
     public Beside<Core.Planning.ToolingCosts> Costs { get; }
 
+    /// <summary>What gathers the years, once they are asked for.</summary>
+    public Beside<ShopYears> Years { get; }
+
     /// <summary>What works the charts of wear cards out.</summary>
     public Charts Charts { get; }
 
@@ -80,6 +85,15 @@ public sealed class Sitting : IDisposable
     /// <param name="sentence">The sentence; empty for nothing.</param>
     /// <param name="ink">Its ink.</param>
     public void Say(string sentence, Ink ink = Ink.Plain) => Said = (sentence, ink);
+
+    /// <summary>Rings the terminal's bell where the shop wants it.</summary>
+    public void Ring()
+    {
+        if (Shop.Settings.HasBell)
+        {
+            Site.Tty?.WriteRaw("\a"u8.ToArray());
+        }
+    }
 
     /// <summary>Records entries all together or not at all; where they cannot be, says why.</summary>
     /// <param name="entries">What happened, in order.</param>
@@ -146,6 +160,7 @@ public sealed class Sitting : IDisposable
         Supposed.Dispose();
         Costs.Dispose();
         Trials.Dispose();
+        Years.Dispose();
         Charts.Dispose();
     }
 
@@ -160,6 +175,9 @@ public sealed class Sitting : IDisposable
 
     private static Core.Planning.ToolingCosts Cost(Shop shop, Core.Planning.Steps steps) =>
         Core.Planning.ToolingCosts.Of(new Core.Planning.ShopLives(ShopForecasts.Of(shop, steps.Stop)), steps);
+
+    private ShopYears LookBack(Shop shop, Core.Planning.Steps steps) =>
+        ShopYears.Of(new Core.Planning.ShopLives(ShopForecasts.Of(shop, steps.Stop)), Today, steps);
 
     private ImmutableArray<Entered> Standing(long first, long last) =>
         [.. Shop.Ledger.Skip((int)first - 1).Take((int)(last - first + 1)).Where(Stands)];

@@ -70,6 +70,31 @@ public sealed class CsvFaultTests
     public void A_bad_table_of_tools_is_refused_in_one_sentence(string text, string fault) =>
         Assert.Equal(fault, Faults(("tools.csv", text)));
 
+    [Theory]
+    [InlineData(
+        "loans.csv",
+        "tool,on,what,who\r\nR1,2026-04-01,out,\r\n",
+        "loans.csv:2: tool: R1: who has it is wanted"
+    )]
+    [InlineData(
+        "loans.csv",
+        "tool,on,what,who\r\nR1,2026-04-01,back,Ada\r\n",
+        "loans.csv:2: who: who has it stands in the row \"out\"; empty is right here"
+    )]
+    [InlineData("loans.csv", "tool,on,what\r\nR1,2026-04-01,back\r\n", "loans.csv:2: tool: R1 is not lent out")]
+    [InlineData(
+        "stock-takes.csv",
+        "tool,on,seen\r\nR1,2026-04-01,\r\n",
+        "stock-takes.csv:2: seen: yes or no is wanted: whether the tool was there"
+    )]
+    [InlineData(
+        "stock-takes.csv",
+        "tool,on,seen\r\nR2,2026-04-01,yes\r\n",
+        "stock-takes.csv:2: tool: no tool is marked R2; tools.csv names every tool"
+    )]
+    public void Bad_loans_and_stock_takes_are_refused_in_one_sentence(string file, string text, string fault) =>
+        Assert.Equal(fault, Faults(("tools.csv", "tool,form\r\nR1,drift\r\n"), (file, text)));
+
     [Fact]
     public void An_unknown_column_is_named_with_those_there_are() =>
         Assert.Equal(

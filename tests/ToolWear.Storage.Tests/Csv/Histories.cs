@@ -19,7 +19,9 @@ internal static class Histories
             .. shop.Tools.Values.SelectMany(
                 (tool, i) =>
                     shop.HistoryOf(tool)
-                        .Where(each => each.Entered.What is ToolSetAside or ToolBroughtBack)
+                        .Where(each =>
+                            each.Entered.What is ToolSetAside or ToolBroughtBack or ToolLent or ToolTakenBack
+                        )
                         .Select(each => $"{i}: {Plain(each.Entered.What)}")
                         .Append($"{i}: {tool.State} {tool.StateOn:O} {tool.Tool.Start}")
             ),
@@ -32,7 +34,7 @@ internal static class Histories
         HeatsWorked? last = null;
         foreach ((HistoryPlace place, Entered entered) in shop.HistoryOf(tool))
         {
-            if (entered.What is ToolStartedHere or ToolSetAside or ToolBroughtBack)
+            if (entered.What is ToolStartedHere or ToolSetAside or ToolBroughtBack or ToolLent or ToolTakenBack)
             {
                 continue;
             }
@@ -74,6 +76,9 @@ internal static class Histories
             ToolScrapped e => (e with { Tool = default, Into = null }).ToString(),
             ToolSetAside e => (e with { Tool = default }).ToString(),
             ToolBroughtBack e => (e with { Tool = default }).ToString(),
+            ToolLent e => (e with { Tool = default }).ToString(),
+            ToolTakenBack e => (e with { Tool = default }).ToString(),
+            ToolLookedFor e => (e with { Tool = default }).ToString(),
             _ => what.ToString(),
         };
 }

@@ -28,7 +28,7 @@ internal static class RandomShop
     ];
 
     public static readonly Gen<ShopInHand> Gen =
-        from steps in CsCheck.Gen.Select(CsCheck.Gen.Int[0, 25], CsCheck.Gen.Int[0, 999], CsCheck.Gen.Int[0, 999]).List[
+        from steps in CsCheck.Gen.Select(CsCheck.Gen.Int[0, 29], CsCheck.Gen.Int[0, 999], CsCheck.Gen.Int[0, 999]).List[
             0,
             120
         ]
@@ -59,8 +59,6 @@ internal static class RandomShop
             0 or 1 or 2 => new ToolAdded(Tool(tool, a, b)),
             3 => new ToolRemarked(tool, ShopInHand.Mark(Marks[b % Marks.Length])),
             4 => new ToolStartedHere(tool, note),
-            5 or 6 => new ToolSetAside(tool, on, note),
-            7 or 8 => new ToolBroughtBack(tool, on, null),
             9 => new ToolScrapped(tool, on, (ScrapCause)(b % 7), null, note),
             10 => new ToolScrapped(tool, on, ScrapCause.MadeInto, ShopInHand.Mark(Marks[b % Marks.Length]), null),
             11 or 12 => new SessionOpened($"s{a}", on, a % 2 == 0 ? null : "axe", Care.Usual, note, null),
@@ -105,14 +103,25 @@ internal static class RandomShop
                 null
             ),
             23 => new HeadsDone(session, "open", (b % 4) + 1),
+            5 or 6 or 7 or 8 or 24 or 25 or 26 or 27 or 28 => Moved(kind, tool, on, note),
             _ => OfAnEntry(shop, kind, b),
         };
     }
 
+    private static LedgerEntry Moved(int kind, ToolMark tool, DateOnly on, string note) =>
+        kind switch
+        {
+            5 or 6 => new ToolSetAside(tool, on, note),
+            7 or 8 => new ToolBroughtBack(tool, on, null),
+            24 or 25 => new ToolLent(tool, on, "a smith near by", note),
+            26 or 27 => new ToolTakenBack(tool, on, note),
+            _ => new ToolLookedFor(tool, on, note.Length % 2 == 0, null),
+        };
+
     private static LedgerEntry OfAnEntry(ShopInHand shop, int kind, int b)
     {
         long[] crossed = [.. shop.Shop.CrossedOut.Keys.Order()];
-        return kind == 24 && crossed.Length > 0
+        return kind == 29 && b % 2 == 0 && crossed.Length > 0
             ? new EntryCountsAgain(crossed[b % crossed.Length], "right after all")
             : new EntryCrossedOut((b % Math.Max(1, shop.Shop.NextNumber)) + 1, "wrong");
     }

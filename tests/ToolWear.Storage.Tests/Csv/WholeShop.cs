@@ -205,6 +205,9 @@ internal static class WholeShop
     {
         shop.Enter(new ToolSetAside(ShopInHand.Mark("Ä3"), ShopInHand.Day("2026-05-04"), "loaned"));
         shop.Enter(new ToolBroughtBack(ShopInHand.Mark("Ä3"), ShopInHand.Day("2026-05-06"), null));
+        shop.Enter(new ToolLent(ShopInHand.Mark("Ä3"), ShopInHand.Day("2026-05-06"), "=a smith", "=for a day"));
+        shop.Enter(new ToolTakenBack(ShopInHand.Mark("Ä3"), ShopInHand.Day("2026-05-06"), "-with rust"));
+        shop.Enter(new ToolLookedFor(ShopInHand.Mark("Ä3"), ShopInHand.Day("2026-05-06"), Seen: false, "@hand"));
         shop.Open("2026-05-06", "2026-05-06");
         shop.Work("2026-05-06", "Ä3", 4);
         shop.Close("2026-05-06");

@@ -45,8 +45,7 @@ public sealed partial class EntryGens
             Kind(new ToolGens(pool).Tool.Select(tool => new ToolAdded(tool))),
             Kind(Gen.Select(pool.Mark, pool.Mark, (from, to) => new ToolRemarked(from, to))),
             Kind(Gen.Select(pool.Mark, pool.Note, (mark, why) => new ToolStartedHere(mark, why))),
-            Kind(Gen.Select(pool.Mark, pool.Day, pool.Note, (mark, on, why) => new ToolSetAside(mark, on, why))),
-            Kind(Gen.Select(pool.Mark, pool.Day, pool.Note, (mark, on, why) => new ToolBroughtBack(mark, on, why))),
+            .. ComingAndGoing(),
             Kind(Scrapped()),
             Kind(Opened()),
             Kind(
@@ -96,6 +95,31 @@ public sealed partial class EntryGens
             Kind(Settings()),
             Kind(Gen.Select(pool.Entry, Texts.Name, (entry, why) => new EntryCrossedOut(entry, why))),
             Kind(Gen.Select(pool.Entry, Texts.Name, (entry, why) => new EntryCountsAgain(entry, why))),
+        ];
+
+    private IEnumerable<(Type Type, Gen<LedgerEntry> Entries)> ComingAndGoing() =>
+        [
+            Kind(Gen.Select(pool.Mark, pool.Day, pool.Note, (mark, on, why) => new ToolSetAside(mark, on, why))),
+            Kind(Gen.Select(pool.Mark, pool.Day, pool.Note, (mark, on, why) => new ToolBroughtBack(mark, on, why))),
+            Kind(
+                Gen.Select(
+                    pool.Mark,
+                    pool.Day,
+                    pool.Name,
+                    pool.Note,
+                    (mark, on, to, note) => new ToolLent(mark, on, to, note)
+                )
+            ),
+            Kind(Gen.Select(pool.Mark, pool.Day, pool.Note, (mark, on, note) => new ToolTakenBack(mark, on, note))),
+            Kind(
+                Gen.Select(
+                    pool.Mark,
+                    pool.Day,
+                    Gen.Bool,
+                    name,
+                    (mark, on, seen, by) => new ToolLookedFor(mark, on, seen, by)
+                )
+            ),
         ];
 
     private static (Type Type, Gen<LedgerEntry> Entries) Kind<T>(Gen<T> entries)

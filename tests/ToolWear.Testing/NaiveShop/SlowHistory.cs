@@ -25,6 +25,9 @@ internal sealed class SlowHistory(SlowPresent present, SlowTool tool)
             ToolLookedOver e => e.On,
             ToolSetAside e => e.On,
             ToolBroughtBack e => e.On,
+            ToolLent e => e.On,
+            ToolTakenBack e => e.On,
+            ToolLookedFor e => e.On,
             ToolScrapped e => e.On,
             _ => entered.Day,
         };

@@ -138,6 +138,12 @@ internal sealed class SlowPresent(IReadOnlyList<Entered> standing)
             case ToolSetAside e:
                 (tool.State, tool.StateOn) = (ToolState.SetAside, e.On);
                 break;
+            case ToolLent e:
+                (tool.State, tool.StateOn, tool.IsLent) = (ToolState.SetAside, e.On, true);
+                break;
+            case ToolTakenBack e:
+                (tool.State, tool.StateOn, tool.IsLent) = (ToolState.InService, e.On, false);
+                break;
             case ToolBroughtBack e:
                 (tool.State, tool.StateOn) = (ToolState.InService, e.On);
                 break;

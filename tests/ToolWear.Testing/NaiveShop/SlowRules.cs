@@ -15,7 +15,10 @@ internal sealed class SlowRules(SlowPresent present, Entered entered)
             ToolRemarked e => IsInUse(e.From) && IsFree(e.To),
             ToolStartedHere e => IsInUse(e.Tool),
             ToolSetAside e => CanChange(e.Tool, e.On, ToolState.InService),
-            ToolBroughtBack e => CanChange(e.Tool, e.On, ToolState.SetAside),
+            ToolBroughtBack e => CanChange(e.Tool, e.On, ToolState.SetAside) && !present.Find(e.Tool)!.IsLent,
+            ToolLent e => e.To.Trim().Length > 0 && CanChange(e.Tool, e.On, ToolState.InService),
+            ToolTakenBack e => CanChange(e.Tool, e.On, ToolState.SetAside) && present.Find(e.Tool)!.IsLent,
+            ToolLookedFor e => CanHappen(e.Tool, e.On),
             ToolScrapped e => CanScrap(e),
             SessionOpened e => present.Session(e.Session) is null
                 && present.All<SessionOpened>().All(each => !present.IsOpen(each.Session))

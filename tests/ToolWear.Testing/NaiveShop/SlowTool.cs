@@ -22,6 +22,8 @@ internal sealed class SlowTool(long id, Tool tool)
 
     public bool StartUnknown { get; set; }
 
+    public bool IsLent { get; set; }
+
     public List<Entered> Events { get; } = [];
 
     public bool HasGauge(string name) =>

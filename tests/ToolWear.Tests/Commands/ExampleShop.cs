@@ -51,6 +51,10 @@ internal static class ExampleShop
             [
                 ["open-session", "--pattern", "hatchet"],
             ],
+            "take-back" or "loans" =>
+            [
+                ["lend", "H4", "a smith near by", "--on", "2026-11-08", "--note", "until spring"],
+            ],
             "restore" =>
             [
                 ["backup", "shop-2026-05-01.backup"],

@@ -14,7 +14,7 @@ internal sealed class BareScreens : IDisposable
     private readonly ConcurrentQueue<Action> waiting = new();
     private readonly Bench bench;
 
-    public BareScreens(TestSite site, int width = 80, int height = 24)
+    public BareScreens(TestSite site, int width = 80, int height = 24, Tty? tty = null)
     {
         Site world = new(
             TextWriter.Null,
@@ -24,7 +24,10 @@ internal sealed class BareScreens : IDisposable
             () => new string('0', 32),
             site.Store,
             site.Folder
-        );
+        )
+        {
+            Tty = tty,
+        };
         (Width, Height) = (width, height);
         bench = Bench.ToWrite(world, site.Store);
         Sitting = new Sitting(world, bench, null, waiting.Enqueue);
@@ -73,6 +76,7 @@ internal sealed class BareScreens : IDisposable
             || Sitting.Supposed.IsBehind
             || Sitting.Costs.IsBehind
             || Sitting.Trials.IsBehind
+            || Sitting.Years.IsBehind
             || Sitting.Charts.IsBehind
         );
 

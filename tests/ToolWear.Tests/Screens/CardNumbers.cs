@@ -59,7 +59,9 @@ internal sealed class CardNumbers(
     public void TakeHead(Numbers words)
     {
         words.TakeText($"{Mark} ");
-        words.Take($"(?<= for eye \\S+, |drift, |punch, |slitter, |fuller, |cut, |die, |bolster, |flatter, ){Steel()}(?= )");
+        words.Take(
+            $"(?<= for eye \\S+, |drift, |punch, |slitter, |fuller, |cut, |die, |bolster, |flatter, ){Steel()}(?= )"
+        );
         // the chart leaves room for three lines of it
         string verdict = $"{rack["verdict"]}: {rack["why"]}";
         int taken = words.Take(System.Text.RegularExpressions.Regex.Escape(verdict));
@@ -126,7 +128,9 @@ internal sealed class CardNumbers(
         );
         foreach (JsonElement row in json.GetProperty("made_into").EnumerateArray())
         {
-            words.Take(System.Text.RegularExpressions.Regex.Escape(row.GetProperty("heats_rest_on").GetString() ?? "-"));
+            words.Take(
+                System.Text.RegularExpressions.Regex.Escape(row.GetProperty("heats_rest_on").GetString() ?? "-")
+            );
         }
 
         double[] shares = [.. figures.Where(figure => Math.Abs(figure) < 10).Select(figure => figure * 100)];
@@ -184,7 +188,13 @@ internal sealed class CardNumbers(
         );
         one.Take(
             "limit now \\((?<chance>#)%\\)",
-            ("chance", Numbers.Rounded(Parsed(file["chance_past_limit"].Length == 0 ? "0" : file["chance_past_limit"]) * 100, 0))
+            (
+                "chance",
+                Numbers.Rounded(
+                    Parsed(file["chance_past_limit"].Length == 0 ? "0" : file["chance_past_limit"]) * 100,
+                    0
+                )
+            )
         );
         one.Take("usually lasts (?<guess>#) heats", ("guess", Numbers.Heats(gauge.History.Wear.GuessHeats)));
         if (gauge.Forecast is { } forecast)

@@ -15,7 +15,10 @@ internal static partial class ChartNumbers
         int axis = lines.FindIndex(line => line.Contains('└', StringComparison.Ordinal));
         int top = lines.FindIndex(line => line.Contains('│', StringComparison.Ordinal));
         string[] rows = [.. lines[top..axis]];
-        double[] sizes = [.. rows.Select(row => row.Split('│')[0].Trim()).Where(tick => tick.Length > 0).Select(Parsed)];
+        double[] sizes =
+        [
+            .. rows.Select(row => row.Split('│')[0].Trim()).Where(tick => tick.Length > 0).Select(Parsed),
+        ];
         Steps([.. sizes.Reverse()], where);
         string[] heats = lines[axis + 1].Split(' ', StringSplitOptions.RemoveEmptyEntries);
         Assert.Equal("heats", heats[^1]);

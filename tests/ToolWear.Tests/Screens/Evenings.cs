@@ -107,6 +107,7 @@ internal sealed class Evenings : IEvening
                 !sitting.Plans.IsBehind
                 && !sitting.Supposed.IsBehind
                 && !sitting.Costs.IsBehind
+                && !sitting.Years.IsBehind
                 && !sitting.Forecaster.IsBehind,
             "forge list and costs"
         );

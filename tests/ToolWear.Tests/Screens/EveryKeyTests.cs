@@ -35,6 +35,7 @@ public sealed class EveryKeyTests
         ["c"],
         ["c", .. Enumerable.Repeat("Down", 8), "r"],
         ["r"],
+        ["v"],
         ["?"],
         ["l", "/"],
     ];
@@ -63,6 +64,10 @@ public sealed class EveryKeyTests
         ["o"],
         ["o", "a"],
         ["o", "Enter"],
+        ["o", "p"],
+        ["o", "p", "a"],
+        ["o", "p", "n"],
+        ["o", "p", "Enter"],
         ["y"],
         ["y", "a"],
         ["y", "n"],
@@ -73,6 +78,14 @@ public sealed class EveryKeyTests
         ["b", "a"],
         ["b", "Enter"],
         ["h", "?"],
+        ["h", "o"],
+        ["n"],
+        ["n", "a"],
+        ["n", "a", "H", "4", "Enter", "A", "Enter", "Enter"],
+        ["n", "Enter"],
+        ["k"],
+        ["k", "n", "w"],
+        ["k", "x"],
     ];
 
     private static readonly string[][] OfAnEmptyStore =

@@ -11,20 +11,18 @@ namespace ToolWear.Tests.Screens;
 public sealed partial class FigureTests(DemoFixture demo) : IClassFixture<DemoFixture>
 {
     // what is only typed or chosen there, or explains keys, and shows no figure of the shop
-    private static readonly string[] WithoutFigures =
-    [
-        "FirstStartText",
-        "GuidedText",
-        "HelpText",
-        "ToolTableText",
-    ];
+    private static readonly string[] WithoutFigures = ["FirstStartText", "GuidedText", "HelpText", "ToolTableText"];
 
     /// <summary>For each text class of the screens how its picture is come by from the rack, and the commands that give its figures.</summary>
     private static readonly (string Text, string[] Keys, string[] Commands)[] Figures =
     [
         ("ToolRackText", [], ["rack", "rack --as csv"]),
         ("ChoosingText", ["h"], ["rack --as csv", "hand-over"]),
-        ("HammerText", ["h", "Enter"], ["hand-over --as csv", "card H6 --as json", "card FU1 --as json", "card SF1 --as json"]),
+        (
+            "HammerText",
+            ["h", "Enter"],
+            ["hand-over --as csv", "card H6 --as json", "card FU1 --as json", "card SF1 --as json"]
+        ),
         ("ClosingText", ["h", "Enter", "3", "b", "s"], ["hand-over", "ledger"]),
         ("CaliperRoundText", ["m"], ["to-measure", "rack --as csv"]),
         ("WearCardText", ["Enter", "w"], ["card AP1"]),
@@ -37,6 +35,11 @@ public sealed partial class FigureTests(DemoFixture demo) : IClassFixture<DemoFi
         ("SeriesPagesText", ["y", "p"], ["series A"]),
         ("StockRackText", ["b"], ["bars", "bars '4140 32'"]),
         ("TrialPagesText", ["r"], ["trials"]),
+        ("YearText", ["v"], ["year"]),
+        ("LoansText", ["n"], ["loans"]),
+        ("PatternsText", ["o", "p"], ["patterns"]),
+        ("HandOverText", ["h", "o"], ["hand-over", "hand-over --as csv"]),
+        ("StockTakeText", ["k"], ["stock-take"]),
         ("LedgerPagesText", ["l"], ["ledger"]),
         ("ShopPageText", ["s"], ["settings"]),
     ];
@@ -51,8 +54,13 @@ public sealed partial class FigureTests(DemoFixture demo) : IClassFixture<DemoFi
             .. House
                 .Program.GetTypes()
                 .Where(type => type.Namespace?.StartsWith("ToolWear.Screens.", StringComparison.Ordinal) == true)
-                .Where(type => type.Name.EndsWith("Text", StringComparison.Ordinal) && type is { IsAbstract: true, IsSealed: true })
-                .Where(type => type.GetMethods(BindingFlags.Static | BindingFlags.Public | BindingFlags.NonPublic).Any(method => method.Name.StartsWith("Draw", StringComparison.Ordinal)))
+                .Where(type =>
+                    type.Name.EndsWith("Text", StringComparison.Ordinal) && type is { IsAbstract: true, IsSealed: true }
+                )
+                .Where(type =>
+                    type.GetMethods(BindingFlags.Static | BindingFlags.Public | BindingFlags.NonPublic)
+                        .Any(method => method.Name.StartsWith("Draw", StringComparison.Ordinal))
+                )
                 .Select(type => type.Name),
         ];
         Assert.True(texts.Length > 15, $"only {texts.Length} texts");
@@ -67,10 +75,16 @@ public sealed partial class FigureTests(DemoFixture demo) : IClassFixture<DemoFi
         (string text, string[] keys, string[] commands) = Figures[which];
         using TestSite site = ExampleShop.Make(demo);
         string picture = Shown(site, keys);
-        HashSet<string> given = [.. commands.SelectMany(line => Numbers(site.Done(ExampleShop.Split(line)))).SelectMany(Rounded)];
+        HashSet<string> given =
+        [
+            .. commands.SelectMany(line => Numbers(site.Done(ExampleShop.Split(line)))).SelectMany(Rounded),
+        ];
         string[] shown = [.. Numbers(Figured(picture)).Distinct()];
         string[] missing = [.. shown.Where(number => !given.Contains(number))];
-        Assert.True(missing.Length == 0, $"{text}: {string.Join(" ", missing)} of {shown.Length} figures is given by none of {string.Join(", ", commands)}\n{picture}");
+        Assert.True(
+            missing.Length == 0,
+            $"{text}: {string.Join(" ", missing)} of {shown.Length} figures is given by none of {string.Join(", ", commands)}\n{picture}"
+        );
     }
 
     private static string Shown(TestSite site, string[] keys)
@@ -91,7 +105,12 @@ public sealed partial class FigureTests(DemoFixture demo) : IClassFixture<DemoFi
     {
         string[] lines = picture.TrimEnd('\n').Split('\n');
         int foot = Array.FindLastIndex(lines, line => line.Trim().Length == 0);
-        return string.Join('\n', lines[1..(foot < 1 ? ^1 : foot)].Where(line => !Axis().IsMatch(line)).Select(line => NoFigure().Replace(line, "")));
+        return string.Join(
+            '\n',
+            lines[1..(foot < 1 ? ^1 : foot)]
+                .Where(line => !Axis().IsMatch(line))
+                .Select(line => NoFigure().Replace(line, ""))
+        );
     }
 
     /// <summary>A number of a command, whole and as people round it: files hold more decimals than a screen has room for.</summary>
@@ -107,7 +126,8 @@ public sealed partial class FigureTests(DemoFixture demo) : IClassFixture<DemoFi
         return ways.Select(way => way.TrimStart('0'));
     }
 
-    private static IEnumerable<string> Numbers(string text) => Number().Matches(text).Select(match => match.Value.TrimStart('0'));
+    private static IEnumerable<string> Numbers(string text) =>
+        Number().Matches(text).Select(match => match.Value.TrimStart('0'));
 
     [GeneratedRegex("(?<![0-9.A-Za-z])[0-9]+(\\.[0-9]+)?")]
     private static partial Regex Number();

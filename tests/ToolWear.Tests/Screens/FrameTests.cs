@@ -16,7 +16,7 @@ public sealed partial class FrameTests
     {
         KeyRow[] more =
         [
-            .. new[] { "o orders", "c costs", "y eyes", "b bars", "p year", "n hand-over", "w stock-take" }
+            .. new[] { "o orders", "c costs", "y eyes", "b bars", "v year", "n loans", "k stock-take" }
                 .Select(each => each.Split(' '))
                 .Where(each => !Keys.Of(ScreenName.ToolRack).Any(row => row.Shown == each[0]))
                 .Select(each => Row(each[0], each[1])),

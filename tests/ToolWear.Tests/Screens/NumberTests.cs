@@ -151,8 +151,9 @@ public sealed class NumberTests(DemoFixture demo) : IClassFixture<DemoFixture>
             : row["left_hi90"].Length == 0 ? $"over {About(row["left_lo90"])}"
             : $"{About(row["left_lo90"])}-{About(row["left_hi90"])}";
         string eye =
-            row["eye_length_mm"].Length == 0 ? "-"
-            : $"{Rounded(row["eye_length_mm"], 1)}x{Rounded(row["eye_width_mm"], 1)}";
+            row["eye_length_mm"].Length == 0
+                ? "-"
+                : $"{Rounded(row["eye_length_mm"], 1)}x{Rounded(row["eye_width_mm"], 1)}";
         (int From, int Width, string Expected)[] columns =
         [
             (0, 1, row["next"] == "yes" ? ">" : ""),
@@ -174,7 +175,9 @@ public sealed class NumberTests(DemoFixture demo) : IClassFixture<DemoFixture>
         Assert.Contains(line.Substring(2, 3).Trim(), new[] { "", row["eye"], "all" });
         string why = line.Length > 81 ? line[81..].TrimEnd() : "";
         Assert.True(
-            why.EndsWith('…') ? row["why"].StartsWith(why[..^1], StringComparison.Ordinal) : why == row["why"] || line.Length <= 81,
+            why.EndsWith('…')
+                ? row["why"].StartsWith(why[..^1], StringComparison.Ordinal)
+                : why == row["why"] || line.Length <= 81,
             $"{mark}: {why}, expected {row["why"]}"
         );
         return mark;
@@ -191,10 +194,11 @@ public sealed class NumberTests(DemoFixture demo) : IClassFixture<DemoFixture>
     )
     {
         List<List<string>> rows = CsvCells.Of(csv);
-        return rows
-            .Skip(1)
+        return rows.Skip(1)
             .Where(row => row.Count == rows[0].Count)
-            .Select(row => rows[0].Zip(row).ToDictionary(each => each.First, each => each.Second, StringComparer.Ordinal))
+            .Select(row =>
+                rows[0].Zip(row).ToDictionary(each => each.First, each => each.Second, StringComparer.Ordinal)
+            )
             .ToDictionary(name, StringComparer.Ordinal);
     }
 }

@@ -30,7 +30,10 @@ internal sealed partial class Numbers
     public static string Rounded(double value, int places)
     {
         decimal rounded = decimal.Round((decimal)value, places, MidpointRounding.AwayFromZero);
-        return (rounded == 0 ? 0 : rounded).ToString("F" + places.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
+        return (rounded == 0 ? 0 : rounded).ToString(
+            "F" + places.ToString(CultureInfo.InvariantCulture),
+            CultureInfo.InvariantCulture
+        );
     }
 
     /// <summary>Heats as worked: at most one decimal.</summary>

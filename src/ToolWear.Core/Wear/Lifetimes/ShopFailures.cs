@@ -46,7 +46,31 @@ public sealed record ShopFailures(ImmutableArray<WatchedLife> Lives, int LeftOut
     /// <param name="shop">The shop.</param>
     /// <param name="tool">The tool.</param>
     /// <returns>Zero or more, or null where it came in use and nobody knows with how many.</returns>
-    public static double? HeatsFromNew(Shop shop, ToolInShop tool) => Watched(shop, tool)?.Heats;
+    public static double? HeatsFromNew(Shop shop, ToolInShop tool) => Watched(shop, tool, DateOnly.MaxValue)?.Heats;
+
+    /// <summary>The life of a tool as known on a day, its end for any cause that lies in the tool.</summary>
+    /// <remarks>One that was lost, made into another or put away for something else did not end: it is watched to its last
+    /// heat.</remarks>
+    /// <param name="shop">The shop.</param>
+    /// <param name="tool">The tool.</param>
+    /// <param name="until">The last day that counts.</param>
+    /// <returns>The life, null where it cannot be placed on a scale of heats.</returns>
+    public static WatchedLife? EndedBy(Shop shop, ToolInShop tool, DateOnly until)
+    {
+        if (Watched(shop, tool, until) is not var (heats, from, hasFailed))
+        {
+            return null;
+        }
+
+        bool hasEnded =
+            hasFailed
+            || (
+                tool.Scrapped is { } scrapped
+                && scrapped.On <= until
+                && scrapped.Cause is not (ScrapCause.Lost or ScrapCause.MadeInto or ScrapCause.Other)
+            );
+        return hasEnded && heats <= 0 ? null : new WatchedLife(heats, hasEnded, from);
+    }
 
     private static ShopFailures Gather(Shop shop, ToolInShop[] tools)
     {
@@ -56,11 +80,11 @@ public sealed record ShopFailures(ImmutableArray<WatchedLife> Lives, int LeftOut
 
     // a failure before the first heat on record has no place on a scale of heats
     private static WatchedLife? LifeOf(Shop shop, ToolInShop tool) =>
-        Watched(shop, tool) is not var (heats, from, hasFailed) || (hasFailed && heats <= 0)
+        Watched(shop, tool, DateOnly.MaxValue) is not var (heats, from, hasFailed) || (hasFailed && heats <= 0)
             ? null
             : new WatchedLife(heats, hasFailed, from);
 
-    private static (double Heats, double From, bool HasFailed)? Watched(Shop shop, ToolInShop tool)
+    private static (double Heats, double From, bool HasFailed)? Watched(Shop shop, ToolInShop tool, DateOnly until)
     {
         if (tool.Tool.Start.IsUnknown)
         {
@@ -69,8 +93,13 @@ public sealed record ShopFailures(ImmutableArray<WatchedLife> Lives, int LeftOut
 
         double from = tool.Tool.Start.HeatsBefore?.Count ?? 0;
         double heats = from;
-        foreach ((_, Entered entered) in shop.HistoryOf(tool))
+        foreach ((HistoryPlace place, Entered entered) in shop.HistoryOf(tool))
         {
+            if (place.Day > until)
+            {
+                break;
+            }
+
             switch (entered.What)
             {
                 case HeatsWorked worked:

@@ -16,6 +16,9 @@ public sealed record LookedOver(
     bool SoundSinceHeats
 )
 {
+    /// <summary>Its last return from a loan after which nobody found it sound; null where there is none.</summary>
+    public ToolTakenBack? BackFromLoan { get; private init; }
+
     /// <summary>Reads a tool's history.</summary>
     /// <param name="shop">The shop.</param>
     /// <param name="tool">The tool.</param>
@@ -24,13 +27,28 @@ public sealed record LookedOver(
     {
         LookedOver seen = new(null, null, null, SoundSinceHeats: tool.Tool.Start.As == Tools.StartedAs.New);
         ImmutableArray<(HistoryPlace Place, Entered Entered)> history = shop.HistoryOf(tool);
-        return history.Aggregate(seen, (before, each) => before.After(each.Entered.What));
+        // a finding of the day of the return that was entered after it was made after it, wherever a session puts it
+        long sound = history.Aggregate(
+            0L,
+            (last, each) =>
+                each.Entered.What is ToolLookedOver { Finding: Finding.Sound }
+                    ? Math.Max(last, each.Entered.Number)
+                    : last
+        );
+        return history.Aggregate(
+            seen,
+            (before, each) =>
+                each.Entered.What is ToolTakenBack && each.Entered.Number < sound
+                    ? before
+                    : before.After(each.Entered.What)
+        );
     }
 
     private LookedOver After(LedgerEntry what) =>
         what switch
         {
             HeatsWorked => this with { SoundSinceHeats = false },
+            ToolTakenBack back => this with { SoundSinceHeats = false, BackFromLoan = back },
             ToolReworked rework => Reworked(rework),
             ToolLookedOver finding => Found(finding),
             _ => this,
@@ -49,7 +67,13 @@ public sealed record LookedOver(
 
     private LookedOver Found(ToolLookedOver found)
     {
-        LookedOver after = this with { Last = found, SoundSinceHeats = found.Finding == Finding.Sound };
+        bool isSound = found.Finding == Finding.Sound;
+        LookedOver after = this with
+        {
+            Last = found,
+            SoundSinceHeats = isSound,
+            BackFromLoan = isSound ? null : BackFromLoan,
+        };
         return found.Finding switch
         {
             Finding.Sound => after with { Dressing = null },

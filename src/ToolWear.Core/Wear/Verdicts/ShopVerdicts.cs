@@ -117,7 +117,8 @@ public static class ShopVerdicts
         };
 
     private static string Unseen(LookedOver seen) =>
-        seen.Last is not { } last ? "never looked over"
+        seen.BackFromLoan is { } back ? $"back from a loan on {back.On:yyyy-MM-dd} and not found sound since"
+        : seen.Last is not { } last ? "never looked over"
         : last.Finding == Finding.Sound ? $"not looked over since its last heats, last on {last.On:yyyy-MM-dd}"
         : $"found {Found(last)} and not found sound since";
 

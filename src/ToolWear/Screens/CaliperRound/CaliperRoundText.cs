@@ -94,6 +94,15 @@ public static class CaliperRoundText
         }
     }
 
+    /// <summary>The findings with their keys.</summary>
+    /// <param name="width">Columns.</param>
+    /// <returns>Lines.</returns>
+    internal static IEnumerable<string> FindingLines(int width) =>
+        Picture.Flow(
+            Keys.FindingKeys.Zip(ToolLookedOver.FindingWords.All, (key, word) => $"{key} {word}"),
+            Math.Max(10, width)
+        );
+
     private static void DrawList(Picture body, Shop shop, ImmutableArray<long> tools, int wanting, ListPlace place)
     {
         body.Put(0, 0, wanting == 0 ? Words.NothingToMeasure : Words.ToMeasureHeading, Ink.Strong, ListWidth);
@@ -141,15 +150,7 @@ public static class CaliperRoundText
 
     private static void DrawFindings(Picture right, int y, InHand hand)
     {
-        string[] findings =
-        [
-            Words.FoundOn,
-            .. Picture.Flow(
-                Keys.FindingKeys.Zip(ToolLookedOver.FindingWords.All, (key, word) => $"{key} {word}"),
-                Math.Max(10, right.Width)
-            ),
-            hand.By is { } by ? Words.LookedBy(by) : "",
-        ];
+        string[] findings = [Words.FoundOn, .. FindingLines(right.Width), hand.By is { } by ? Words.LookedBy(by) : ""];
         // all of them or, in a low window, none: help has them too
         for (int i = 0; y + findings.Length <= right.Height && i < findings.Length; i++)
         {

@@ -68,6 +68,9 @@ public sealed class ChoosingScreen(Host host) : Screen(host)
             case Act.Pattern:
                 NextPattern();
                 break;
+            case Act.GoHandOver:
+                Host.Go(act);
+                break;
             case Act.Enter:
                 Begin();
                 break;

@@ -13,6 +13,10 @@ public abstract class GuidedEntry(GuidedLine guided)
     /// <summary>What stands below the open question.</summary>
     public virtual string Below => "";
 
+    /// <summary>Takes the answer that is typed.</summary>
+    /// <returns>True where it was the last question.</returns>
+    public virtual bool Next() => guided.Next();
+
     /// <summary>Takes the answers; where one is wrong it notes so, and nothing is taken.</summary>
     /// <param name="read">The answers.</param>
     /// <param name="sitting">The sitting.</param>

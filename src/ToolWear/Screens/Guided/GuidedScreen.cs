@@ -51,7 +51,7 @@ public abstract class GuidedScreen(Host host) : Screen(host)
             case Act.Move:
                 entry.Guided.Choose(which == 0 ? -1 : 1);
                 break;
-            case Act.Enter when entry.Guided.Next():
+            case Act.Enter when entry.Next():
                 Take(entry);
                 break;
             case Act.Back:

@@ -24,6 +24,25 @@ public sealed class HammerScreen(Host host) : Screen(host)
     private ImmutableArray<PatternStage> Stages => LastTime.Stages(Sitting.Shop, Host.Board.Pattern);
 
     /// <inheritdoc />
+    public override IEnumerable<KeyRow> KeyRows =>
+        Keys.Of(Name)
+            .Select(row =>
+                row.Act == Act.Pedal && Pedal.KeyOf(Sitting.Shop) is { } key
+                    ? row with
+                    {
+                        Names = [key],
+                        Shown = key,
+                    }
+                    : row
+            );
+
+    /// <summary>What the pedal adds a heat to: the set that works together, or the one tool there is.</summary>
+    private ImmutableArray<BoardTool> UnderThePedal =>
+        Host.Board.Together.Length > 1 ? Host.Board.Together
+        : Host.Board.Chosen.Length == 1 ? Host.Board.Chosen
+        : [];
+
+    /// <inheritdoc />
     public override void Open()
     {
         if (Sitting.Shop.OpenSession is { } open && Host.BoardOf != open.Name)
@@ -39,6 +58,7 @@ public sealed class HammerScreen(Host host) : Screen(host)
             Need.Chosen => !Host.Board.Chosen.IsEmpty,
             Need.Set => Host.Board.Together.Length > 1,
             Need.Stage => !Stages.IsEmpty,
+            Need.Pedal => Pedal.KeyOf(Sitting.Shop) is not null && !UnderThePedal.IsEmpty,
             Need.Recorded => Sitting.CanTakeBack || LastTally().Length > 0,
             _ => base.Has(need),
         };
@@ -57,6 +77,9 @@ public sealed class HammerScreen(Host host) : Screen(host)
             case Act.Together:
                 Tally(Host.Board.Together, Heats.Of(1));
                 break;
+            case Act.Pedal:
+                Tally(UnderThePedal, Heats.Of(1));
+                break;
             case Act.Head when which < Stages.Length:
                 Head(which);
                 break;
@@ -65,6 +88,9 @@ public sealed class HammerScreen(Host host) : Screen(host)
                 break;
             case Act.Toggle:
                 Host.Go(ScreenName.Choosing);
+                break;
+            case Act.GoHandOver:
+                Host.Go(act);
                 break;
             case Act.Close:
                 Host.Go(ScreenName.Closing);
@@ -114,14 +140,22 @@ public sealed class HammerScreen(Host host) : Screen(host)
     private void Tally(ImmutableArray<BoardTool> tools, Heats each)
     {
         Session open = Sitting.Shop.OpenSession!;
+        BoardTool[] before = [.. tools.Where(tool => MoreToday(tool) > 0)];
         if (Sitting.Record(Board.Heat(Sitting.Shop, open.Name, tools, each)))
         {
             Sitting.Say(
                 Words.HeatAdded([.. tools.Select(tool => Sitting.Shop.Tools[tool.Tool].Mark.Text)], each),
                 Ink.Done
             );
+            // once, at the heat with which a tool has done what it should do today
+            if (before.Any(tool => MoreToday(tool) == 0))
+            {
+                Sitting.Ring();
+            }
         }
     }
+
+    private int? MoreToday(BoardTool tool) => HammerText.MoreToday(Sitting.Shop, Sitting.Forecasts, tool.Tool);
 
     private void Head(int stage)
     {

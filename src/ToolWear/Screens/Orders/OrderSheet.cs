@@ -7,7 +7,7 @@ using ToolWear.Screens.Guided;
 namespace ToolWear.Screens.Orders;
 
 /// <summary>An order that is being entered or changed, question by question.</summary>
-public sealed class OrderSheet
+public sealed class OrderSheet : GuidedEntry
 {
     private const int Pattern = 0;
     private const int Heads = 1;
@@ -20,24 +20,20 @@ public sealed class OrderSheet
     private readonly OrderDescribed? before;
 
     private OrderSheet(Shop shop, DateOnly today, OrderDescribed? before)
+        // the name of an order that there is stays: under another name it would be another order
+        : base(new GuidedLine(before is null ? Questions(shop) : Questions(shop)[..Name]))
     {
         (this.shop, this.today, this.before) = (shop, today, before);
-        ImmutableArray<Question> questions =
-        [
-            new(Words.PatternAsked, Words.PatternMeaning, [.. shop.Patterns.Keys]),
-            new(Words.HeadsAsked, Words.HeadsMeaning, []),
-            new(Words.DueAsked, Words.DueMeaning, []),
-            new(Words.OrderAsked, Words.OrderMeaning, []),
-        ];
-        // the name of an order that there is stays: under another name it would be another order
-        Guided = new GuidedLine(before is null ? questions : questions[..Name]);
         Guided.Offer(Pattern, before?.Pattern ?? shop.Patterns.Keys.First());
         Guided.Offer(Heads, (before?.Heads)?.ToString(CultureInfo.InvariantCulture) ?? "");
         Guided.Offer(Due, Iso(before?.DueOn ?? today.AddDays(UsualDays)));
     }
 
-    /// <summary>The questions and answers.</summary>
-    public GuidedLine Guided { get; }
+    /// <inheritdoc />
+    public override string Heading => before is null ? Words.NewOrderHeading : Words.ChangeOrderHeading(before.Order);
+
+    /// <summary>The order that was entered; null before.</summary>
+    public OrderDescribed? Order { get; private set; }
 
     /// <summary>A new order.</summary>
     /// <param name="shop">The shop; it has a pattern.</param>
@@ -52,11 +48,11 @@ public sealed class OrderSheet
     /// <returns>The sheet.</returns>
     public static OrderSheet Change(Shop shop, DateOnly today, OrderDescribed order) => new(shop, today, order);
 
-    /// <summary>Takes the answer that is typed, and offers a name once pattern and due day are known.</summary>
+    /// <summary>Takes the answer that is typed, and offers a name once the pattern is known.</summary>
     /// <returns>True where it was the last question.</returns>
-    public bool Next()
+    public override bool Next()
     {
-        bool isLast = Guided.Next();
+        bool isLast = base.Next();
         if (before is null && Guided.At == Name && Guided[Name].Length == 0)
         {
             Guided.Offer(Name, FreeName(Guided[Pattern]));
@@ -65,31 +61,31 @@ public sealed class OrderSheet
         return isLast;
     }
 
-    /// <summary>The order that the answers come to.</summary>
-    /// <param name="refusal">The question that was answered wrongly and why, where one was.</param>
-    /// <returns>The order; null where an answer is wrong.</returns>
-    public OrderDescribed? Order(out (int At, string Why)? refusal)
+    /// <inheritdoc />
+    public override bool Take(AnswersRead read, Sitting sitting)
     {
-        refusal = null;
-        string name = before?.Order ?? Guided[Name].Trim();
-        if (!int.TryParse(Guided[Heads], NumberStyles.None, CultureInfo.InvariantCulture, out int heads) || heads == 0)
+        string name = before?.Order ?? read.Text(Name) ?? "";
+        if (
+            !int.TryParse(read.Text(Heads), NumberStyles.None, CultureInfo.InvariantCulture, out int heads)
+            || heads == 0
+        )
         {
-            refusal = (Heads, Words.NoHeadsOfOrder(Guided[Heads]));
-        }
-        else if (ReadDay(Guided[Due].Trim(), today) is not { } due)
-        {
-            refusal = (Due, Words.NoDay(Guided[Due]));
-        }
-        else if (before is null && shop.Orders.GetValueOrDefault(name) is { State: OrderState.Open })
-        {
-            refusal = (Name, Words.OrderThere(name));
-        }
-        else
-        {
-            return new OrderDescribed(name, Guided[Pattern], heads, due, OrderState.Open);
+            read.Refuse(Heads, Words.NoHeadsOfOrder(Guided[Heads]));
         }
 
-        return null;
+        if (ReadDay(read.Text(Due) ?? "", today) is not { } due)
+        {
+            read.Refuse(Due, Words.NoDay(Guided[Due]));
+            return false;
+        }
+
+        if (before is null && shop.Orders.GetValueOrDefault(name) is { State: OrderState.Open })
+        {
+            read.Refuse(Name, Words.OrderThere(name));
+        }
+
+        Order = new OrderDescribed(name, read.Text(Pattern) ?? "", heads, due, OrderState.Open);
+        return read.Refusal is null && sitting.Record(Order);
     }
 
     /// <summary>Reads a day as a smith types it.</summary>
@@ -123,6 +119,14 @@ public sealed class OrderSheet
 
         return null;
     }
+
+    private static ImmutableArray<Question> Questions(Shop shop) =>
+        [
+            new(Words.PatternAsked, Words.PatternMeaning, [.. shop.Patterns.Keys]),
+            new(Words.HeadsAsked, Words.HeadsMeaning, []),
+            new(Words.DueAsked, Words.DueMeaning, []),
+            new(Words.OrderAsked, Words.OrderMeaning, []),
+        ];
 
     private string FreeName(string pattern)
     {

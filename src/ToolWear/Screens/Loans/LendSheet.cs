@@ -1,0 +1,51 @@
+using System.Collections.Immutable;
+using ToolWear.Core.Ledger;
+using ToolWear.Core.Shops;
+using ToolWear.Core.Tools;
+using ToolWear.Screens.Drawing;
+using ToolWear.Screens.Guided;
+using ToolWear.Screens.ToolRack;
+
+namespace ToolWear.Screens.Loans;
+
+/// <summary>A tool that is being lent.</summary>
+/// <param name="shop">The shop.</param>
+public sealed class LendSheet(Shop shop) : GuidedEntry(new GuidedLine(Questions(shop)))
+{
+    private const int Tool = 0;
+    private const int To = 1;
+    private const int Note = 2;
+
+    /// <inheritdoc />
+    public override string Heading => Words.LendHeading;
+
+    /// <inheritdoc />
+    public override bool Take(AnswersRead read, Sitting sitting)
+    {
+        if (!ToolMark.TryParse(read.Text(Tool) ?? "", out ToolMark mark, out string refusal))
+        {
+            read.Refuse(Tool, refusal);
+        }
+
+        string to = read.Text(To) ?? "";
+        if (to.Length == 0)
+        {
+            read.Refuse(To, Words.WhoWanted);
+        }
+
+        if (read.Refusal is not null || !sitting.Record(new ToolLent(mark, sitting.Today, to, read.Text(Note))))
+        {
+            return false;
+        }
+
+        sitting.Say(Words.LentNow(mark.Text, to), Ink.Done);
+        return true;
+    }
+
+    private static ImmutableArray<Question> Questions(Shop shop) =>
+        [
+            new("Tool", Words.AskLent, [.. ToolRackText.InService(shop).Select(tool => tool.Mark.Text)]),
+            new("Lent to", Words.AskLentTo, []),
+            new("Note", Words.AskLentNote, []),
+        ];
+}

@@ -1,0 +1,112 @@
+using System.Collections.Immutable;
+using ToolWear.Core.Ledger;
+using ToolWear.Core.Planning;
+using ToolWear.Core.Shops;
+using ToolWear.Results;
+using ToolWear.Screens.Drawing;
+using ToolWear.Screens.Guided;
+
+namespace ToolWear.Screens.Patterns;
+
+/// <summary>The patterns, stage by stage, with the heats a head that they take.</summary>
+/// <param name="host">Where it is shown.</param>
+public sealed class PatternsScreen(Host host) : GuidedScreen(host)
+{
+    private readonly ListPlace place = new();
+    private (Shop Shop, ImmutableArray<HeatsAHead> Stages)? known;
+
+    /// <inheritdoc />
+    public override ScreenName Name => ScreenName.Patterns;
+
+    /// <inheritdoc />
+    protected override string ListHeading => Words.PatternsHeading;
+
+    /// <inheritdoc />
+    protected override int Count => Stages.Length;
+
+    private ImmutableArray<HeatsAHead> Stages
+    {
+        get
+        {
+            if (known is not { } last || !ReferenceEquals(last.Shop, Sitting.Shop))
+            {
+                known = (Sitting.Shop, PatternTable.Stages(Sitting.Shop));
+            }
+
+            return known.Value.Stages;
+        }
+    }
+
+    private (PatternDescribed Pattern, int At) Chosen
+    {
+        get
+        {
+            int row = Math.Clamp(place.Chosen, 0, Stages.Length - 1);
+            PatternDescribed pattern = Sitting.Shop.Patterns[Stages[row].Pattern];
+            return (pattern, row - FirstOf(pattern.Pattern));
+        }
+    }
+
+    /// <inheritdoc />
+    public override bool Has(Need need) =>
+        need switch
+        {
+            Need.Row => Entry is not null || !Stages.IsEmpty,
+            Need.MorePages => Entry is null && Stages.Length > PatternsText.RowsFor(Room),
+            _ => base.Has(need),
+        };
+
+    /// <inheritdoc />
+    protected override void DoInList(Act act, int which)
+    {
+        switch (act)
+        {
+            case Act.Move or Act.Page:
+                place.Move(act, which, Stages.Length, PatternsText.RowsFor(Room));
+                break;
+            case Act.Add:
+                Begin(StageSheet.NewPattern(Sitting.Shop));
+                break;
+            case Act.NewStage:
+                Begin(StageSheet.Next(Sitting.Shop, Chosen.Pattern, Chosen.At));
+                break;
+            case Act.Enter:
+                Begin(StageSheet.Change(Sitting.Shop, Chosen.Pattern, Chosen.At));
+                break;
+            case Act.LeaveOut:
+                LeaveOut();
+                break;
+            default:
+                Host.Go(ScreenName.Orders);
+                break;
+        }
+    }
+
+    /// <inheritdoc />
+    protected override void ComposeList(Picture body) => PatternsText.Draw(body, Stages, place);
+
+    /// <inheritdoc />
+    protected override void Entered(GuidedEntry entered)
+    {
+        (PatternDescribed pattern, int at) = ((StageSheet)entered).Made!.Value;
+        place.Choose(FirstOf(pattern.Pattern) + at, Stages.Length);
+        Sitting.Say(Words.PatternEntered(pattern.Pattern, pattern.Stages.Length), Ink.Done);
+    }
+
+    private int FirstOf(string pattern) => Stages.ToList().FindIndex(each => each.Pattern == pattern);
+
+    private void LeaveOut()
+    {
+        (PatternDescribed pattern, int at) = Chosen;
+        if (pattern.Stages.Length == 1)
+        {
+            Sitting.Say(Words.StageOneLeft, Ink.Warn);
+        }
+        else if (Sitting.Record(pattern with { Stages = pattern.Stages.RemoveAt(at) }))
+        {
+            // the next stroke must not fall on a stage of another pattern
+            place.Choose(FirstOf(pattern.Pattern) + Math.Min(at, pattern.Stages.Length - 2), Stages.Length);
+            Sitting.Say(Words.StageLeftOut(pattern.Pattern, pattern.Stages[at].Name), Ink.Done);
+        }
+    }
+}

@@ -1,0 +1,161 @@
+using System.Collections.Immutable;
+using ToolWear.Core.Ledger;
+using ToolWear.Core.Shops;
+using ToolWear.Screens.Drawing;
+
+namespace ToolWear.Screens.StockTake;
+
+/// <summary>Every tool is looked for, one after another; then what was not seen.</summary>
+/// <param name="host">Where it is shown.</param>
+public sealed class StockTakeScreen(Host host) : Screen(host)
+{
+    private readonly ListPlace place = new();
+    private (Shop Shop, bool OnlyMissing, ImmutableArray<ToolPresence> Tools)? known;
+    private bool onlyMissing;
+
+    // the tool of which it is asked whether it is lost
+    private long? asked;
+
+    /// <inheritdoc />
+    public override ScreenName Name => ScreenName.StockTake;
+
+    /// <inheritdoc />
+    public override string Heading => onlyMissing ? Words.MissingHeading : Words.StockTakeHeading;
+
+    private ImmutableArray<ToolPresence> Tools
+    {
+        get
+        {
+            if (known is not { } last || !ReferenceEquals(last.Shop, Sitting.Shop) || last.OnlyMissing != onlyMissing)
+            {
+                ImmutableArray<ToolPresence> all = ToolPresence.All(Sitting.Shop);
+                known = (Sitting.Shop, onlyMissing, onlyMissing ? [.. all.Where(each => each.IsMissing)] : all);
+            }
+
+            return known.Value.Tools;
+        }
+    }
+
+    /// <inheritdoc />
+    public override void Open()
+    {
+        (onlyMissing, asked) = (false, null);
+        // where one stopped: the first tool that was not looked for today
+        int next = Tools.ToList().FindIndex(each => each.LookedFor?.On != Sitting.Today);
+        place.Choose(Math.Max(0, next), Tools.Length);
+    }
+
+    /// <inheritdoc />
+    public override bool Has(Need need) =>
+        need switch
+        {
+            Need.Row => asked is null && !Tools.IsEmpty,
+            Need.Choice => asked is null && Tools.Length > 1,
+            Need.MorePages => asked is null && Tools.Length > StockTakeText.RowsFor(Room),
+            Need.Asked => asked is not null,
+            Need.Tools => asked is null && base.Has(need),
+            _ => base.Has(need),
+        };
+
+    /// <inheritdoc />
+    public override string WordsOf(KeyRow row) =>
+        row.Act switch
+        {
+            Act.Back when asked is not null => Words.KeepIt,
+            Act.Words when onlyMissing => Words.AllAgain,
+            _ => base.WordsOf(row),
+        };
+
+    /// <inheritdoc />
+    public override void Do(Act act, int which)
+    {
+        switch (act)
+        {
+            case Act.Move or Act.Page:
+                place.Move(act, which, Tools.Length, StockTakeText.RowsFor(Room));
+                break;
+            case Act.Seen:
+                Answer(seen: true);
+                break;
+            case Act.NotSeen:
+                Answer(seen: false);
+                break;
+            case Act.Words:
+                onlyMissing = !onlyMissing;
+                place.Choose(0, Tools.Length);
+                break;
+            case Act.Lose:
+                asked = Chosen.Tool.Id;
+                break;
+            case Act.Enter:
+                ToolInShop lost = Sitting.Shop.Tools[asked!.Value];
+                asked = null;
+                if (Sitting.Record(new ToolScrapped(lost.Mark, Sitting.Today, ScrapCause.Lost, null, null)))
+                {
+                    Sitting.Say(Words.ScrappedNow(lost.Mark), Ink.Done);
+                }
+
+                break;
+            case Act.Back when asked is not null:
+                asked = null;
+                break;
+            default:
+                Host.Go(Host.Home);
+                break;
+        }
+    }
+
+    /// <inheritdoc />
+    public override void TakenBack(ImmutableArray<Entered> entries)
+    {
+        asked = null;
+        if (entries[0].What is ToolLookedFor looked)
+        {
+            int row = Tools.ToList().FindIndex(each => each.Tool.Mark == looked.Tool);
+            place.Choose(row < 0 ? place.Chosen : row, Tools.Length);
+        }
+    }
+
+    /// <inheritdoc />
+    public override void Compose(Picture body) =>
+        StockTakeText.Draw(
+            body,
+            Tools,
+            place,
+            Sitting.Today,
+            asked is { } id ? Words.LostAsked(Sitting.Shop.Tools[id].Mark.Text) : null
+        );
+
+    private ToolPresence Chosen
+    {
+        get
+        {
+            place.Choose(place.Chosen, Tools.Length);
+            return Tools[place.Chosen];
+        }
+    }
+
+    private void Answer(bool seen)
+    {
+        ToolInShop tool = Chosen.Tool;
+        bool isLast = place.Chosen == Tools.Length - 1;
+        if (!Sitting.Record(new ToolLookedFor(tool.Mark, Sitting.Today, seen, null)))
+        {
+            return;
+        }
+
+        Sitting.Say(Words.SeenNow(tool.Mark.Text, seen), seen ? Ink.Done : Ink.Warn);
+        ImmutableArray<ToolPresence> all = ToolPresence.All(Sitting.Shop);
+        if (!onlyMissing && isLast && all.All(each => each.LookedFor?.On == Sitting.Today))
+        {
+            int missing = all.Count(each => each.IsMissing);
+            onlyMissing = true;
+            place.Choose(0, Tools.Length);
+            Sitting.Say(Words.StockTaken(all.Length - missing, missing), Ink.Done);
+        }
+        else if (!onlyMissing)
+        {
+            place.Choose(place.Chosen + 1, Tools.Length);
+        }
+    }
+}

@@ -1,0 +1,137 @@
+using System.Collections.Immutable;
+using ToolWear.Core.Planning.Years;
+using ToolWear.Results;
+using ToolWear.Screens.Drawing;
+using ToolWear.Tables;
+
+namespace ToolWear.Screens.Year;
+
+/// <summary>The text of a year: tools, causes, heads, measuring, one below the other.</summary>
+public static class YearText
+{
+    private const int Steel = 18;
+    private const int InUse = 33;
+    private const int New = 38;
+    private const int Scrapped = 48;
+    private const int WornOut = 54;
+    private const int Life = 79;
+    private const int Wide = 48;
+
+    /// <summary>Draws a year.</summary>
+    /// <param name="body">Where to.</param>
+    /// <param name="year">The year.</param>
+    /// <param name="first">The first line shown.</param>
+    /// <returns>How many lines there are.</returns>
+    public static int Draw(Picture body, ShopYear year, int first)
+    {
+        ImmutableArray<Action<int>> lines =
+        [
+            .. Tools(body, YearTables.Lives(year)),
+            .. Causes(body, YearTables.Causes(year)),
+            .. Heads(body, YearTables.Heads(year)),
+            .. Measured(body, YearTables.Measured(year)),
+        ];
+        for (int i = 0; i < body.Height && first + i < lines.Length; i++)
+        {
+            lines[first + i](i);
+        }
+
+        return lines.Length;
+    }
+
+    private static IEnumerable<Action<int>> Tools(Picture body, Table table)
+    {
+        yield return y =>
+        {
+            body.Put(0, y, "Tools", Ink.Strong);
+            body.Put(Steel, y, "Steel", Ink.Strong);
+            body.PutRight(InUse, y, "In use", Ink.Strong);
+            body.PutRight(New, y, "New", Ink.Strong);
+            body.PutRight(Scrapped, y, "Scrapped", Ink.Strong);
+            body.PutRight(WornOut, y, "Worn", Ink.Strong);
+            body.PutRight(Life, y, "Half last (heats)", Ink.Strong);
+        };
+        Cell At(ImmutableArray<Cell> row, string name) => row[table.IndexOf(name)];
+        foreach (ImmutableArray<Cell> row in table.Rows)
+        {
+            yield return y =>
+            {
+                body.Put(0, y, row[0].Shown, Ink.Strong, Steel - 1);
+                body.Put(Steel, y, At(row, "steel").Shown, Ink.Plain, InUse - Steel - 7);
+                body.PutRight(InUse, y, At(row, "in_use").Shown);
+                body.PutRight(New, y, At(row, "added").Shown);
+                body.PutRight(Scrapped, y, At(row, "scrapped").Shown);
+                body.PutRight(WornOut, y, At(row, "worn_out").Shown);
+                body.PutRight(
+                    Life,
+                    y,
+                    Lasting(At(row, "median_heats"), At(row, "median_lo95"), At(row, "median_hi95"))
+                );
+            };
+        }
+
+        if (table.Rows.IsEmpty)
+        {
+            yield return y => body.Put(2, y, Words.NoToolsThen, Ink.Quiet);
+        }
+
+        foreach (string line in Picture.Wrap(Words.YearBasisShort, Math.Max(20, body.Width - 2)))
+        {
+            yield return y => body.Put(2, y, line, Ink.Quiet);
+        }
+    }
+
+    private static IEnumerable<Action<int>> Causes(Picture body, Table table)
+    {
+        yield return _ => { };
+        string said = string.Join(", ", table.Rows.Select(row => $"{row[0].Shown} {row[1].Shown}"));
+        yield return y =>
+        {
+            int at = body.Put(0, y, Words.YearCauses + ": ", Ink.Strong);
+            body.Put(at, y, said.Length > 0 ? said : Words.NothingScrapped);
+        };
+    }
+
+    private static IEnumerable<Action<int>> Heads(Picture body, Table table)
+    {
+        yield return _ => { };
+        foreach (string line in Picture.Wrap(Words.YearHeads, Math.Max(20, body.Width)))
+        {
+            yield return y => body.Put(0, y, line, Ink.Strong);
+        }
+
+        foreach (ImmutableArray<Cell> row in table.Rows)
+        {
+            yield return y =>
+            {
+                body.Put(2, y, row[0].Shown, Ink.Strong, Steel - 3);
+                body.Put(Steel, y, Words.HeadsInSessions(row[2], row[1], row[3]), Ink.Plain, Wide);
+                body.PutRight(Life, y, Words.HeadCosts(row[4]), Ink.Plain, Life - Steel - Wide);
+            };
+        }
+
+        if (table.Rows.IsEmpty)
+        {
+            yield return y => body.Put(2, y, Words.NothingForged, Ink.Quiet);
+        }
+    }
+
+    private static IEnumerable<Action<int>> Measured(Picture body, Calculated measured)
+    {
+        yield return _ => { };
+        string said = Words.MeasuredInYear(measured);
+        foreach (
+            (string line, int i) in Picture
+                .Wrap($"{Words.YearMeasuredHeading}: {said}", Math.Max(20, body.Width))
+                .Select((line, i) => (line, i))
+        )
+        {
+            yield return y => body.Put(0, y, line, i == 0 ? Ink.Strong : Ink.Plain);
+        }
+    }
+
+    private static string Lasting(Cell median, Cell low, Cell high) =>
+        !median.IsNumber || !low.IsNumber ? median.Shown
+        : high.IsNumber ? $"{median.Shown} ({low.Shown}-{high.Shown})"
+        : $"{median.Shown} (over {low.Shown})";
+}

@@ -1,0 +1,47 @@
+using ToolWear.Tables;
+
+namespace ToolWear;
+
+/// <content>What is said of patterns.</content>
+public static partial class Words
+{
+    internal const string PatternsHeading = "Patterns";
+    internal const string NewPatternHeading = "A new pattern: its first stage";
+    internal const string NoPatterns = "No pattern has been entered yet: a adds one, stage by stage.";
+    internal const string PatternsLegend =
+        "Heats a head: the first guess, and what closed sessions taught; records count from two sessions on (3 by 5: 3 heats by 5 sessions).";
+    internal const string StageOneLeft = "A pattern has at least one stage: it stays. Its orders can be dropped.";
+
+    internal const string DoesPatterns =
+        "Shows the patterns stage by stage: heats a head by first guess and by the records. Patterns are entered there.";
+    internal const string DoesAddPattern = "Adds a pattern with its first stage, question by question.";
+    internal const string DoesNewStage = "Adds a stage behind the chosen one.";
+    internal const string DoesChangeStage = "Changes the chosen stage; while answering, takes the answer.";
+    internal const string DoesDropStage = "Takes the chosen stage out of its pattern.";
+    internal const string AboutPatterns =
+        "What is forged, stage by stage: which tool, which work, how many heats a head takes. The first guess is yours; closed sessions teach the real figure, which plans use once there are two.";
+
+    internal const string AskPattern = "What is forged, such as hatchet.";
+    internal const string AskStage = "What the stage is called, such as slit, cheeks or finish.";
+    internal const string AskStageEye = "The eye it works on, such as H; empty where the tool serves every eye.";
+    internal const string AskStageForm =
+        "The form of tool: the first letters do, or the arrows; empty where none is used.";
+    internal const string AskStagePlace = "The tool's place in the series: opener, rough, second, finish, none.";
+    internal const string AskStageWork = "The work done; empty for the tool's main work.";
+    internal const string AskStageHeats = "How many heats a head takes there, by your first guess; halves may be.";
+    internal const string AskStageLoad = "How much harder than usual it is on the tool; empty counts as 1.";
+
+    internal static string StageHeading(string pattern, string? stage) =>
+        stage is null ? $"{pattern}: a stage more" : $"{pattern}: {stage}";
+
+    internal static string PatternEntered(string pattern, int stages) =>
+        $"Pattern {pattern} is entered, {CountOf(stages, "stage")} so far: n adds the next.";
+
+    internal static string StageLeftOut(string pattern, string stage) => $"{pattern}: {stage} is out.";
+
+    internal static string PatternThere(string pattern) =>
+        $"there is a pattern {pattern} already: n adds a stage to it";
+
+    internal static string LearnedOf(Cell heats, Cell sessions) =>
+        heats.IsNumber ? $"{heats.Shown} by {sessions.Shown}" : "-";
+}

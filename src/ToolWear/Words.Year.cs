@@ -1,0 +1,63 @@
+using System.Globalization;
+using ToolWear.Core.Measure;
+using ToolWear.Results;
+using ToolWear.Tables;
+
+namespace ToolWear;
+
+/// <content>What is said of a year.</content>
+public static partial class Words
+{
+    internal const string YearTools = "Tools by place and steel";
+    internal const string YearCauses = "Scrapped for";
+    internal const string YearHeads = "Heads, and what one costs in tooling by the costs of today";
+    internal const string YearMeasuredHeading = "How much was measured";
+    internal const string NothingScrapped = "nothing in this year";
+    internal const string NothingForged = "no session in this year";
+    internal const string NoToolsThen = "no tool in this year";
+    internal const string NoPatternNamed = "no pattern";
+    internal const string DoesYear =
+        "Looks back on a year: how long tools lasted by place and steel, what ended them, heads, cost a head, how much was measured.";
+    internal const string DoesAnotherYear = "Shows the year before or after.";
+    internal const string AboutYear =
+        "A year looked back on. Half last: half of such tools have ended by so many heats from new, by all records to the end of the year; those still at work are taken for what they are; nineteen times in twenty between the two figures. Tools whose heats before nobody knows are left out there. A reading followed: heats after which the tool was read before it was reworked or scrapped.";
+
+    internal const string YearBasis =
+        "Half last: half of such tools have ended by so many weighted heats from new, by all records to the end of the\n"
+        + "year; tools that go on working count for the heats they have; nineteen times in twenty it lies between from\n"
+        + "and to. Tools whose heats before nobody knows are left out there.";
+
+    internal const string YearHeatsBasis =
+        "A reading followed: heats, weighted by their work, after which the tool was read before it was reworked or scrapped.";
+
+    internal static string YearHeading(int? year) =>
+        year is { } known ? string.Create(CultureInfo.InvariantCulture, $"Year {known}") : "Year";
+
+    internal const string YearBasisShort =
+        "Half last: half of such tools have ended by so many heats from new, by all records to the end of the year (in brackets: nineteen times in twenty between).";
+
+    internal static string NotEnough(NotEnoughData missing) =>
+        string.Create(CultureInfo.InvariantCulture, $"not enough data, {missing.Has} of {missing.Needs}");
+
+    internal static string InHundred(double share) => (100 * share).ToString("0", CultureInfo.InvariantCulture);
+
+    internal static string NoSuchYear(string text) => $"YEAR \"{text}\": a year such as 2026";
+
+    internal static string NoYear(int year, int first, int last) =>
+        string.Create(
+            CultureInfo.InvariantCulture,
+            $"the records hold nothing of {year}: they reach from {first} to {last}"
+        );
+
+    internal static string HeadsInSessions(Cell heads, Cell sessions, Cell uncounted) =>
+        $"{(heads.IsNumber ? $"{heads.Shown} heads" : "heads not counted")} in {sessions.Shown} "
+        + (sessions.Number is 1 ? "session" : "sessions")
+        + (heads.IsNumber && uncounted.Number > 0 ? $", {uncounted.Shown} not counted" : "");
+
+    internal static string HeadCosts(Cell cost) => cost.IsNumber ? $"{cost.Shown} each" : "no cost";
+
+    internal static string MeasuredInYear(Calculated measured) =>
+        $"{measured["readings"].Shown} readings, looked over {measured["looked_over"].Shown} times; of {measured["heats"].Shown} heats worked a reading followed {measured["heats_read"].Shown}"
+        + (measured["share_read"].IsNumber ? $", {measured["share_read"].Shown} in 100" : "")
+        + ". Heats are weighted by their work.";
+}
