@@ -26,8 +26,7 @@ public static partial class Words
         "No mushroomed, chipped, cracked or loose-handled tool in use (29 CFR 1926.301(c), 1910.242(a)).";
 
     /// <summary>What stands where a tool is added or reworked. Common practice, no source.</summary>
-    public const string StruckEndCaution =
-        "Keep the struck end soft, chamfered and square; never a hard face on a hard face.";
+    public const string StruckEndCaution = "Struck end soft, chamfered, square; never a hard face on a hard face.";
 
     /// <summary>What stands where a tool is ground or mended. Common practice, no source.</summary>
     public const string GrindingCaution =
@@ -49,8 +48,7 @@ public static partial class Words
     /// <summary>What stands at the start of a session. Common practice, no source.</summary>
     public const string HammerCaution =
         "Hold tools by tongs or rod, beside the body, nobody in line; a tool must fit under the raised ram; power off and\n"
-        + "ram blocked before touching dies. No water on air-hardening steel that has shown red; carbon tools only when\n"
-        + "black. Warm cold air-hardening tools before the first blow.";
+        + "ram blocked before touching dies.";
 
     /// <summary>A refusal.</summary>
     /// <param name="sentence">What is wrong and what would be right.</param>

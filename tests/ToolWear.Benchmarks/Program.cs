@@ -4,6 +4,7 @@ using ToolWear.Benchmarks;
 
 // dotnet run -c Release --project tests/ToolWear.Benchmarks -- --filter '*'
 // dotnet run -c Release --project tests/ToolWear.Benchmarks -- plan
+// dotnet run -c Release --project tests/ToolWear.Benchmarks -- keys TOOLS ENTRIES SEED
 // dotnet run -c Release --project tests/ToolWear.Benchmarks -- store FILE EYES TOOLS ENTRIES SEED
 if (args is ["store", string path, string eyes, string tools, string entries, string seed])
 {
@@ -15,6 +16,17 @@ if (args is ["store", string path, string eyes, string tools, string entries, st
             int.Parse(entries, CultureInfo.InvariantCulture),
             int.Parse(seed, CultureInfo.InvariantCulture)
         )
+    );
+    return 0;
+}
+
+if (args is ["keys", string inService, string written, string from])
+{
+    KeyTimes.Measure(
+        int.Parse(inService, CultureInfo.InvariantCulture),
+        int.Parse(written, CultureInfo.InvariantCulture),
+        int.Parse(from, CultureInfo.InvariantCulture),
+        Console.Out
     );
     return 0;
 }

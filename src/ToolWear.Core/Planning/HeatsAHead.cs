@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.CompilerServices;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Shops;
 
@@ -20,6 +21,12 @@ public sealed record HeatsAHead(
     double Weight
 )
 {
+    // looked up once for a shop, whatever the number of its patterns
+    private static readonly ConditionalWeakTable<
+        Shop,
+        ILookup<string, (ToolInShop Tool, HeatsWorked Heats)>
+    > WorkedIn = [];
+
     // one evening may be an odd one
     private const int LeastSessions = 2;
 
@@ -60,6 +67,9 @@ public sealed record HeatsAHead(
     ) => [.. InSessions(shop, pattern, stage, Worked(shop))];
 
     private static ILookup<string, (ToolInShop Tool, HeatsWorked Heats)> Worked(Shop shop) =>
+        WorkedIn.GetValue(shop, InSessions);
+
+    private static ILookup<string, (ToolInShop Tool, HeatsWorked Heats)> InSessions(Shop shop) =>
         shop
             .Tools.Values.SelectMany(tool => tool.Events.Select(each => (tool, each.What as HeatsWorked)))
             .Where(each => each.Item2 is not null)

@@ -23,7 +23,7 @@ public sealed partial record Shop
         }
 
         Step step = Apply(entered);
-        return step.After is { } after ? after with { Ledger = Ledger.Add(entered) } : step;
+        return step.After is { } after ? after with { Ledger = Ledger.Add(entered), recent = Remembered() } : step;
     }
 
     private Step Apply(Entered entered) => TextFault(entered) is { } fault ? fault : Arm(entered);

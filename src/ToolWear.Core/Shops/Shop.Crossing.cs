@@ -8,6 +8,12 @@ namespace ToolWear.Core.Shops;
 /// <content>Entries that speak of an entry: it is crossed out, or it counts again.</content>
 public sealed partial record Shop
 {
+    // as many as one evening may want to take back; each shares nearly all with the next
+    private const int MostRecent = 64;
+
+    // the shop before each of its last entries, the last at the end: what was just entered is taken back from there
+    private ImmutableArray<Shop> recent = [];
+
     /// <summary>
     /// What takes an entry back: it is crossed out; what a crossing out was about counts again, and the reverse.
     /// </summary>
@@ -36,10 +42,15 @@ public sealed partial record Shop
         }
 
         long number = NumberOf(entered.What)!.Value;
-        ImmutableArray<long> falling = FallingWith(number);
+        if (TurnedAlone(number) is { } turned)
+        {
+            return TurnedBy(entered, turned);
+        }
+
+        ImmutableArray<long> falling = FallingWith(number, out Shop then);
         if (falling.IsEmpty)
         {
-            return Fold([.. Ledger, entered]);
+            return TurnedBy(entered, then);
         }
 
         string named =
@@ -50,6 +61,58 @@ public sealed partial record Shop
             : falling.Contains(number) ? $"entry {number} cannot count again: what it rested on is crossed out"
             : $"entry {number} cannot count again: {entries} would not go with it; cross out the last of them first";
     }
+
+    /// <summary>The shops before the last entries of the next one.</summary>
+    private ImmutableArray<Shop> Remembered() =>
+        [.. recent.Length < MostRecent ? recent : recent.RemoveAt(0), this with { recent = [] }];
+
+    /// <summary>The shop whose ledger says that an entry is crossed out or counts again.</summary>
+    /// <param name="entered">What says so.</param>
+    /// <param name="turned">The shop as it is then, with another's ledger.</param>
+    private Shop TurnedBy(Entered entered, Shop turned)
+    {
+        long number = NumberOf(entered.What)!.Value;
+        return turned with
+        {
+            Ledger = Ledger.Add(entered),
+            CrossedOut = entered.What is EntryCrossedOut ? CrossedOut.Add(number, entered) : CrossedOut.Remove(number),
+            // what came to be with that entry, or without it, came otherwise
+            recent = [.. recent.Where(each => each.Ledger.Count < number)],
+        };
+    }
+
+    /// <summary>
+    /// The shop if one entry were crossed out or stood, where all others stand as they do now: no mark changes hands and
+    /// nothing falls. It is made anew from the entry on, where the shop before it is remembered.
+    /// </summary>
+    /// <param name="turned">The entry's number.</param>
+    /// <returns>The shop; null where more hangs on the entry.</returns>
+    private Shop? TurnedAlone(long turned)
+    {
+        Shop then = recent.LastOrDefault(each => each.Ledger.Count < turned) ?? Empty;
+        foreach (Entered each in Ledger.AsSpan()[then.Ledger.Count..])
+        {
+            bool isTurned = each.Number == turned;
+            bool stands = !CrossedOut.ContainsKey(each.Number);
+            if (IsOfAnEntry(each.What) || (!isTurned && !stands))
+            {
+                continue;
+            }
+
+            Shop? after = then.Apply(each).After;
+            if (after is null || (isTurned && !after.HasMarksOf(then)))
+            {
+                return null;
+            }
+
+            then = isTurned && stands ? then : after;
+        }
+
+        return then;
+    }
+
+    private bool HasMarksOf(Shop other) =>
+        ReferenceEquals(marks, other.marks) && ReferenceEquals(marksGone, other.marksGone);
 
     private static bool IsOfAnEntry(LedgerEntry what) => NumberOf(what) is not null;
 
@@ -85,11 +148,13 @@ public sealed partial record Shop
     /// The entries that could not stand, or would speak of another tool, if one that stands were crossed out, or one
     /// that is crossed out stood: directly or because another of them falls.
     /// </summary>
-    private ImmutableArray<long> FallingWith(long turned)
+    /// <param name="turned">The entry's number.</param>
+    /// <param name="then">The shop then, without what falls.</param>
+    private ImmutableArray<long> FallingWith(long turned, out Shop then)
     {
         bool standsThen = CrossedOut.ContainsKey(turned);
         Shop now = Empty;
-        Shop then = Empty;
+        then = Empty;
         ImmutableArray<long>.Builder falling = ImmutableArray.CreateBuilder<long>();
         foreach (Entered each in Ledger)
         {

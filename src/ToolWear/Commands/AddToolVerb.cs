@@ -101,6 +101,7 @@ internal static class AddToolVerb
         }
 
         call.Warn(Words.StruckEndCaution);
+        call.Warn(Words.HammerCaution);
     }
 
     private static ToolForm ReadForm(string? name)

@@ -64,7 +64,6 @@ internal static class CloseSessionVerb
             );
         }
 
-        call.Warn(Words.MeasureCaution);
         foreach (string trouble in bench.BackUp())
         {
             call.Warn(trouble);

@@ -64,7 +64,7 @@ internal static class CostsVerb
                     Words.ShopHeading(bench.Shop, call.Units(bench.Shop))
                         + $"{places.ToText()}\n{Words.HeadCostHeading}\n\n{heads.ToText()}\n"
                         + string.Concat(costs.Places.SelectMany(Words.CostAssumptions).Select(line => line + "\n"))
-                        + $"{Words.CostBasis}\n{Words.ForecastCaution}\n"
+                        + $"{Words.CostBasis}\n"
                 );
                 break;
         }
@@ -98,7 +98,7 @@ internal static class CostsVerb
                 new("new_a_heat_lo90", "from", Cell.Of(answer.NewAHeat.Low90, FigureOptions.Decimals(2))),
                 new("new_a_heat_hi90", "to", Cell.Of(answer.NewAHeat.High90, FigureOptions.Decimals(2))),
             ]),
-            $"\n{Words.ReforgeBasis}\n{Words.GrindingCaution}\n{Words.ForecastCaution}\n"
+            $"\n{Words.ReforgeBasis}\n{Words.RestoringCautions}\n"
         );
     }
 

@@ -91,7 +91,7 @@ internal static class EyesVerb
             text.Append('\n');
         }
 
-        return text.Append(Wrapped.Of(Words.EyeCaution)).Append(Wrapped.Of(Words.ForecastCaution)).ToString();
+        return text.Append(Wrapped.Of(Words.EyeCaution)).ToString();
     }
 
     private static ImmutableArray<Cell> Row(EyeDescribed eye) =>

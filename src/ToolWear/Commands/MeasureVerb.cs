@@ -59,6 +59,7 @@ internal static class MeasureVerb
             .Gauges.FirstOrDefault(gauge => gauge.History.Gauge.Name == reading.Gauge);
         call.Record(bench, reading);
         AfterReading(call, bench.Shop, mark, reading);
+        call.Warn(Words.MeasureCaution);
         if (Improbable(before, reading, call.Units(bench.Shop)) is { } doubt)
         {
             call.Warn(doubt);

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Shops;
+using ToolWear.Core.Tools;
 
 namespace ToolWear.Commands;
 
@@ -32,6 +33,9 @@ internal static class OpenSessionVerb
             Run
         );
 
+    private static bool IsBlind(Shop shop, string? pattern) =>
+        pattern is not null && shop.Patterns[pattern].Stages.Any(stage => stage.Work is Work.Slitting or Work.Opening);
+
     private static void Run(Call call)
     {
         Care care = new(call.Name(Lubricant), call.Word(Care.CoolingWords, Cooling), call.Whole(Blows));
@@ -51,5 +55,10 @@ internal static class OpenSessionVerb
         call.Record(bench, opened);
         call.PrintLine($"session {name} is open");
         call.Warn(Words.HammerCaution);
+        call.Warn(Words.AnySteelCaution);
+        if (call.Get(Lubricant) is not null || IsBlind(shop, pattern))
+        {
+            call.Warn(Words.BlindHoleCaution);
+        }
     }
 }

@@ -57,6 +57,7 @@ internal static class ReworkVerb
         }
 
         call.Warn(Words.StruckEndCaution);
+        call.Warn(Words.OverheatedCaution);
         call.Warn(Words.GrindingCaution);
     }
 }

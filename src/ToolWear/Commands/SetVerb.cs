@@ -43,5 +43,9 @@ internal static class SetVerb
     {
         using Bench bench = call.ToWrite();
         call.Record(bench, new SettingChanged(call.Get(Setting), call.Get(Value)));
+        if (call.Get(Setting) == ShopSetting.Lubricant.Name)
+        {
+            call.Warn(Words.BlindHoleCaution);
+        }
     }
 }

@@ -25,10 +25,6 @@ internal static class ToMeasureVerb
         using Bench bench = call.ToRead();
         Table table = ToMeasureTable.Of(ShopForecasts.Of(bench.Shop), call.Units(bench.Shop));
         string none = table.Rows.IsEmpty ? Words.NothingToMeasure + "\n" : "";
-        call.Print(
-            table,
-            Words.ShopHeading(bench.Shop, call.Units(bench.Shop)) + none,
-            $"\n{Words.MeasureCaution}\n{Words.ForecastCaution}\n"
-        );
+        call.Print(table, Words.ShopHeading(bench.Shop, call.Units(bench.Shop)) + none, $"\n{Words.MeasureCaution}\n");
     }
 }

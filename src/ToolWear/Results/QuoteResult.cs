@@ -65,7 +65,7 @@ public sealed record QuoteResult(OddEyeQuote Quote, LengthUnit Units)
     {
         string slits = string.Concat(Words.SlitSentences(Quote.Series, Units).Select(each => each.Sentence + "\n"));
         string nesting = string.Concat(Quote.Series.Nesting.Select(step => step.Sentence(Units) + "\n"));
-        return $"{Tools.ToText()}\n{Figures.ToText()}\n{slits}{nesting}{Words.CostBasis}\n{Words.ForecastCaution}\n{Words.EyeCaution}\n";
+        return $"{Tools.ToText()}\n{Figures.ToText()}\n{slits}{nesting}{Words.CostBasis}\n{Words.EyeCaution}\n";
     }
 
     private static ImmutableArray<Cell> Row(QuotedTool quoted, LengthUnit units)

@@ -40,12 +40,6 @@ internal static class CardSheet
         }
 
         sheet.Lines(CardParts.Entries(card));
-        return sheet.Done(
-            Words.ForecastBasis,
-            card.Drift is null ? "" : Words.EyeCaution,
-            Words.FindingCaution,
-            Words.MeasureCaution,
-            Words.ForecastCaution
-        );
+        return sheet.Done(Words.ForecastBasis, card.Drift is null ? "" : Words.EyeCaution, Words.ForecastCaution);
     }
 }

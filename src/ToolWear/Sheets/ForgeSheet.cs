@@ -30,7 +30,7 @@ internal static class ForgeSheet
         Part(sheet, Words.CutListHeading, list.Cuts.Bars.Select(bar => Words.CutOf(bar, units)));
         Part(sheet, Words.BuyHeading, list.Cuts.Buy.Select(buy => Words.BarsOf(buy, units)));
         Part(sheet, Words.MindHeading, WallText.Mind(list, units));
-        return sheet.Done(Words.StruckEndCaution, Words.GrindingCaution, Words.ForecastCaution);
+        return sheet.Done(Words.ForecastCaution);
     }
 
     private static void Part(Sheet sheet, string heading, IEnumerable<string> sentences)

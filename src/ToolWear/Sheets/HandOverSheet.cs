@@ -52,9 +52,8 @@ internal static class HandOverSheet
                 Words.DriveMarkExplained,
                 Words.SteelsTonight(tools),
                 Words.HammerCaution,
+                Words.SteelCaution(tools),
                 isBlind ? Words.BlindHoleCaution : "",
-                Words.FindingCaution,
-                Words.EyeCaution,
                 Words.ForecastCaution,
             }
                 .Select(Words.OneLine)

@@ -40,7 +40,6 @@ internal static class RackSheet
             $"{Words.NotFollowedMark} {Words.NotFollowed}",
             Words.DriveMarkExplained,
             Words.ForecastBasis,
-            Words.FindingCaution,
             Words.EyeCaution,
             Words.ForecastCaution
         );

@@ -19,14 +19,17 @@ public sealed class LargeShop
     private const int HeatsADay = 4;
     private const decimal StartMm = 14;
     private const decimal LimitMm = 1.2m;
-    private static readonly DateOnly FirstDay = new(1950, 1, 2);
+    private static readonly DateOnly Usual = new(1950, 1, 2);
 
     private readonly Randomizer chance;
     private readonly Hanging[][] eyes;
+    private readonly Func<string, string> named;
+    private readonly DateOnly firstDay;
     private int made;
 
-    private LargeShop(int eyes, int tools, int seed)
+    private LargeShop(int eyes, int tools, int seed, Func<string, string> named, DateOnly firstDay)
     {
+        (this.named, this.firstDay) = (named, firstDay);
         chance = new Randomizer(seed);
         this.eyes = [.. Enumerable.Range(0, eyes).Select(eye => new Hanging[(tools + eyes - 1 - eye) / eyes])];
     }
@@ -36,10 +39,19 @@ public sealed class LargeShop
     /// <param name="tools">Drifts in service at any time: three or more for each eye.</param>
     /// <param name="entries">About how many entries; the last session is written to its end.</param>
     /// <param name="seed">The seed.</param>
+    /// <param name="named">Makes marks and names of eyes of "D1" and "E1"; null leaves them so.</param>
+    /// <param name="firstDay">The first day; null for one of 1950.</param>
     /// <returns>Each entry with the day it is written down, in order.</returns>
-    public static IEnumerable<(DateOnly Day, LedgerEntry Entry)> Ledger(int eyes, int tools, int entries, int seed)
+    public static IEnumerable<(DateOnly Day, LedgerEntry Entry)> Ledger(
+        int eyes,
+        int tools,
+        int entries,
+        int seed,
+        Func<string, string>? named = null,
+        DateOnly? firstDay = null
+    )
     {
-        LargeShop shop = new(eyes, tools, seed);
+        LargeShop shop = new(eyes, tools, seed, named ?? (name => name), firstDay ?? Usual);
         int count = 0;
         foreach ((DateOnly, LedgerEntry) each in shop.Lived())
         {
@@ -60,13 +72,13 @@ public sealed class LargeShop
         {
             for (int peg = 0; peg < rail.Length; peg++)
             {
-                yield return (FirstDay, Hang(rail, peg, Array.IndexOf(eyes, rail), FirstDay));
+                yield return (firstDay, Hang(rail, peg, Array.IndexOf(eyes, rail), firstDay));
             }
         }
 
         for (int session = 0; ; session++)
         {
-            DateOnly day = FirstDay.AddDays(session / 2);
+            DateOnly day = firstDay.AddDays(session / 2);
             foreach (LedgerEntry entry in Session($"day {session + 1}", day, session % eyes.Length))
             {
                 yield return (entry is HeatsWorked or SessionOpened ? day : day.AddDays(1), entry);
@@ -111,7 +123,7 @@ public sealed class LargeShop
     private ToolAdded Hang(Hanging[] rail, int peg, int eye, DateOnly day)
     {
         made++;
-        ToolMark mark = ToolMark.TryParse($"D{made}", out ToolMark parsed, out string refusal)
+        ToolMark mark = ToolMark.TryParse(named($"D{made}"), out ToolMark parsed, out string refusal)
             ? parsed
             : throw new InvalidOperationException(refusal);
         // lives from 30 to 100 heats, most near 60
@@ -124,7 +136,7 @@ public sealed class LargeShop
             new(
                 mark,
                 ToolForms.All.Single(form => form.Name == "drift"),
-                $"E{eye + 1}",
+                named($"E{eye + 1}"),
                 Place.Rough,
                 SectionKind.Rectangle,
                 chance.Bool() ? "4140" : "mild",

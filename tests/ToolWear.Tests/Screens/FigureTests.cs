@@ -135,7 +135,9 @@ public sealed partial class FigureTests(DemoFixture demo) : IClassFixture<DemoFi
     [GeneratedRegex("[│└┤]|heats$")]
     private static partial Regex Axis();
 
-    // headings, and the numbers that are keys or say how many of what stands there
-    [GeneratedRegex("(?<![0-9])9 in 10(?![0-9])|\\[[0-9]\\]|^[0-9] |\\([0-9]+ of [0-9]+\\)|[0-9]+ chosen")]
+    // headings, the numbers that are keys or say how many of what stands there, and paragraphs of a law
+    [GeneratedRegex(
+        "(?<![0-9])9 in 10(?![0-9])|\\[[0-9]\\]|^[0-9] |\\([0-9]+ of [0-9]+\\)|[0-9]+ chosen|29 CFR|1926\\.301|1910\\.242"
+    )]
     private static partial Regex NoFigure();
 }

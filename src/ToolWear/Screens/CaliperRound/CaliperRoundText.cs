@@ -87,11 +87,6 @@ public static class CaliperRoundText
                 body.Put(8, y++, line);
             }
         }
-
-        foreach (string line in Picture.Wrap(Words.OneLine(Words.ForecastCaution), Math.Max(10, body.Width)))
-        {
-            body.Put(0, ++y, line, Ink.Warn);
-        }
     }
 
     /// <summary>The findings with their keys.</summary>
@@ -150,11 +145,17 @@ public static class CaliperRoundText
 
     private static void DrawFindings(Picture right, int y, InHand hand)
     {
-        string[] findings = [Words.FoundOn, .. FindingLines(right.Width), hand.By is { } by ? Words.LookedBy(by) : ""];
+        (string Text, Ink Ink)[] lines =
+        [
+            (Words.FoundOn, Ink.Quiet),
+            .. FindingLines(right.Width).Select(line => (line, Ink.Plain)),
+            .. hand.By is { } by ? [(Words.LookedBy(by), Ink.Quiet)] : Array.Empty<(string, Ink)>(),
+            .. Picture.Wrap(Words.FindingCaution, Math.Max(10, right.Width)).Select(line => (line, Ink.Warn)),
+        ];
         // all of them or, in a low window, none: help has them too
-        for (int i = 0; y + findings.Length <= right.Height && i < findings.Length; i++)
+        for (int i = 0; y + lines.Length <= right.Height && i < lines.Length; i++)
         {
-            right.Put(0, y + i, findings[i], i == 0 || i == findings.Length - 1 ? Ink.Quiet : Ink.Plain);
+            right.Put(0, y + i, lines[i].Text, lines[i].Ink);
         }
     }
 

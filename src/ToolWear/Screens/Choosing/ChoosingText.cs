@@ -124,6 +124,7 @@ public static class ChoosingText
             {
                 Words.SteelsTonight(tools),
                 Words.OneLine(Words.HammerCaution),
+                Words.SteelCaution(tools),
                 isBlind ? Words.OneLine(Words.BlindHoleCaution) : "",
             }.Where(each => each.Length > 0)
         );

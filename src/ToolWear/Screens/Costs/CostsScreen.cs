@@ -102,7 +102,7 @@ public sealed class CostsScreen(Host host) : Screen(host)
         width = body.Width;
         if (asked is not null)
         {
-            GuidedText.Draw(body, asked, $"{Words.ReforgeBasis}\n{Words.OneLine(Words.GrindingCaution)}");
+            GuidedText.Draw(body, asked, $"{Words.ReforgeBasis}\n{Words.RestoringCautions}");
         }
         else if (Costs is { } costs)
         {

@@ -88,8 +88,7 @@ public static class CostsText
         return $"{place.Tools}: {Words.ScrappedTrue(place)}.{assumed}";
     }
 
-    private static string[] Lines(string below, int width) =>
-        [.. Picture.Wrap($"{below}\n{Words.ForecastCautionShort}", Math.Max(20, width))];
+    private static string[] Lines(string below, int width) => [.. Picture.Wrap(below, Math.Max(20, width))];
 
     private static void DrawHeadings(Picture body)
     {

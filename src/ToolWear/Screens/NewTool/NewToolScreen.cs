@@ -33,7 +33,7 @@ public sealed class NewToolScreen(Host host)
 
     /// <inheritdoc />
     public override void Compose(Picture body) =>
-        GuidedText.Draw(body, Sheet.Guided, $"{Words.StruckEndCaution}\n{Remarks()}".TrimEnd());
+        GuidedText.Draw(body, Sheet.Guided, $"{Words.AddingCautions}\n{Remarks()}".TrimEnd());
 
     /// <inheritdoc />
     protected override void Entered(ToolSheet entered)

@@ -32,6 +32,10 @@ public sealed class StageSheet : GuidedEntry
             ? Words.NewPatternHeading
             : Words.StageHeading(pattern.Pattern, isChange ? pattern.Stages[at].Name : null);
 
+    /// <inheritdoc />
+    public override string Below =>
+        WorkAnswered is Work.Slitting or Work.Opening ? Words.OneLine(Words.BlindHoleCaution) : "";
+
     /// <summary>The pattern as it was entered, and where in it the stage stands; null before.</summary>
     public (PatternDescribed Pattern, int At)? Made { get; private set; }
 
@@ -106,6 +110,21 @@ public sealed class StageSheet : GuidedEntry
         PatternDescribed made = new(name, isChange ? stages.SetItem(at, stage) : stages.Insert(at, stage));
         Made = (made, at);
         return sitting.Record(made);
+    }
+
+    /// <summary>The work as it is answered so far: said, or the main work of the form and place.</summary>
+    private Work? WorkAnswered
+    {
+        get
+        {
+            string Answer(int question) => Guided.At == question ? Guided.Line.Text : Guided[question];
+            return Works.Words.TryParse(Answer(WorkAsked), out Work work, out string _) ? work
+                : Answer(WorkAsked).Trim().Length == 0 && ToolForms.TryFind(Answer(FormAsked), out ToolForm form, out _)
+                    ? form.MainWork(
+                        Places.Words.TryParse(Answer(PlaceAsked), out Place place, out string _) ? place : Place.None
+                    )
+                : null;
+        }
     }
 
     private static ToolForm? FormOf(AnswersRead read)

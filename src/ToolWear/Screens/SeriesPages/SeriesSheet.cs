@@ -38,9 +38,6 @@ public sealed class SeriesSheet : GuidedEntry
             ? Words.NewPlaceHeading(eye)
             : Words.ChangePlaceHeading(Words.SeriesName(eye, before.Place, before.Form.Name));
 
-    /// <inheritdoc />
-    public override string Below => Words.StruckEndCaution;
-
     /// <summary>The place as answered; null before.</summary>
     public Series? Series { get; private set; }
 

@@ -21,7 +21,7 @@ public sealed class ShopPageScreen(Host host) : Screen(host)
     /// <inheritdoc />
     public override TypedLine? Line => value;
 
-    private int Rows => ShopPageText.RowsFor(width, Room);
+    private int Rows => ShopPageText.RowsFor(width, Room, ShopPageText.Settings[place.Chosen]);
 
     /// <inheritdoc />
     public override void Open() => value = null;

@@ -16,10 +16,11 @@ public static class ShopPageText
     /// <summary>How many settings fit.</summary>
     /// <param name="width">Columns.</param>
     /// <param name="room">Rows of the body.</param>
+    /// <param name="setting">The chosen setting.</param>
     /// <returns>Rows, at least one.</returns>
-    public static int RowsFor(int width, int room)
+    public static int RowsFor(int width, int room, ShopSetting setting)
     {
-        int below = Below(width, Settings[0]).Count() + 1;
+        int below = Below(width, setting).Count() + 1;
         return below + 6 <= room ? room - below : Math.Max(1, room - 1);
     }
 
@@ -30,7 +31,7 @@ public static class ShopPageText
     /// <param name="typed">The value that is typed, null where none is.</param>
     public static void Draw(Picture body, Shop shop, ListPlace place, string? typed)
     {
-        int rows = RowsFor(body.Width, body.Height);
+        int rows = RowsFor(body.Width, body.Height, Settings[place.Chosen]);
         int first = place.Show(Settings.Length, rows);
         for (int i = first; i < Math.Min(Settings.Length, first + rows); i++)
         {
@@ -63,7 +64,10 @@ public static class ShopPageText
         string[] meaning = [.. Picture.Wrap($"{setting.Name}: {setting.Meaning}", room)];
         yield return (meaning[0], Ink.Quiet);
         yield return (meaning.Length > 2 ? meaning[1] + " …" : meaning.ElementAtOrDefault(1) ?? "", Ink.Quiet);
-        foreach (string line in Picture.Wrap($"{Words.ShopCaution} {Words.OneLine(Words.ForecastCaution)}", room))
+        string lubricant = setting == ShopSetting.Lubricant ? Words.OneLine(Words.BlindHoleCaution) + "\n" : "";
+        foreach (
+            string line in Picture.Wrap($"{lubricant}{Words.ShopCaution} {Words.OneLine(Words.ForecastCaution)}", room)
+        )
         {
             yield return (line, Ink.Warn);
         }

@@ -1,5 +1,4 @@
 using ToolWear.Core.Eyes;
-using ToolWear.Core.Ledger;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Tools;
 using ToolWear.Core.Wear;
@@ -45,11 +44,6 @@ public static class SheetRemarks
             foreach (NestingStep step in NestingAround.Of(sitting.Shop, eye, PlaceOf(sheet), size.Length))
             {
                 yield return step.Sentence(sitting.Units);
-            }
-
-            if (sitting.Shop.Eyes.GetValueOrDefault(eye) is EyeDescribed)
-            {
-                yield return Words.EyeCaution;
             }
         }
     }

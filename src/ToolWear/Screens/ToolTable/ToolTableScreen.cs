@@ -35,7 +35,8 @@ public sealed class ToolTableScreen(Host host)
     }
 
     /// <inheritdoc />
-    public override void Compose(Picture body) => ToolTableText.Draw(body, rows, Sheet, Remarks());
+    public override void Compose(Picture body) =>
+        ToolTableText.Draw(body, rows, Sheet, $"{Remarks()}\n{Words.AddingCautions}".Trim());
 
     /// <inheritdoc />
     protected override void Entered(ToolSheet entered)

@@ -26,7 +26,12 @@ public static class ToolTableText
             }
         }
 
-        int shown = Math.Max(0, Math.Min(rows.Count, body.Height - 5));
+        string[] below =
+        [
+            .. Picture.Wrap($"{Words.Question(line.Asked)}\n{remarks}".TrimEnd(), Math.Max(10, body.Width)),
+        ];
+        // headings, the row that is typed, an empty one; a low window shows rows first
+        int shown = Math.Max(Math.Min(rows.Count, 1), Math.Min(rows.Count, body.Height - below.Length - 3));
         int y = 1 + shown;
         foreach (int column in seen)
         {
@@ -43,9 +48,7 @@ public static class ToolTableText
         }
 
         body.PutTyped(Columns[line.At] - moved, y, line.Line.Text, Room(line.At));
-        foreach (
-            string text in Picture.Wrap($"{Words.Question(line.Asked)}\n{remarks}".TrimEnd(), Math.Max(10, body.Width))
-        )
+        foreach (string text in below)
         {
             body.Put(0, 1 + ++y, text, Ink.Quiet);
         }
