@@ -23,6 +23,8 @@ public static partial class Words
         "It was stopped before it was done. Esc goes back; to begin again come once more.";
     internal const string ChooseATool = "Choose a tool below the heads: a head is not re-forged.";
     internal const string NothingToCutNow = "Nothing to cut.";
+    internal const string NothingToForgeNow =
+        $"{NothingToForge} Heats are asked for by orders: o on the tool rack enters one.";
 
     internal const string DoesFewer =
         "Shows what one tool fewer in the chosen batch would come to: the certainty, the cost and the hours saved. Once more: as planned.";

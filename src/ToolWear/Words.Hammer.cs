@@ -27,7 +27,8 @@ public static partial class Words
     internal static string ClosingHeading(Session? open) => $"Close the session {open?.Name}";
 
     internal static string PatternChosen(string? pattern, int tools) =>
-        $"Pattern: {pattern ?? "none"}    {tools} chosen, as last time where there was one";
+        $"Pattern: {pattern ?? "none"}    "
+        + (tools == 0 ? "no tool chosen yet: Space takes one" : $"{tools} chosen, as last time where there was one");
 
     internal static string SessionOpen(string name) => $"Session {name} is open.";
 

@@ -11,6 +11,9 @@ public static partial class Words
     internal const string OrdersHeading = "Orders";
     internal const string NewOrderHeading = "A new order";
     internal const string NoOrders = "No order is open.";
+    internal const string NoOrdersYet = $"{NoOrders} a enters one.";
+    internal const string NoOrdersNoPatterns =
+        $"{NoOrders} An order is so many heads of a pattern: p leads to the patterns, enter one first.";
     internal const string DoneByBasis =
         "Done by: the day of the last head if the hammer runs on its days (set hammer_days) and the first due comes first.";
     internal const string PatternAsked = "Pattern";

@@ -28,6 +28,8 @@ public static partial class Words
         {
             0 when trials.All.IsEmpty => "No tools of one kind differ in steel, lubricant or cooling yet.",
             0 => "Every comparison that the records allow stands above.",
+            1 when trials.All.IsEmpty => "One comparison has too little to say anything yet.",
+            int silent when trials.All.IsEmpty => $"{silent} comparisons have too little to say anything yet.",
             1 => "One comparison more has too little to say anything.",
             int silent => $"{silent} comparisons more have too little to say anything.",
         };

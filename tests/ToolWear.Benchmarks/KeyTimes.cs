@@ -220,12 +220,16 @@ internal sealed class KeyTimes : IDisposable
     private void Say(TextWriter said)
     {
         said.WriteLine("screen          first draw   median    worst   of keys  worst key");
-        foreach (IGrouping<ScreenName, (ScreenName, string Key, double Ms)> group in pressed.GroupBy(each => each.Screen))
+        foreach (
+            IGrouping<ScreenName, (ScreenName, string Key, double Ms)> group in pressed.GroupBy(each => each.Screen)
+        )
         {
             (_, string key, double worst) = group.MaxBy(each => each.Ms);
             double draw = first.Where(each => each.Screen == group.Key).Max(each => each.Ms);
             said.WriteLine(
-                Invariant($"{group.Key, -15} {draw, 10:0.0} {Median(group.Select(each => each.Ms)), 8:0.0} {worst, 8:0.0} {group.Count(), 9}  {key}")
+                Invariant(
+                    $"{group.Key, -15} {draw, 10:0.0} {Median(group.Select(each => each.Ms)), 8:0.0} {worst, 8:0.0} {group.Count(), 9}  {key}"
+                )
             );
         }
 
@@ -239,13 +243,17 @@ internal sealed class KeyTimes : IDisposable
         )
         {
             said.WriteLine(
-                Invariant($"{group.Key.Screen, -15} {group.Key.Key, -10} {Median(group.Select(each => each.Ms)), 8:0.0} {group.Max(each => each.Ms), 8:0.0}")
+                Invariant(
+                    $"{group.Key.Screen, -15} {group.Key.Key, -10} {Median(group.Select(each => each.Ms)), 8:0.0} {group.Max(each => each.Ms), 8:0.0}"
+                )
             );
         }
 
         said.WriteLine();
         said.WriteLine(
-            Invariant($"{pressed.Count} keys, worst {pressed.Max(each => each.Ms):0.0} ms, median {Median(pressed.Select(each => each.Ms)):0.0} ms; {back.Count} results posted back, worst {back.DefaultIfEmpty(0).Max():0.0} ms")
+            Invariant(
+                $"{pressed.Count} keys, worst {pressed.Max(each => each.Ms):0.0} ms, median {Median(pressed.Select(each => each.Ms)):0.0} ms; {back.Count} results posted back, worst {back.DefaultIfEmpty(0).Max():0.0} ms"
+            )
         );
     }
 

@@ -41,6 +41,9 @@ public sealed record ForgeBatch(
     /// <summary>The cost of the whole batch; null where nothing of it is known.</summary>
     public decimal? TotalCost => Cost.Total * Number;
 
+    // a shop may have dozens of one sort
+    private const int MostNamed = 6;
+
     /// <summary>Which tools run out, on which order, without a full stop.</summary>
     public string Why
     {
@@ -50,11 +53,16 @@ public sealed record ForgeBatch(
             [
                 .. InService.Where(tool => tool.WhyNot is null).Select(tool => tool.Forecast.Tool.Mark.Text),
             ];
-            string others = Needed.Before == 0 ? "" : $" and {Needed.Before} new";
+            string[] tools =
+            [
+                .. marks.Length == 0 ? Array.Empty<string>() : [string.Join(", ", marks.Take(MostNamed))],
+                .. marks.Length > MostNamed ? [$"{marks.Length - MostNamed} more"] : Array.Empty<string>(),
+                .. Needed.Before == 0 ? Array.Empty<string>() : [$"{Needed.Before} new"],
+            ];
             string run =
-                marks.Length == 0 && others.Length == 0
+                tools.Length == 0
                     ? "no tool that counts is in service there"
-                    : $"{string.Join(", ", marks)}{others} may run out{(Failures > 0 ? $" or crack ({Failures} of the sort on record)" : "")}";
+                    : $"{string.Join(" and ", tools)} may run out{(Failures > 0 ? $" or crack ({Failures} of the sort on record)" : "")}";
             string not = string.Concat(
                 InService
                     .Where(tool => tool.WhyNot is not null)

@@ -13,6 +13,8 @@ namespace ToolWear.Results;
 /// <summary>What a helper is handed: the tools to take, in order, how deep, how cooled, when to stop.</summary>
 public static class HandOverTable
 {
+    private const int MostThen = 4;
+
     private static readonly ImmutableArray<Column> Columns =
     [
         new("step", "Step"),
@@ -115,7 +117,7 @@ public static class HandOverTable
             Cell.Of(tool is null ? null : Words.CoolingOf(tool, all.Shop.Settings.Cooling)),
             Cell.Of(verdict?.Word),
             Cell.Of(first is null ? null : LookedOver.Of(all.Shop, first.Tool).Last?.On),
-            Cell.Of(string.Join(", ", fitting.Skip(1).Select(each => each.Tool.Mark.Text))),
+            ThenTake([.. fitting.Skip(1).Select(each => each.Tool.Mark.Text)]),
         ];
     }
 
@@ -130,6 +132,15 @@ public static class HandOverTable
             : weighted >= EnoughToday.MostAhead ? EnoughToday.MostAhead
             : Math.Floor(Math.Max(0, weighted) / weight);
     }
+
+    // files name them all
+    private static Cell ThenTake(ImmutableArray<string> marks) =>
+        marks.Length <= MostThen
+            ? Cell.Of(string.Join(", ", marks))
+            : Cell.Of(
+                string.Join(", ", marks),
+                $"{string.Join(", ", marks.Take(MostThen))} {Words.AndMore(marks.Length - MostThen)}"
+            );
 
     private static string Stop(double heats) =>
         heats <= 0 ? Words.StopNow

@@ -16,6 +16,8 @@ public sealed class Sitting : IDisposable
 {
     private readonly Stack<Done> recorded = new();
     private readonly DateOnly? day;
+    private readonly Action<Action> onScreen;
+    private Task backup = Task.CompletedTask;
 
     /// <summary>Begins a sitting.</summary>
     /// <param name="site">The world around.</param>
@@ -26,7 +28,7 @@ public sealed class Sitting : IDisposable
     {
         Site = site;
         Bench = bench;
-        this.day = day;
+        (this.day, this.onScreen) = (day, onScreen);
         Forecaster = new Forecaster(onScreen);
         Plans = new Beside<Core.Planning.ForgeList>(onScreen, Plan);
         Supposed = new Beside<Core.Planning.ForgeList>(onScreen, Plan);
@@ -152,9 +154,32 @@ public sealed class Sitting : IDisposable
                 .Select(each => Shop.TakingBack(each.Number, Words.TakenBackAtOnce)),
         ]);
 
+    /// <summary>Copies the journal into the backups beside the screens; says only what went wrong.</summary>
+    /// <remarks>Copies of a large journal are synced, which takes longer than a key may. One follows the other.</remarks>
+    public void BackUp() =>
+        backup = backup.ContinueWith(
+            _ =>
+            {
+                string trouble = string.Join(' ', Bench.BackUp());
+                if (trouble.Length > 0)
+                {
+                    onScreen(() =>
+                    {
+                        Say(trouble, Ink.Warn);
+                        Forecaster.Ready?.Invoke();
+                    });
+                }
+            },
+            CancellationToken.None,
+            TaskContinuationOptions.None,
+            TaskScheduler.Default
+        );
+
     /// <inheritdoc />
     public void Dispose()
     {
+        // the store is closed behind us: what is being copied is copied to its end
+        backup.Wait();
         Forecaster.Dispose();
         Plans.Dispose();
         Supposed.Dispose();

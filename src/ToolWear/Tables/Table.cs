@@ -27,7 +27,12 @@ public sealed record Table(ImmutableArray<Column> Columns, ImmutableArray<Immuta
 
     /// <summary>The table as lines of text: numbers to the right, headings over them.</summary>
     /// <returns>Lines, each with its line end; none where no column is for people.</returns>
-    public string ToText()
+    public string ToText() => ToText(int.MaxValue);
+
+    /// <summary>The table as people read it in so many columns: names that are too long are cut, figures never.</summary>
+    /// <param name="width">Columns; the table may still be wider where its figures need them.</param>
+    /// <returns>Lines with their ends, headings first.</returns>
+    public string ToText(int width)
     {
         int[] shown = [.. Enumerable.Range(0, Columns.Length).Where(i => Columns[i].Heading is not null)];
         int[] widths =
@@ -35,6 +40,7 @@ public sealed record Table(ImmutableArray<Column> Columns, ImmutableArray<Immuta
             .. shown.Select(i => Rows.Select(row => Width(row[i].Shown)).Append(Width(Columns[i].Heading!)).Max()),
         ];
         bool[] toTheRight = [.. shown.Select(i => Rows.Any(row => row[i].IsNumber))];
+        Narrow(widths, toTheRight, [.. shown.Select(i => Width(Columns[i].Heading!))], width);
         StringBuilder text = new();
         AppendLine(text, [.. shown.Select(i => Columns[i].Heading!)], widths, toTheRight);
         foreach (ImmutableArray<Cell> row in Rows)
@@ -110,13 +116,37 @@ public sealed record Table(ImmutableArray<Column> Columns, ImmutableArray<Immuta
     private static CsvCell ToCsvCell(Cell cell) =>
         cell.Number is { } number ? CsvCell.Number(number) : CsvCell.Text(cell.Text);
 
+    // the widest column of words gives way, a column at a time
+    private static void Narrow(int[] widths, bool[] toTheRight, int[] headings, int width)
+    {
+        const int least = 6;
+        const int between = 2;
+        int over = widths.Sum() + (between * (widths.Length - 1)) - width;
+        for (; over > 0; over--)
+        {
+            int[] givingWay =
+            [
+                .. Enumerable
+                    .Range(0, widths.Length)
+                    .Where(i => !toTheRight[i] && widths[i] > Math.Max(least, headings[i])),
+            ];
+            if (givingWay.Length == 0)
+            {
+                return;
+            }
+
+            widths[givingWay.MaxBy(i => widths[i])]--;
+        }
+    }
+
     private static void AppendLine(StringBuilder text, string[] cells, int[] widths, bool[] toTheRight)
     {
         StringBuilder line = new();
         for (int i = 0; i < cells.Length; i++)
         {
-            string space = new(' ', widths[i] - Width(cells[i]));
-            line.Append(i == 0 ? "" : "  ").Append(toTheRight[i] ? space + cells[i] : cells[i] + space);
+            string cell = Shortened.In(cells[i], widths[i]);
+            string space = new(' ', widths[i] - Width(cell));
+            line.Append(i == 0 ? "" : "  ").Append(toTheRight[i] ? space + cell : cell + space);
         }
 
         text.AppendLine(line.ToString().TrimEnd());

@@ -16,7 +16,7 @@ public static class CrowdedShop
     private const int ToolsAnEye = 40;
     private const int MostName = 40;
     private const int Bars = 30;
-    private const int Orders = 40;
+    private const int Orders = 24;
     private const int Lent = 6;
 
     private const string LongNote =
@@ -64,7 +64,7 @@ public static class CrowdedShop
         for (int i = 0; i < Orders; i++)
         {
             DateOnly due = today.AddDays(20 + (9 * i));
-            string name = named(Invariant($"order {i + 1}"));
+            string name = named(Invariant($"heads {i + 1}"));
             yield return (today, new OrderDescribed(name, Pattern(i % eyes, named), 4 + i, due, OrderState.Open));
         }
 
@@ -112,26 +112,9 @@ public static class CrowdedShop
                 Mm(18 + (eye / 2m)),
                 handle
             );
-            foreach ((Place place, decimal less) in new[] { (Place.Rough, 3m), (Place.Second, 1.2m), (Place.Finish, 0m) })
+            foreach (LedgerEntry entry in SeriesOf(name, eye))
             {
-                yield return new SeriesDescribed(
-                    new Series(
-                        name,
-                        place,
-                        Form("drift"),
-                        SectionKind.Oval,
-                        Mm(36 + eye - less),
-                        Mm(17 + (eye / 2m) - less),
-                        null,
-                        0.03,
-                        0.03,
-                        60,
-                        "4140",
-                        false,
-                        1,
-                        LongNote
-                    )
-                );
+                yield return entry;
             }
 
             yield return new PatternDescribed(Pattern(eye, named), Stages(name));
@@ -152,6 +135,31 @@ public static class CrowdedShop
         }
     }
 
+    private static IEnumerable<LedgerEntry> SeriesOf(string name, int eye)
+    {
+        foreach ((Place place, decimal less) in new[] { (Place.Rough, 3m), (Place.Second, 1.2m), (Place.Finish, 0m) })
+        {
+            yield return new SeriesDescribed(
+                new Series(
+                    name,
+                    place,
+                    Form("drift"),
+                    SectionKind.Oval,
+                    Mm(36 + eye - less),
+                    Mm(17 + (eye / 2m) - less),
+                    null,
+                    0.03,
+                    0.03,
+                    60,
+                    "4140",
+                    false,
+                    1,
+                    LongNote
+                )
+            );
+        }
+    }
+
     private static ImmutableArray<PatternStage> Stages(string eye) =>
         [
             new("slit", eye, Form("slitter"), Place.None, Work.Slitting, 2, null),
@@ -162,7 +170,11 @@ public static class CrowdedShop
         ];
 
     // what stands behind the sessions: loans, a stock-take half done, findings with long notes
-    private static IEnumerable<LedgerEntry> Ending(IEnumerable<ToolMark> tools, DateOnly today, Func<string, string> named)
+    private static IEnumerable<LedgerEntry> Ending(
+        IEnumerable<ToolMark> tools,
+        DateOnly today,
+        Func<string, string> named
+    )
     {
         foreach ((int i, ToolMark mark) in tools.Take(Lent).Index())
         {

@@ -5,12 +5,14 @@ using ToolWear.Core.Wear;
 using ToolWear.Screens.Drawing;
 using ToolWear.Screens.Hammer;
 using ToolWear.Screens.ToolRack;
+using ToolWear.Tables;
 
 namespace ToolWear.Screens.Choosing;
 
 /// <summary>The text of choosing tools and pattern.</summary>
 public static class ChoosingText
 {
+    private const int MostPattern = 24;
     private const int Mark = 5;
     private const int What = 14;
     private const int Work = 26;
@@ -64,7 +66,8 @@ public static class ChoosingText
         ShopForecasts? forecasts
     )
     {
-        body.Put(0, 0, Words.PatternChosen(board.Pattern, board.Chosen.Length), Ink.Strong);
+        string? pattern = board.Pattern is { } name ? Shortened.In(name, MostPattern) : null;
+        body.Put(0, 0, Words.PatternChosen(pattern, board.Chosen.Length), Ink.Strong);
         int rows = RowsFor(body.Width, body.Height, shop, board);
         for (int i = place.First; i < Math.Min(candidates.Length, place.First + rows); i++)
         {

@@ -133,9 +133,9 @@ public sealed class ClosingScreen(Host host) : Screen(host)
         }
 
         string[] used = [.. SessionTools.Marks(Sitting.Shop, open.Name)];
-        string trouble = string.Join(' ', Sitting.Bench.BackUp());
+        Sitting.BackUp();
         Host.Go(Host.Home);
-        Sitting.Say(trouble.Length > 0 ? trouble : Words.SessionClosed(open.Name, used), Ink.Done);
+        Sitting.Say(Words.SessionClosed(open.Name, used), Ink.Done);
     }
 
     private int? Wrong()

@@ -112,7 +112,7 @@ public static class CostsText
 
     private static void DrawPlace(Picture body, int y, ImmutableArray<Cell> cells)
     {
-        body.Put(What, y, cells[3].Shown, Ink.Strong, CostEnd - What - 8);
+        body.Put(What, y, Shortened.In(cells[3].Shown, CostEnd - What - 8), Ink.Strong);
         body.PutRight(CostEnd, y, cells[4].Shown, Ink.Plain, 7);
         body.PutRight(LifeEnd, y, cells[7].Shown, Ink.Plain, 6);
         body.PutRight(LifeRangeEnd, y, Range(cells[8], cells[9]), Ink.Plain, 9);

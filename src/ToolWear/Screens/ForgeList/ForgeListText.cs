@@ -2,6 +2,7 @@ using System.Globalization;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Planning;
 using ToolWear.Screens.Drawing;
+using ToolWear.Tables;
 
 namespace ToolWear.Screens.ForgeList;
 
@@ -96,7 +97,7 @@ public static class ForgeListText
         body.Put(Day, y, Words.Weekday(batch.ForgeBy), Ink.Plain);
         body.Put(Day + 14, y, batch.IsLate ? "!" : "", Ink.Warn);
         body.PutRight(NumberEnd, y, batch.Number.ToString(CultureInfo.InvariantCulture), Ink.Strong, 3);
-        body.Put(What, y, batch.Tools.ToString(), Ink.Strong, Size - What - 1);
+        body.Put(What, y, Shortened.In(batch.Tools.ToString(), Size - What - 1), Ink.Strong);
         body.Put(Size, y, Words.BatchSizes(batch, units), Ink.Plain, SteelAt - Size - 1);
         body.Put(SteelAt, y, batch.Series?.Steel ?? "-", Ink.Plain, CostEnd - SteelAt - 6);
         body.PutRight(CostEnd, y, batch.TotalCost?.ToString("0", CultureInfo.InvariantCulture) ?? "-", Ink.Plain, 6);
@@ -133,7 +134,7 @@ public static class ForgeListText
                         Ink.Plain
                     ),
                 ]
-            : chosen == list.Batches.Length ? CutList(list.Cuts, units)
+            : chosen == list.Batches.Length ? CutList(list.Cuts, units, !list.Batches.IsEmpty)
             : Mind(list, units);
         return
         [
@@ -142,9 +143,9 @@ public static class ForgeListText
         ];
     }
 
-    private static IEnumerable<(string, Ink)> CutList(CutList cuts, LengthUnit units) =>
+    private static IEnumerable<(string, Ink)> CutList(CutList cuts, LengthUnit units, bool hasBatches) =>
         cuts.Bars.IsEmpty
-            ? [(Words.NothingToCutNow, Ink.Plain)]
+            ? [(hasBatches ? Words.NothingToCutNow : Words.NothingToForgeNow, Ink.Plain)]
             :
             [
                 .. cuts.Bars.Select(bar => (Words.CutOf(bar, units), Ink.Plain)),

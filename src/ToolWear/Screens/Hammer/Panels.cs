@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Drawing;
 using ToolWear.Screens.Drawing;
+using ToolWear.Tables;
 
 namespace ToolWear.Screens.Hammer;
 
@@ -71,7 +72,7 @@ public static class Panels
         Ink ink = tool.More == 0 ? Ink.Warn : Ink.Quiet;
         if (hasHead)
         {
-            body.Put(column, at.Y, $"{tool.Mark} {tool.What}", Ink.Plain, at.Right - column);
+            body.Put(column, at.Y, Shortened.In($"{tool.Mark} {tool.What}", at.Right - column));
         }
 
         int top = at.Y + (hasHead ? 1 : 0);

@@ -44,7 +44,12 @@ public static class HandOverText
     {
         string Of(string name) => row[table.IndexOf(name)].Shown;
         string what = row[table.IndexOfHeading("What")].Shown;
-        yield return (0, Words.HandOverStep(Of("step"), Of("tool"), what, Of("stage"), Of("work")), Ink.Strong);
+        string heading = Words.HandOverStep(Of("step"), Of("tool"), what, Of("stage"), Of("work"));
+        foreach ((int i, string line) in Picture.Wrap(heading, width).Index())
+        {
+            yield return (i == 0 ? 0 : Indent, line, Ink.Strong);
+        }
+
         if (row[table.IndexOf("tool")].Text is null)
         {
             yield break;

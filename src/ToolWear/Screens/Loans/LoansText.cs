@@ -32,7 +32,7 @@ public static class LoansText
         {
             int rows = RowsFor(body.Height);
             int first = place.Show(loans.Length, rows);
-            string[] lines = LoanTable.Of(loans).ToText().TrimEnd('\n').Split('\n');
+            string[] lines = LoanTable.Of(loans).ToText(body.Width - 2).TrimEnd('\n').Split('\n');
             body.Put(2, y++, lines[0], Ink.Strong);
             for (int i = first; i < Math.Min(loans.Length, first + rows); i++, y++)
             {

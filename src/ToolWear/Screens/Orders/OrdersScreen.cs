@@ -85,7 +85,7 @@ public sealed class OrdersScreen(Host host) : GuidedScreen(host)
     protected override void ComposeList(Picture body)
     {
         width = body.Width;
-        OrdersText.Draw(body, Book, place);
+        OrdersText.Draw(body, Book, place, !Sitting.Shop.Patterns.IsEmpty);
     }
 
     /// <inheritdoc />

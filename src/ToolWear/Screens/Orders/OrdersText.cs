@@ -30,11 +30,18 @@ public static class OrdersText
     /// <param name="body">Where to.</param>
     /// <param name="book">The orders.</param>
     /// <param name="place">Where one is in the list.</param>
-    public static void Draw(Picture body, OrderBook book, ListPlace place)
+    /// <param name="hasPatterns">Whether the shop has a pattern that could be ordered.</param>
+    public static void Draw(Picture body, OrderBook book, ListPlace place, bool hasPatterns)
     {
         if (book.Orders.IsEmpty)
         {
-            body.Put(0, 0, Words.NoOrders, Ink.Quiet);
+            int row = 0;
+            string none = hasPatterns ? Words.NoOrdersYet : Words.NoOrdersNoPatterns;
+            foreach (string line in Picture.Wrap(none, Math.Max(20, body.Width)))
+            {
+                body.Put(0, row++, line, Ink.Quiet);
+            }
+
             return;
         }
 

@@ -62,7 +62,8 @@ public static class PatternsText
         body.Put(0, y, isChosen ? ">" : "", Ink.Strong);
         body.Put(2, y, isSame ? "" : Of("pattern").Shown, Ink.Strong, Stage - 3);
         body.Put(Stage, y, Of("stage").Shown, Ink.Plain, Tool - Stage - 1);
-        body.Put(Tool, y, table.Rows[row][table.IndexOfHeading("Tool")].Shown, Ink.Plain, Work - Tool - 1);
+        string tool = Shortened.In(table.Rows[row][table.IndexOfHeading("Tool")].Shown, Work - Tool - 1);
+        body.Put(Tool, y, tool);
         body.Put(Work, y, Of("work").Shown, Ink.Plain, GuessEnd - Work - 6);
         body.PutRight(GuessEnd, y, Of("first_guess").Shown, Ink.Plain, 6);
         body.PutRight(
