@@ -52,13 +52,13 @@ public sealed record GaugeForecast(
         foreach (IGrouping<int, SizeThen> segment in History.AtEyes.GroupBy(then => then.Segment))
         {
             SizeThen[] thens = [.. segment];
-            ImmutableArray<WearBand> bands =
+            ImmutableArray<double> fitted =
                 Forecast is { } forecast && History.Start is not null && thens.All(then => then.StartIsKnown)
-                    ? forecast.Bands(segment.Key - 1, [.. thens.Select(then => then.Heats)])
+                    ? forecast.Fitted(segment.Key - 1, [.. thens.Select(then => then.Heats)])
                     : [];
             for (int i = 0; i < thens.Length; i++)
             {
-                double? mm = bands.IsEmpty ? thens[i].LastKnown?.Mm : SizeMm(bands[i].FittedMm);
+                double? mm = fitted.IsEmpty ? thens[i].LastKnown?.Mm : SizeMm(fitted[i]);
                 if (mm is { } known)
                 {
                     sizes.Add(thens[i].Entry, known);
@@ -85,13 +85,13 @@ public sealed record GaugeForecast(
         )
         {
             (GaugeReading reading, int i)[] readings = [.. segment];
-            ImmutableArray<WearBand> bands = forecast.Bands(
+            ImmutableArray<double> wear = forecast.Fitted(
                 segment.Key - 1,
                 [.. readings.Select(each => each.reading.Heats)]
             );
-            foreach (((_, int i), WearBand band) in readings.Zip(bands))
+            foreach (((_, int i), double mm) in readings.Zip(wear))
             {
-                fitted[i] = band.FittedMm;
+                fitted[i] = mm;
             }
         }
 

@@ -78,18 +78,25 @@ public sealed record SisterForecast : Forecast
     /// <returns>One band for each, in the same order.</returns>
     /// <exception cref="ArgumentOutOfRangeException">There is no such segment with a known start.</exception>
     public ImmutableArray<WearBand> Bands(int segment, IReadOnlyList<double> heats) =>
-        WearPath.Of(
-            mixture,
-            mixture.Tool.Segments.FirstOrDefault(recorded => recorded.Place == segment)
-                ?? throw new ArgumentOutOfRangeException(nameof(segment), segment, "has no known start"),
-            heats
-        );
+        WearPath.Of(mixture, Segment(segment), heats);
+
+    /// <summary>The fitted wear of a segment alone, without a band.</summary>
+    /// <param name="segment">Its place in the history, from 0; its start is known.</param>
+    /// <param name="heats">Weighted heats since its start, each zero or more, in any order.</param>
+    /// <returns>Wear in mm, one for each, in the same order.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">There is no such segment with a known start.</exception>
+    public ImmutableArray<double> Fitted(int segment, IReadOnlyList<double> heats) =>
+        WearPath.Fitted(mixture, Segment(segment), heats);
 
     /// <summary>How many more heats until the wear to be expected has come to a size.</summary>
     /// <param name="wearMm">Wear in mm.</param>
     /// <returns>Heats, 0 where it is there already; null beyond 20 000.</returns>
     public double? HeatsToWear(double wearMm) =>
         RisingRoot.Of(mixture.Mean, Finite.Number(wearMm) / LimitMm, 0, HeatsLeft.Most, mixture.Tool.N0 / 16);
+
+    private RecordedSegment Segment(int place) =>
+        mixture.Tool.Segments.FirstOrDefault(recorded => recorded.Place == place)
+        ?? throw new ArgumentOutOfRangeException(nameof(place), place, "has no known start");
 
     private double F(double k) => mixture.Above(k, 1, withReading: false);
 

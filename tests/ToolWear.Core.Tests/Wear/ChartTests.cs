@@ -66,6 +66,7 @@ public sealed class ChartTests
         WearBand among = Forecast.Bands([0, 10, 21, 25, 30, 44])[4];
         Near.Relative(alone.FittedMm, among.FittedMm, 1e-9, "fitted");
         Near.Relative(alone.High80Mm, among.High80Mm, 1e-9, "high");
+        Near.Relative(alone.FittedMm, Forecast.Fitted(0, [0, 30])[1], 1e-12, "without a band");
     }
 
     [Fact]

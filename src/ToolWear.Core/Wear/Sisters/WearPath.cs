@@ -8,10 +8,24 @@ namespace ToolWear.Core.Wear.Sisters;
 /// <summary>The wear along a whole segment, before, between and after its readings.</summary>
 internal static class WearPath
 {
+    /// <summary>The wear to be expected and its band.</summary>
     internal static ImmutableArray<WearBand> Of(Mixture mixture, RecordedSegment segment, IReadOnlyList<double> heats)
     {
+        double limit = mixture.Tool.Limit;
+        return [.. heats.Zip(Cells(mixture, segment, heats), (n, cells) => Band(n, cells, limit))];
+    }
+
+    /// <summary>The wear to be expected alone, in mm: without the band it is had for a fraction of the work.</summary>
+    internal static ImmutableArray<double> Fitted(
+        Mixture mixture,
+        RecordedSegment segment,
+        IReadOnlyList<double> heats
+    ) => [.. Cells(mixture, segment, heats).Select(cells => mixture.Tool.Limit * cells.Mean)];
+
+    private static WearCells[] Cells(Mixture mixture, RecordedSegment segment, IReadOnlyList<double> heats)
+    {
         WearTimes times = WearTimes.Of(segment, heats);
-        List<(double w, double m, double P)>[] at = [.. heats.Select(_ => new List<(double, double, double)>())];
+        WearCells[] at = [.. heats.Select(_ => new WearCells())];
         foreach (CellRun run in mixture.Runs)
         {
             WearSmoother smoother = new(mixture.Tool, segment, run, times);
@@ -25,25 +39,13 @@ internal static class WearPath
             }
         }
 
-        double limit = mixture.Tool.Limit;
-        return [.. heats.Zip(at, (n, cells) => Band(n, cells, limit))];
+        return at;
     }
 
-    private static WearBand Band(double n, List<(double w, double m, double P)> cells, double limit)
+    private static WearBand Band(double n, WearCells cells, double limit)
     {
-        double middle = 0;
-        double low = double.PositiveInfinity;
-        double high = double.NegativeInfinity;
-        foreach ((double w, double m, double P) in cells)
-        {
-            double reach = 10 * Math.Sqrt(P);
-            middle += w * m;
-            low = Math.Min(low, m - reach);
-            high = Math.Max(high, m + reach);
-        }
-
-        double Below(double y) => cells.Sum(cell => cell.w * NormalCurve.Phi((y - cell.m) / Math.Sqrt(cell.P)));
-        double At(double p) => RisingRoot.Of(Below, p, low, high, (high - low) / 16) ?? high;
-        return new WearBand(n, limit * middle, limit * At(0.1), limit * At(0.9));
+        (double low, double high) = cells.Reach();
+        double At(double p) => RisingRoot.Of(cells.Below, p, low, high, (high - low) / 16) ?? high;
+        return new WearBand(n, limit * cells.Mean, limit * At(0.1), limit * At(0.9));
     }
 }

@@ -23,14 +23,14 @@ internal sealed record WearTimes(double[] Heats, double?[] Readings, int[] Asked
         );
     }
 
-    /// <summary>Adds a cell's wear at each asked-for time to the list of that time.</summary>
-    internal void Collect(WearSmoother smoother, double w, List<(double w, double m, double P)>[] at)
+    /// <summary>Adds a cell's wear at each asked-for time to those of that time.</summary>
+    internal void Collect(WearSmoother smoother, double w, WearCells[] at)
     {
         for (int j = 0; j < Heats.Length; j++)
         {
             if (Asked[j] >= 0)
             {
-                at[Asked[j]].Add((w, smoother.Mean(j), smoother.Variance(j)));
+                at[Asked[j]].Add(w, smoother.Mean(j), smoother.Variance(j));
             }
         }
     }
