@@ -5,6 +5,8 @@ public static partial class Words
 {
     internal const string DoesHelp =
         "Shows what this screen is for and every key that works on it. F1 does too, also while you type.";
+    internal const string LineIsEmpty =
+        "Nothing is typed any more. Any other key, and then Bksp takes back what was recorded.";
     internal const string DoesTakeBack =
         "Takes the last thing recorded in this sitting back. It is crossed out in the ledger and stays visible there; a crossing out is taken back too. While you type, it takes the last character back.";
     internal const string DoesLeave = "Leaves the program. What was recorded is on the disk already.";

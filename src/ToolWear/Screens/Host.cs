@@ -213,7 +213,8 @@ public sealed class Host : Runnable
 
         if (!Current.Has(row.Need))
         {
-            Sitting.Say(Words.WhyNot(row.Need), Ink.Warn);
+            bool isHeld = row.Act == Act.TakeBack && Current.Line is { IsEmptied: true };
+            Sitting.Say(isHeld ? Words.LineIsEmpty : Words.WhyNot(row.Need), Ink.Warn);
             return;
         }
 

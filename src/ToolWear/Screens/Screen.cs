@@ -47,7 +47,7 @@ public abstract class Screen : View
         {
             Need.Nothing => true,
             Need.Typing => Line is not null,
-            Need.Recorded => Sitting.CanTakeBack,
+            Need.Recorded => Sitting.CanTakeBack && Line is not { IsEmptied: true },
             Need.Tools => !Sitting.Shop.Tools.IsEmpty,
             Need.EmptyStore => Sitting.Shop.Ledger.IsEmpty,
             Need.Pattern => !Sitting.Shop.Patterns.IsEmpty,

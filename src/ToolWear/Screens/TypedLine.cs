@@ -6,6 +6,10 @@ public sealed class TypedLine
     private readonly Func<string, bool> begins;
     private bool isOffered;
 
+    /// <summary>Whether the last key took its last character: the key that did may still be held down, and must not go on
+    /// to take back what was recorded.</summary>
+    public bool IsEmptied { get; private set; }
+
     /// <summary>A line.</summary>
     /// <param name="begins">Which characters may begin it; the others are keys while it is empty. Null for all.</param>
     public TypedLine(Func<string, bool>? begins = null) => this.begins = begins ?? (_ => true);
@@ -19,6 +23,7 @@ public sealed class TypedLine
     {
         Text = text;
         isOffered = true;
+        IsEmptied = false;
     }
 
     /// <summary>Empties it.</summary>
@@ -42,9 +47,11 @@ public sealed class TypedLine
             int last = System.Globalization.StringInfo.ParseCombiningCharacters(Text)[^1];
             Text = isOffered ? "" : Text[..last];
             isOffered = false;
+            IsEmptied = Text.Length == 0;
             return true;
         }
 
+        IsEmptied = IsEmptied && IsBack(press.Name);
         bool isEmpty = Text.Length == 0 || isOffered;
         if (press.Typed is not { Length: > 0 } typed || (isEmpty && !begins(typed)))
         {

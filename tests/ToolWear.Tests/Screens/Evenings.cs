@@ -47,6 +47,9 @@ internal sealed class Evenings : IEvening
 
     public Sitting Sitting => sitting;
 
+    /// <summary>Columns and rows.</summary>
+    public (int Width, int Height) Size => (app.Driver!.Cols, app.Driver.Rows);
+
     /// <summary>How many keys were pressed so far.</summary>
     public int Pressed { get; private set; }
 

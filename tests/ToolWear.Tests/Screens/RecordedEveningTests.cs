@@ -98,33 +98,19 @@ public sealed class RecordedEveningTests
 
     private static void Night(Recorder evening)
     {
-        evening.Step("the rack");
-        evening.Step("last time's tools and pattern are offered", "h");
-        evening.Step("the session is open", "Enter");
-        evening.Step("five heats on two drifts", "3", "3", "3", "4", "4");
-        evening.Step("two heads through the cheeks", "c", "c");
-        evening.Step("closing offers the heads that were counted", "s");
-        evening.Step(
-            "each Enter takes one number; the open order is asked about once",
-            [.. Enumerable.Repeat("Enter", 6)]
-        );
-        evening.Step("closed, and the order counted down", "Enter");
+        foreach ((string caption, string[] keys) in EveningScript.Night)
+        {
+            evening.Step(caption, keys);
+        }
     }
 
     private static void Morning(Recorder morning, string file)
     {
-        morning.Step("the rack, the morning after");
-        morning.Step("to measure, the tools of last night first", "m");
-        morning.Step("H5: a size is typed", "1", "3", ",", "2");
-        morning.Step("taken, and the next gauge mark", "Enter");
-        morning.Step("H5 is done, H6 is in the hand", "3", "4", ".", "1", "Enter");
-        morning.Step("H6: both gauge marks", "1", "3", ".", "6", "5", "Enter", "3", "4", ".", "5", "Enter");
-        morning.Step("the verdicts", "Esc");
-        morning.Step("the rack", "Enter");
-        morning.Step("down to H5, its card", "Down", "Down", "Down", "Down", "Down", "Down", "Enter");
-        morning.Step("the rack again", "Esc");
-        morning.Step("the forge list", "f");
-        morning.Step("a name for the wear history is offered", "Esc", "e");
+        foreach ((string caption, string[] keys) in EveningScript.Morning)
+        {
+            morning.Step(caption, keys);
+        }
+
         morning.Typed("another name is typed, and the history is written", file, "Enter");
     }
 

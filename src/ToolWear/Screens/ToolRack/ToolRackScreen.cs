@@ -57,7 +57,6 @@ public sealed class ToolRackScreen(Host host) : Screen(host)
                 break;
             case Act.Enter when path is not null:
                 Export(path.Text);
-                path = null;
                 break;
             case Act.Enter:
                 Host.ToolInHand = Tools[place.Chosen].Id;
@@ -92,15 +91,19 @@ public sealed class ToolRackScreen(Host host) : Screen(host)
     {
         if (string.IsNullOrWhiteSpace(file))
         {
+            path = null;
             Sitting.Say(Words.NoFileName, Ink.Warn);
             return;
         }
 
         if (Sitting.Forecasts is not { } forecasts || Sitting.Forecaster.IsBehind)
         {
+            // what was typed stays: Enter once more is all it takes
             Sitting.Say(Words.NotWorkedOut, Ink.Warn);
             return;
         }
+
+        path = null;
 
         try
         {

@@ -1,0 +1,36 @@
+using ToolWear.Tests.Commands;
+using Xunit;
+
+namespace ToolWear.Tests.Screens;
+
+/// <summary>A key that is held down to clear a line never goes on to what was recorded.</summary>
+public sealed class HeldKeyTests
+{
+    private static readonly string[][] Lines =
+    [
+        ["e"],
+        ["m", "1", "3"],
+        ["a", "R"],
+        ["l", "/", "H"],
+    ];
+
+    [Fact]
+    public void Clearing_a_line_takes_nothing_back()
+    {
+        using TestSite site = new();
+        site.Done("demo", "--no-screens", "--store", site.Store);
+        using BareScreens screens = new(site);
+        foreach (string[] keys in Lines)
+        {
+            screens.Host.Go(screens.Host.Home);
+            screens.Press("m", "s", "Esc", "Enter");
+            int entries = screens.Sitting.Shop.Ledger.Count;
+            screens.Press(keys);
+            screens.Press([.. Enumerable.Repeat("Backspace", 60)]);
+            Assert.Equal(entries, screens.Sitting.Shop.Ledger.Count);
+            Assert.DoesNotContain("Bksp take back", screens.Text, StringComparison.Ordinal);
+            screens.Press("F12", "Backspace");
+            Assert.Equal(entries + 1, screens.Sitting.Shop.Ledger.Count);
+        }
+    }
+}

@@ -1,0 +1,67 @@
+using ToolWear.Tests.Commands;
+using Xunit;
+
+namespace ToolWear.Tests.Screens.Terminals;
+
+/// <summary>The recorded evening on a terminal of Linux: session, heats, heads, close, round, card, forge list, export.</summary>
+internal sealed class EveningOnTerminal : IDisposable
+{
+    private readonly TestSite site;
+    private readonly PseudoTerminal terminal;
+
+    public EveningOnTerminal(Dictionary<string, string?> environment)
+    {
+        site = new TestSite(TimeProvider.System.GetLocalNow().ToString("yyyy-MM-dd", null));
+        site.Done("demo", "--no-screens", "--store", site.Store);
+        terminal = WaysOutTests.Opened.Begin(site, environment);
+    }
+
+    /// <summary>Every style that was used.</summary>
+    public HashSet<string> Styles => terminal.Screen.Styles;
+
+    /// <summary>Everything that was written.</summary>
+    public string Written => terminal.Written;
+
+    /// <summary>The wear card as it was shown.</summary>
+    public string Card { get; private set; } = "";
+
+    /// <summary>Plays it to its end.</summary>
+    public void Play()
+    {
+        terminal.WaitFor("inside its limit");
+        Press("h", "Enter begin");
+        Press("\r", "1-9 heat");
+        Press("33344cc", "cheeks: 2 heads");
+        Press("s", "How many heads");
+        Press("\r\r\r\r\r\r", "Count them off");
+        Press("\r", "is closed");
+        Press("m", "Found, before a size is typed");
+        Press("13,2\r", "to go of");
+        Press("\e", "What came of it");
+        Press("\r", "Heats left: an estimate, no permission");
+        Press("\e[B\r", "done in about");
+        Card = terminal.Text;
+        Press("\e", "take next");
+        Press("f", "One less");
+        Press("\e", "take next");
+        terminal.WaitFor(text => !text.Contains("being worked out", StringComparison.Ordinal), "the forecasts");
+        Press("e", "Wear history into the file");
+        string file = site.In("history.csv");
+        Press(file + "\r", "readings written to");
+        Assert.True(File.Exists(file));
+        terminal.Send("q");
+        Assert.Equal(0, terminal.WaitForExit());
+    }
+
+    public void Dispose()
+    {
+        terminal.Dispose();
+        site.Dispose();
+    }
+
+    private void Press(string keys, string until)
+    {
+        terminal.Send(keys);
+        terminal.WaitFor(until);
+    }
+}
