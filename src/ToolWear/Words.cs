@@ -111,7 +111,12 @@ public static partial class Words
     public const string OutlookName = "With its sisters";
 
     /// <summary>What the columns of heats left mean.</summary>
-    public const string LeftExplained = "Left: about so many heats; nine times in ten it lies between from and to.";
+    public const string LeftExplained =
+        "Left: about so many heats; nine times in ten it lies between from and to. Where that range is wider than the\n"
+        + "figure, measure once more.";
+
+    /// <summary>What is said where the range is wider than the figure.</summary>
+    public const string MeasureOnceMore = "measure once more";
 
     /// <summary>What stands for heats left where a tool is at or past its limit.</summary>
     public const string Past = "past";
@@ -153,14 +158,16 @@ public static partial class Words
 
     /// <summary>Heats left in words.</summary>
     /// <param name="left">The figures.</param>
-    /// <returns>For example "about 34 left; nine times in ten between 20 and 55".</returns>
+    /// <returns>For example "about 34 heats left; nine times in ten between 20 and 55".</returns>
     public static string HeatsLeft(HeatsLeft left)
     {
-        string about = left.Q50 is { } middle ? $"about {About(middle)}" : "more than the readings can bound";
+        string about = left.Q50 is { } middle
+            ? $"about {About(middle)} {(About(middle) == "1" ? "heat" : "heats")} left"
+            : "more than the readings can bound";
         string from = left.Q05 is { } low ? About(low) : "-";
         return left.Q95 is { } high
-            ? $"{about}; nine times in ten between {from} and {About(high)}"
-            : $"{about}; nineteen times in twenty more than {from}, the readings set no upper bound";
+            ? $"{about}; nine times in ten between {from} and {About(high)}{(left.IsWide ? $"; {MeasureOnceMore}" : "")}"
+            : $"{about}; nineteen times in twenty more than {from}, the readings set no upper bound; {MeasureOnceMore}";
     }
 
     /// <summary>Heats for people: halves only.</summary>

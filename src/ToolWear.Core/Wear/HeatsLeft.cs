@@ -15,6 +15,9 @@ public sealed record HeatsLeft(double? Q05, double? Q10, double? Q50, double? Q9
     /// <summary>What a tool has that is at or past its limit.</summary>
     public static HeatsLeft None { get; } = new(0, 0, 0, 0, 0);
 
+    /// <summary>Whether the 90 % range is wider than the figure itself, or has no end: one reading more is worth it.</summary>
+    public bool IsWide => Q50 is { } middle && (Q95 is not { } high || high - (Q05 ?? 0) > middle);
+
     /// <summary>The same wear under another load: k heats that are c times as hard take what c k usual ones take.</summary>
     /// <param name="c">How hard against the usual, above zero.</param>
     /// <returns>The heats of that load.</returns>

@@ -176,13 +176,13 @@ internal sealed class CardNumbers(
     private static void TakeOutlook(Numbers one, GaugeForecast gauge, Dictionary<string, string> file)
     {
         one.Take(
-            "about (?<left>#); nine times in ten between (?<low>#) and (?<high>#)",
+            "about (?<left>#) heats? left; nine times in ten between (?<low>#) and (?<high>#)",
             ("left", About(file["heats_left"])),
             ("low", About(file["left_lo90"])),
             ("high", About(file["left_hi90"]))
         );
         one.Take(
-            "(?:about (?<left>#)|readings can bound); nineteen times in twenty more than (?<low>#)",
+            "(?:about (?<left>#) heats? left|readings can bound); nineteen times in twenty more than (?<low>#)",
             ("left", About(file["heats_left"])),
             ("low", About(file["left_lo90"]))
         );

@@ -29,7 +29,8 @@ internal sealed class RackRows
                     table.Columns,
                     table.Rows[i],
                     forecasts.VerdictOf(tool).Verdict,
-                    tool.HeatsLeft is null || tool.FollowedToItsLimit
+                    tool.HeatsLeft is null || tool.FollowedToItsLimit,
+                    tool.HeatsLeft is { IsWide: true }
                 )
             );
         }
@@ -49,7 +50,8 @@ internal sealed record RackRow(
     ImmutableArray<Column> Columns,
     ImmutableArray<Cell> Cells,
     Verdict? Verdict,
-    bool IsFollowed
+    bool IsFollowed,
+    bool IsWide
 )
 {
     /// <summary>A cell by its pinned name, or by its heading where it has none.</summary>

@@ -110,8 +110,7 @@ public static class ToolRackText
         }
         else if (!tools.IsEmpty)
         {
-            string why = known.Of(tools[place.Chosen].Id)?["why"].Shown ?? "";
-            body.Put(0, y, $"{tools[place.Chosen].Mark}: {why}", Ink.Quiet);
+            body.Put(0, y, Chosen(tools[place.Chosen], known, body.Width), Ink.Quiet);
         }
 
         bool isComplete = body.Width >= RackColumns.Complete;
@@ -125,6 +124,17 @@ public static class ToolRackText
     /// <returns>The word.</returns>
     public static string PlaceOrForm(Tool tool) =>
         tool.Place == Place.None ? tool.Form.Name : Places.Words.Word(tool.Place);
+
+    // where there is no room for both, what to do comes first
+    private static string Chosen(ToolInShop tool, RackRows known, int width)
+    {
+        RackRow? row = known.Of(tool.Id);
+        string why = $"{tool.Mark}: {row?["why"].Shown ?? ""}";
+        string both = $"{why}; {Words.MeasureOnceMore}";
+        return row is not { IsWide: true } ? why
+            : Picture.ColumnsOf(both) <= width ? both
+            : $"{tool.Mark}: {Words.MeasureOnceMore}; {row["why"].Shown}";
+    }
 
     private static string Range(RackRow row)
     {
