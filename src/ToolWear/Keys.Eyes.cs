@@ -5,8 +5,6 @@ public static partial class Keys
 {
     private static KeyRow[] EyesAndBars() =>
         [
-            new(ScreenName.FirstStart, Act.GoEyes, ["y"], "y", "eyes", Words.DoesEyes),
-            new(ScreenName.FirstStart, Act.GoBars, ["b"], "b", "bars", Words.DoesBars),
             new(ScreenName.Eyes, Act.Add, ["a"], "a", "add an eye", Words.DoesAddEye),
             new(ScreenName.Eyes, Act.NewHandle, ["n"], "n", "new handle", Words.DoesAddHandle),
             new(ScreenName.Eyes, Act.Enter, ["Enter"], "Enter", "change", Words.DoesChangeEye, Need.Row, Records: true),

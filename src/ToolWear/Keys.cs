@@ -393,6 +393,8 @@ public static partial class Keys
                 Records: true
             ),
             new(ScreenName.FirstStart, Act.Back, ["Esc"], "Esc", "cancel", Words.DoesCancel, Need.Typing),
+            new(ScreenName.FirstStart, Act.GoEyes, ["y"], "y", "eyes", Words.DoesEyes),
+            new(ScreenName.FirstStart, Act.GoBars, ["b"], "b", "bars", Words.DoesBars),
             new(ScreenName.FirstStart, Act.GoShop, ["s"], "s", "shop", Words.DoesShop),
             new(ScreenName.FirstStart, Act.Leave, ["q"], "q", "leave", Words.DoesLeave),
             new(ScreenName.ToolTable, Act.Enter, ["Enter"], "Enter", "next", Words.DoesNextCell, Records: true),

@@ -15,6 +15,8 @@ public static partial class Words
     internal const string CountedAtTheEnd = "counted again at the end";
     internal const string NoSuchStage = "No stage has that letter.";
     internal const string ClosingQuestion = "How many heads went through each stage tonight?";
+    internal const string ClosingQuestionWithoutPattern = "How many heads were finished tonight?";
+    internal const string ClosingLegendWithoutPattern = "Empty: nobody counted.";
     internal const string ClosingLegend =
         "Empty: nobody counted. Where a stage has heads and none of its tools a tally, heats are estimated from the pattern and marked as estimated.";
 
@@ -26,9 +28,13 @@ public static partial class Words
 
     internal static string ClosingHeading(Session? open) => $"Close the session {open?.Name}";
 
-    internal static string PatternChosen(string? pattern, int tools) =>
+    internal static string PatternChosen(string? pattern, int tools, bool isFirst) =>
         $"Pattern: {pattern ?? "none"}    "
-        + (tools == 0 ? "no tool chosen yet: Space takes one" : $"{tools} chosen, as last time where there was one");
+        + (
+            tools == 0 ? "no tool chosen yet: Space takes one"
+            : isFirst ? $"{tools} chosen"
+            : $"{tools} chosen, as last time where there was one"
+        );
 
     internal static string SessionOpen(string name) => $"Session {name} is open.";
 

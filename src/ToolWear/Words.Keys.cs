@@ -5,6 +5,7 @@ public static partial class Words
 {
     internal const string DoesHelp =
         "Shows what this screen is for and every key that works on it. F1 does too, also while you type.";
+    internal const string OneBack = "one back";
     internal const string LineIsEmpty =
         "Nothing is typed any more. Any other key, and then Bksp takes back what was recorded.";
     internal const string DoesTakeBack =

@@ -15,14 +15,17 @@ internal static class Outside
         [
             "faketime",
             "-f",
-            site.Clock.GetUtcNow().ToString("@yyyy-MM-dd HH:mm:ss", CultureInfo.InvariantCulture),
+            site.Clock.GetLocalNow().ToString("@yyyy-MM-dd HH:mm:ss", CultureInfo.InvariantCulture),
             Program ?? throw new InvalidOperationException("TOOLWEAR_PROGRAM names no program."),
         ];
 
     /// <summary>Runs a command line on a site's store.</summary>
     public static Ran Run(TestSite site, string[] arguments)
     {
-        string[] all = arguments.Contains("--store") ? arguments : [.. arguments, "--store", site.Store];
+        string[] all =
+            arguments is [['[', ..] asked, string typed] ? Asked(site, asked, typed)
+            : arguments.Contains("--store") ? arguments
+            : [.. arguments, "--store", site.Store];
         string[] called = Called(site);
         ProcessStartInfo start = new(called[0], [.. called[1..], .. all])
         {
@@ -31,7 +34,7 @@ internal static class Outside
             RedirectStandardError = true,
             WorkingDirectory = site.Folder,
         };
-        start.Environment["TZ"] = "UTC";
+        start.Environment["TZ"] = site.Clock.LocalTimeZone.Id;
         start.Environment["TMPDIR"] = site.Folder;
         start.Environment["XDG_DATA_HOME"] = site.Folder;
         using Process process = Process.Start(start)!;
@@ -39,5 +42,13 @@ internal static class Outside
         string output = process.StandardOutput.ReadToEnd();
         process.WaitForExit();
         return new(process.ExitCode, output, error.GetAwaiter().GetResult());
+    }
+
+    /// <summary>What a shell asks: the store is named behind the verb, where one stands there.</summary>
+    private static string[] Asked(TestSite site, string asked, string typed)
+    {
+        string[] parts = typed.Split(' ', 2);
+        string all = parts is [var verb, var rest] ? $"{verb} --store {site.Store} {rest}" : typed;
+        return [parts.Length == 1 ? asked : $"[suggest:{all.Length}]", all];
     }
 }

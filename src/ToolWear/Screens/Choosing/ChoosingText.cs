@@ -67,7 +67,7 @@ public static class ChoosingText
     )
     {
         string? pattern = board.Pattern is { } name ? Shortened.In(name, MostPattern) : null;
-        body.Put(0, 0, Words.PatternChosen(pattern, board.Chosen.Length), Ink.Strong);
+        body.Put(0, 0, Words.PatternChosen(pattern, board.Chosen.Length, shop.Sessions.IsEmpty), Ink.Strong);
         int rows = RowsFor(body.Width, body.Height, shop, board);
         for (int i = place.First; i < Math.Min(candidates.Length, place.First + rows); i++)
         {

@@ -94,7 +94,8 @@ public static class ClosingText
         ImmutableArray<string> rows = Rows(shop, board);
         ILookup<int, HeatsWorked> estimated = Estimated(shop, session, board, [.. typed.Select(Heads)])
             .ToLookup(each => each.Stage, each => each.Heats);
-        body.Put(0, 0, Words.ClosingQuestion, Ink.Strong);
+        bool hasStages = !LastTime.Stages(shop, board.Pattern).IsEmpty;
+        body.Put(0, 0, hasStages ? Words.ClosingQuestion : Words.ClosingQuestionWithoutPattern, Ink.Strong);
         for (int i = 0; i < rows.Length; i++)
         {
             int y = 2 + i;
@@ -110,7 +111,8 @@ public static class ClosingText
         }
 
         int below = 3 + rows.Length;
-        foreach (string line in Picture.Wrap(question ?? Words.ClosingLegend, Math.Max(10, body.Width)))
+        string legend = hasStages ? Words.ClosingLegend : Words.ClosingLegendWithoutPattern;
+        foreach (string line in Picture.Wrap(question ?? legend, Math.Max(10, body.Width)))
         {
             body.Put(0, below++, line, question is null ? Ink.Quiet : Ink.Strong);
         }

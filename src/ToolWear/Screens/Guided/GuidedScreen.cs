@@ -35,7 +35,9 @@ public abstract class GuidedScreen(Host host) : Screen(host)
 
     /// <inheritdoc />
     public override string WordsOf(KeyRow row) =>
-        Entry is null ? base.WordsOf(row) : Words.GuidedKey(row, base.WordsOf(row));
+        Entry is null ? base.WordsOf(row)
+        : row.Act == Act.TakeBack && Entry.Guided.At > 0 ? Words.OneBack
+        : Words.GuidedKey(row, base.WordsOf(row));
 
     /// <inheritdoc />
     public sealed override void Do(Act act, int which)

@@ -29,6 +29,10 @@ public abstract class SheetScreen(Host host, ImmutableArray<Asked> questions) : 
         };
 
     /// <inheritdoc />
+    public override string WordsOf(KeyRow row) =>
+        row.Act == Act.TakeBack && Sheet.At > 0 ? Words.OneBack : base.WordsOf(row);
+
+    /// <inheritdoc />
     public override void Do(Act act, int which)
     {
         switch (act)
