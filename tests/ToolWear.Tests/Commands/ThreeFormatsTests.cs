@@ -161,6 +161,6 @@ public sealed partial class ThreeFormatsTests(DemoFixture demo) : IClassFixture<
         ];
     }
 
-    [GeneratedRegex("about (?<about>[0-9]+)\s+heats\s+left; nine times in ten between (?<low>[0-9]+) and (?<high>[0-9]+)")]
+    [GeneratedRegex("about (?<about>[0-9]+) heats left; nine times in ten between (?<low>[0-9]+) and (?<high>[0-9]+)")]
     private static partial Regex LeftOnCard();
 }
