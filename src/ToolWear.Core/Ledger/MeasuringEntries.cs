@@ -8,7 +8,7 @@ namespace ToolWear.Core.Ledger;
 /// <param name="Tool">The tool's mark.</param>
 /// <param name="Gauge">The gauge mark's name.</param>
 /// <param name="On">The day.</param>
-/// <param name="Session">The session whose heats it follows; null for all heats through that day, but for a first reading entered before any heat: see HistoryPlace.</param>
+/// <param name="Session">The session whose heats it follows; null for all heats through that day.</param>
 /// <param name="Size">The size read.</param>
 /// <param name="Resolution">What it was read to; null for the gauge mark's or the shop's usual.</param>
 /// <param name="By">Who read it, null where nobody said.</param>

@@ -23,7 +23,6 @@ public sealed partial record Shop
             SessionOpened e => new(e.On, entered.Number, HistoryStage.Opening, entered.Number),
             HeatsWorked e => InSession(e.Session, HistoryStage.During, entered),
             ToolMeasured { Session: { } session } => InSession(session, HistoryStage.After, entered),
-            ToolMeasured e => WithoutSession(tool, e.On, entered.Number),
             EyeMeasured { Session: { } session } => InSession(session, HistoryStage.After, entered),
             ToolReworked e => AsEntered(tool, e.On, entered.Number),
             ToolLookedOver e => AsEntered(tool, e.On, entered.Number),
@@ -68,13 +67,6 @@ public sealed partial record Shop
         Session session = Sessions[name];
         return new(session.On, session.Opening, stage, entered.Number);
     }
-
-    // what was read of a tool before it worked at all is what it had when the session of that day began
-    private HistoryPlace WithoutSession(ToolInShop? tool, DateOnly on, long number) =>
-        tool?.Events.Exists(each => each.Number < number && each.What is HeatsWorked) == false
-        && SessionsOn(on).FirstOrDefault(session => session.Opening > number) is { } next
-            ? new(on, next.Opening, HistoryStage.Before, number)
-            : HistoryPlace.AfterAll(on, number);
 
     private HistoryPlace AsEntered(ToolInShop? tool, DateOnly on, long number)
     {

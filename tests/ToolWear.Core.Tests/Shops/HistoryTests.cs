@@ -36,17 +36,6 @@ public sealed class HistoryTests
     }
 
     [Fact]
-    public void What_was_read_before_a_tool_worked_at_all_is_what_the_session_of_that_day_began_with()
-    {
-        long first = story.Enter(Measured("R1", Day(1)));
-        story.Open("s1");
-        long heats = story.Enter(Worked("s1", "R1"));
-        story.Close("s1");
-        long after = story.Enter(Measured("R1", Day(1), "s1"));
-        Assert.Equal([first, heats, after], story.History("R1"));
-    }
-
-    [Fact]
     public void A_session_over_midnight_belongs_to_its_opening_day()
     {
         story.Open("night");

@@ -53,7 +53,7 @@ internal sealed class SlowHistory(SlowPresent present, SlowTool tool)
         foreach (SessionOpened session in sessions)
         {
             long opening = present.OpeningOf(session.Session);
-            Tell(each => (IsLoose(each) || IsReadBeforeAllWork(each)) && each.Number < opening);
+            Tell(each => IsLoose(each) && each.Number < opening);
             long lastHeat = Heats(session).Select(each => each.Number).DefaultIfEmpty().Max();
             Tell(each =>
                 Heats(session).Contains(each)
@@ -75,11 +75,6 @@ internal sealed class SlowHistory(SlowPresent present, SlowTool tool)
 
     /// <summary>Whether an entry stands between heats as it was entered.</summary>
     private static bool IsLoose(Entered entered) => entered.What is ToolReworked or ToolLookedOver;
-
-    /// <summary>Whether it was read, outside every session, when the tool had no heats yet.</summary>
-    private bool IsReadBeforeAllWork(Entered entered) =>
-        entered.What is ToolMeasured { Session: null }
-        && !tool.Events.Exists(each => each.What is HeatsWorked && each.Number < entered.Number);
 
     private bool IsStart(Entered entered, SessionOpened session) =>
         entered.What is ToolStartedHere && LastSessionBefore(present, tool, entered) == session;
