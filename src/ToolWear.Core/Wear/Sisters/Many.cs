@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.InteropServices;
 
 namespace ToolWear.Core.Wear.Sisters;
 
@@ -12,6 +13,23 @@ internal static class Many
     /// <param name="all">The tools.</param>
     /// <param name="make">Makes it, from the tool and its place.</param>
     /// <returns>What was made, in order.</returns>
-    internal static ImmutableArray<TMade> Select<T, TMade>(IReadOnlyList<T> all, Func<T, int, TMade> make) =>
-        all.Count < Large ? [.. all.Select(make)] : [.. all.AsParallel().AsOrdered().Select(make)];
+    /// <remarks>A loop whose caller does all that nobody else takes: where it runs under a lock that other threads of
+    /// the pool wait for, a query that waits for free threads would stand still until the pool makes new ones.</remarks>
+    internal static ImmutableArray<TMade> Select<T, TMade>(IReadOnlyList<T> all, Func<T, int, TMade> make)
+    {
+        TMade[] made = new TMade[all.Count];
+        if (all.Count < Large)
+        {
+            for (int i = 0; i < made.Length; i++)
+            {
+                made[i] = make(all[i], i);
+            }
+        }
+        else
+        {
+            Parallel.For(0, made.Length, i => made[i] = make(all[i], i));
+        }
+
+        return ImmutableCollectionsMarshal.AsImmutableArray(made);
+    }
 }
