@@ -7,7 +7,9 @@ namespace ToolWear.Core.Shops;
 /// before the next session of its day that was opened after it, or inside the one whose heats of that tool go on after
 /// it, else after all sessions of its day. A start anew stands after the heats that the tool had when it was entered,
 /// so that a reading of the next morning, which names that session, is the first that counts; before all sessions of
-/// its day where the tool had none.
+/// its day where the tool had none. A reading without a session that was entered before the tool's first session was
+/// opened, on its day, stands before it: whoever enters what hangs there and then forges read what the evening began
+/// with.
 /// </remarks>
 /// <param name="Day">The day.</param>
 /// <param name="Opening">The number of the entry that opened the session; the greatest number where none.</param>

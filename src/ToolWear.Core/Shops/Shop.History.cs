@@ -23,6 +23,7 @@ public sealed partial record Shop
             SessionOpened e => new(e.On, entered.Number, HistoryStage.Opening, entered.Number),
             HeatsWorked e => InSession(e.Session, HistoryStage.During, entered),
             ToolMeasured { Session: { } session } => InSession(session, HistoryStage.After, entered),
+            ToolMeasured e => WithoutSession(tool, e.On, entered.Number),
             EyeMeasured { Session: { } session } => InSession(session, HistoryStage.After, entered),
             ToolReworked e => AsEntered(tool, e.On, entered.Number),
             ToolLookedOver e => AsEntered(tool, e.On, entered.Number),
@@ -66,6 +67,22 @@ public sealed partial record Shop
     {
         Session session = Sessions[name];
         return new(session.On, session.Opening, stage, entered.Number);
+    }
+
+    // what was read of a tool before its first session is what that session began with. Asked by the order of sessions,
+    // not of entries, so that export and import tell it alike
+    private HistoryPlace WithoutSession(ToolInShop? tool, DateOnly on, long number)
+    {
+        Session? next = SessionsOn(on).FirstOrDefault(session => session.Opening > number);
+        bool isFirst =
+            next is not null
+            && tool is not null
+            && !tool.Events.Exists(each =>
+                each.What is HeatsWorked heats
+                && Sessions[heats.Session] is var worked
+                && (worked.On, worked.Opening).CompareTo((next.On, next.Opening)) < 0
+            );
+        return isFirst ? new(on, next!.Opening, HistoryStage.Before, number) : HistoryPlace.AfterAll(on, number);
     }
 
     private HistoryPlace AsEntered(ToolInShop? tool, DateOnly on, long number)

@@ -36,6 +36,29 @@ public sealed class HistoryTests
     }
 
     [Fact]
+    public void What_was_read_before_the_first_session_of_a_tool_is_what_that_session_began_with()
+    {
+        long first = story.Enter(Measured("R1", Day(1)));
+        story.Open("s1");
+        long heats = story.Enter(Worked("s1", "R1"));
+        story.Close("s1");
+        long after = story.Enter(Measured("R1", Day(1), "s1"));
+        Assert.Equal([first, heats, after], story.History("R1"));
+    }
+
+    [Fact]
+    public void A_reading_without_a_session_counts_all_heats_of_its_day_where_the_tool_had_worked()
+    {
+        story.Open("s1");
+        long heats = story.Enter(Worked("s1", "R1"));
+        story.Close("s1");
+        long reading = story.Enter(Measured("R1", Day(1)));
+        story.Open("s2");
+        long more = story.Enter(Worked("s2", "R1"));
+        Assert.Equal([heats, more, reading], story.History("R1"));
+    }
+
+    [Fact]
     public void A_session_over_midnight_belongs_to_its_opening_day()
     {
         story.Open("night");

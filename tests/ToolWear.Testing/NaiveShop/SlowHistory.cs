@@ -53,7 +53,7 @@ internal sealed class SlowHistory(SlowPresent present, SlowTool tool)
         foreach (SessionOpened session in sessions)
         {
             long opening = present.OpeningOf(session.Session);
-            Tell(each => IsLoose(each) && each.Number < opening);
+            Tell(each => (IsLoose(each) || IsReadBeforeAllWork(each, session)) && each.Number < opening);
             long lastHeat = Heats(session).Select(each => each.Number).DefaultIfEmpty().Max();
             Tell(each =>
                 Heats(session).Contains(each)
@@ -75,6 +75,17 @@ internal sealed class SlowHistory(SlowPresent present, SlowTool tool)
 
     /// <summary>Whether an entry stands between heats as it was entered.</summary>
     private static bool IsLoose(Entered entered) => entered.What is ToolReworked or ToolLookedOver;
+
+    /// <summary>Whether it was read outside every session, and the tool worked in none before this one.</summary>
+    private bool IsReadBeforeAllWork(Entered entered, SessionOpened session) =>
+        entered.What is ToolMeasured { Session: null }
+        && !present
+            .All<SessionOpened>()
+            .Where(each => Works(tool, each, _ => true))
+            .Any(each =>
+                each.On < session.On
+                || (each.On == session.On && present.OpeningOf(each.Session) < present.OpeningOf(session.Session))
+            );
 
     private bool IsStart(Entered entered, SessionOpened session) =>
         entered.What is ToolStartedHere && LastSessionBefore(present, tool, entered) == session;
