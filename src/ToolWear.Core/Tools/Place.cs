@@ -28,10 +28,10 @@ public static class Places
     public static Vocabulary<Place> Words { get; } =
         new(
             "place",
-            (Place.None, "none"),
             (Place.Opener, "opener"),
             (Place.Rough, "rough"),
             (Place.Second, "second"),
-            (Place.Finish, "finish")
+            (Place.Finish, "finish"),
+            (Place.None, "none")
         );
 }

@@ -65,7 +65,7 @@ public sealed class CsvFaultTests
     )]
     [InlineData(
         "tool,form,place\r\nR1,drift,first\r\n",
-        "tools.csv:2: place: \"first\" is not known here; one of none, opener, rough, second, finish"
+        "tools.csv:2: place: \"first\" is not known here; one of opener, rough, second, finish, none"
     )]
     public void A_bad_table_of_tools_is_refused_in_one_sentence(string text, string fault) =>
         Assert.Equal(fault, Faults(("tools.csv", text)));
