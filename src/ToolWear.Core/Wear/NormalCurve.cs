@@ -12,6 +12,10 @@ internal static class NormalCurve
 {
     private const double TailBegins = 5;
     private const int TailTerms = 12;
+
+    // from here on Phi is 1 to the last digit, and from there on exp(-z^2/2) is 0
+    private const double AllBelow = 8.3;
+    private const double AllAbove = 40;
     private const double RootOfTwoPi = 2.5066282746310002;
 
     internal static double Phi(double x) => Phi(new Vector<double>(x))[0];
@@ -19,9 +23,15 @@ internal static class NormalCurve
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     internal static Vector<double> Phi(Vector<double> x)
     {
+        if (Vector.GreaterThanAll(x, new Vector<double>(AllBelow)))
+        {
+            return Vector<double>.One;
+        }
+
         Vector<double> z = Vector.Abs(x);
         Vector<double> exp = Vector.Exp(z * z * -0.5);
-        Vector<double> below = Vector.LessThanAll(z, new Vector<double>(TailBegins))
+        // above the middle the tail is only taken away from one, where the middle's form is right to 1e-15 too
+        Vector<double> below = Vector.GreaterThanAll(x, new Vector<double>(-TailBegins))
             ? exp * Middle(z)
             : Vector.ConditionalSelect(
                 Vector.LessThan(z, new Vector<double>(TailBegins)),
@@ -50,14 +60,17 @@ internal static class NormalCurve
         return p / q;
     }
 
+    // The fraction as numerator over denominator, N1/N2 with Nk = z N(k+1) + k N(k+2), which divides only once.
     private static Vector<double> Tail(Vector<double> z)
     {
-        Vector<double> fraction = z;
+        Vector<double> near = Vector.Min(z, new Vector<double>(AllAbove));
+        Vector<double> under = Vector<double>.One;
+        Vector<double> over = near;
         for (int k = TailTerms; k >= 1; k--)
         {
-            fraction = z + (new Vector<double>(k) / fraction);
+            (over, under) = ((near * over) + (new Vector<double>(k) * under), over);
         }
 
-        return Vector<double>.One / (fraction * RootOfTwoPi);
+        return under / (over * RootOfTwoPi);
     }
 }
