@@ -1,3 +1,4 @@
+using CsCheck;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Wear;
@@ -10,31 +11,47 @@ namespace ToolWear.Core.Tests.Wear;
 /// <summary>What is remembered from one entry to the next must be what would be worked out anew.</summary>
 public sealed class RememberedForecastTests
 {
-    [Theory]
-    [InlineData(1)]
-    public void A_forecast_that_leans_on_what_is_remembered_is_the_forecast_worked_out_anew(int seed)
-    {
-        Shop shop = Shop.Empty;
-        int compared = 0;
-        foreach ((DateOnly day, LedgerEntry entry) in LargeShop.Ledger(2, 6, 70, seed))
-        {
-            DateTimeOffset at = new(day, TimeOnly.MinValue, TimeSpan.Zero);
-            Step step = shop.After(new Entered(shop.NextNumber, at, day, entry));
-            shop = step.After ?? throw new InvalidOperationException(step.Refusal);
-            if (shop.Ledger.Count % 12 != 0)
+    private static readonly Gen<(int Eyes, int Drifts, int Entries, int Seed, int[] Out)> Shops = Gen.Select(
+        Gen.Int[1, 3],
+        Gen.Int[3, 5],
+        Gen.Int[30, 60],
+        Gen.Int[1, 1_000_000],
+        Gen.Int[0, 1_000_000].Array[6]
+    );
+
+    [Fact]
+    public void A_forecast_that_leans_on_what_is_remembered_is_the_forecast_worked_out_anew() =>
+        Shops.Sample(
+            made =>
             {
-                continue;
-            }
+                (int eyes, int drifts, int entries, int seed, int[] crossedOut) = made;
+                Shop shop = Shop.Empty;
+                int compared = 0;
+                int accepted = 0;
+                foreach ((DateOnly day, LedgerEntry entry) in LargeShop.Ledger(eyes, eyes * drifts, entries, seed))
+                {
+                    shop = After(shop, day, entry) ?? shop;
+                    if (++accepted % 15 != 0)
+                    {
+                        continue;
+                    }
 
-            List<string> remembered = Figures(ShopForecasts.Of(shop, TestContext.Current.CancellationToken));
-            KindMemo.Forget();
-            LikelihoodMemo.Forget();
-            Assert.Equal(Figures(ShopForecasts.Of(shop, TestContext.Current.CancellationToken)), remembered);
-            compared += remembered.Count;
-        }
+                    compared += Compare(shop);
+                    // what is crossed out goes back to readings that were remembered before
+                    long number = 1 + (crossedOut[accepted / 15 % crossedOut.Length] % shop.Ledger.Count);
+                    if (After(shop, day, new EntryCrossedOut(number, "")) is { } without)
+                    {
+                        shop = without;
+                        compared += Compare(shop);
+                    }
+                }
 
-        Assert.True(compared > 20, $"only {compared} forecasts");
-    }
+                Assert.True(compared > 0, $"only {compared} forecasts");
+            },
+            iter: 3,
+            threads: 1,
+            print: made => $"{made}, out {string.Join(' ', made.Item5)}"
+        );
 
     [Fact]
     public void Any_row_of_a_likelihood_is_the_same_whether_it_was_kept_or_is_worked_out_again()
@@ -60,6 +77,20 @@ public sealed class RememberedForecastTests
             Assert.Equal(1, row.Max());
             Assert.Equal(likelihood.Again(node), row);
         }
+    }
+
+    private static Shop? After(Shop shop, DateOnly day, LedgerEntry entry) =>
+        shop.After(
+            new Entered(shop.NextNumber, new DateTimeOffset(day, TimeOnly.MinValue, TimeSpan.Zero), day, entry)
+        ).After;
+
+    private static int Compare(Shop shop)
+    {
+        List<string> remembered = Figures(ShopForecasts.Of(shop, TestContext.Current.CancellationToken));
+        KindMemo.Forget();
+        LikelihoodMemo.Forget();
+        Assert.Equal(Figures(ShopForecasts.Of(shop, TestContext.Current.CancellationToken)), remembered);
+        return remembered.Count;
     }
 
     private static List<string> Figures(ShopForecasts forecasts) =>
