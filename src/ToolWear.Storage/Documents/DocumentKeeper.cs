@@ -267,7 +267,7 @@ internal sealed class DocumentKeeper : IDisposable
         while (entries < LedgerDocuments.Batch && _waiting.TryDequeue(out (JournalLine Line, JournalPoint Point) next))
         {
             lines.Add(next.Line);
-            entries += next.Line.Bodies.Length;
+            entries += next.Line.Bodies.Count;
             point = next.Point;
         }
         if (point is null)
