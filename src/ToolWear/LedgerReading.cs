@@ -12,7 +12,11 @@ internal sealed class LedgerReading
     // a small shop is read before a second thread would have begun
     private const int Together = 1000;
 
+    // more waiting than this would only fill memory: then this thread lends a hand
+    private const int MostWaiting = 4;
+
     private readonly List<Task<Entered[]>> begun = [];
+    private int done;
     private List<JournalLine> lines = [];
     private int entries;
     private long before;
@@ -22,15 +26,33 @@ internal sealed class LedgerReading
     public void Take(JournalLine line)
     {
         lines.Add(line);
-        entries += line.Bodies.Length;
+        entries += line.Bodies.Count;
         if (entries >= Together)
         {
             List<JournalLine> batch = lines;
             long first = before;
-            begun.Add(Task.Run(() => Read(batch, first)));
+            Begin(new Task<Entered[]>(() => Read(batch, first)));
             before += entries;
             lines = [];
             entries = 0;
+        }
+    }
+
+    private void Begin(Task<Entered[]> task)
+    {
+        begun.Add(task);
+        while (begun[done].IsCompleted)
+        {
+            done++;
+        }
+
+        if (begun.Count - done > MostWaiting)
+        {
+            task.RunSynchronously(TaskScheduler.Default);
+        }
+        else
+        {
+            task.Start(TaskScheduler.Default);
         }
     }
 
@@ -54,17 +76,17 @@ internal sealed class LedgerReading
         List<Entered> read = [];
         foreach (JournalLine line in lines)
         {
-            foreach (string body in line.Bodies)
+            for (int i = 0; i < line.Bodies.Count; i++)
             {
                 long number = before + read.Count + 1;
-                read.Add(new(number, line.At, line.Day, Read(number, body)));
+                read.Add(new(number, line.At, line.Day, Read(number, line.Bodies.Utf8(i))));
             }
         }
 
         return [.. read];
     }
 
-    private static LedgerEntry Read(long number, string body)
+    private static LedgerEntry Read(long number, ReadOnlySpan<byte> body)
     {
         try
         {

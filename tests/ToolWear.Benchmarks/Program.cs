@@ -6,6 +6,7 @@ using ToolWear.Benchmarks;
 // dotnet run -c Release --project tests/ToolWear.Benchmarks -- plan
 // dotnet run -c Release --project tests/ToolWear.Benchmarks -- keys TOOLS ENTRIES SEED
 // dotnet run -c Release --project tests/ToolWear.Benchmarks -- store FILE EYES TOOLS ENTRIES SEED
+// dotnet run -c Release --project tests/ToolWear.Benchmarks -- documents FILE
 if (args is ["store", string path, string eyes, string tools, string entries, string seed])
 {
     Console.WriteLine(
@@ -28,6 +29,12 @@ if (args is ["keys", string inService, string written, string from])
         int.Parse(from, CultureInfo.InvariantCulture),
         Console.Out
     );
+    return 0;
+}
+
+if (args is ["documents", string file])
+{
+    DocumentTimes.Measure(file, Console.Out);
     return 0;
 }
 

@@ -27,9 +27,9 @@ internal static class TestShop
 
     internal static string Note(int length) => $$"""{"kind":"note","v":1,"text":"{{new string('n', length)}}"}""";
 
-    internal static ImmutableArray<string> ToolsOf(string body)
+    internal static ImmutableArray<string> ToolsOf(ReadOnlySpan<byte> body)
     {
-        using var json = JsonDocument.Parse(body);
+        using var json = JsonDocument.Parse(body.ToArray());
         return json.RootElement.TryGetProperty("tool", out JsonElement tool) ? [tool.GetString() ?? ""] : [];
     }
 

@@ -8,7 +8,7 @@ namespace ToolWear.Core.Measure;
 public sealed class Vocabulary<T>
     where T : struct, Enum
 {
-    private readonly ImmutableDictionary<string, T> values;
+    private readonly ImmutableArray<(T Value, string Word)> pairs;
     private readonly ImmutableDictionary<T, string> words;
 
     /// <summary>Makes a vocabulary.</summary>
@@ -18,7 +18,7 @@ public sealed class Vocabulary<T>
     {
         Noun = noun;
         All = [.. pairs.Select(pair => pair.Word)];
-        values = pairs.ToImmutableDictionary(pair => pair.Word, pair => pair.Value, StringComparer.Ordinal);
+        this.pairs = pairs;
         words = pairs.ToImmutableDictionary(pair => pair.Value, pair => pair.Word);
     }
 
@@ -38,11 +38,21 @@ public sealed class Vocabulary<T>
     /// <param name="value">Its value.</param>
     /// <param name="refusal">Which words there are, where it is none of them.</param>
     /// <returns>True where it is one of the words.</returns>
-    public bool TryParse(string word, out T value, out string refusal)
+    public bool TryParse(ReadOnlySpan<char> word, out T value, out string refusal)
     {
-        refusal = values.TryGetValue(word, out value)
-            ? ""
-            : $"{Noun} \"{FreeText.Shown(word)}\": one of {string.Join(", ", All)}";
-        return refusal.Length == 0;
+        // the lists are short: looking through is quicker than a table
+        foreach ((T each, string itsWord) in pairs)
+        {
+            if (word.SequenceEqual(itsWord))
+            {
+                value = each;
+                refusal = "";
+                return true;
+            }
+        }
+
+        value = default;
+        refusal = $"{Noun} \"{FreeText.Shown(word.ToString())}\": one of {string.Join(", ", All)}";
+        return false;
     }
 }

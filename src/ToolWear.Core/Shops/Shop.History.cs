@@ -46,8 +46,8 @@ public sealed partial record Shop
         entered.What switch
         {
             SessionOpened e => e.On,
-            HeatsWorked e => Sessions[e.Session].On,
-            ToolMeasured e => e.Session is { } session ? Sessions[session].On : e.On,
+            HeatsWorked e => sessions[e.Session].On,
+            ToolMeasured e => e.Session is { } session ? sessions[session].On : e.On,
             ToolReworked e => e.On,
             ToolLookedOver e => e.On,
             EyeMeasured e => e.On,
@@ -65,7 +65,7 @@ public sealed partial record Shop
 
     private HistoryPlace InSession(string name, HistoryStage stage, Entered entered)
     {
-        Session session = Sessions[name];
+        Session session = sessions[name];
         return new(session.On, session.Opening, stage, entered.Number);
     }
 
@@ -79,7 +79,7 @@ public sealed partial record Shop
             && tool is not null
             && !tool.Events.Exists(each =>
                 each.What is HeatsWorked heats
-                && Sessions[heats.Session] is var worked
+                && sessions[heats.Session] is var worked
                 && (worked.On, worked.Opening).CompareTo((next.On, next.Opening)) < 0
             );
         return isFirst ? new(on, next!.Opening, HistoryStage.Before, number) : HistoryPlace.AfterAll(on, number);
@@ -108,7 +108,7 @@ public sealed partial record Shop
     {
         Session? last = tool
             ?.Events.Where(each => each.Number < entered.Number)
-            .Select(each => each.What is HeatsWorked heats ? Sessions[heats.Session] : null)
+            .Select(each => each.What is HeatsWorked heats ? sessions[heats.Session] : null)
             .MaxBy(session => (session?.On, session?.Opening));
         return last is null
             ? new(entered.Day, 0, HistoryStage.Before, entered.Number)
@@ -118,7 +118,7 @@ public sealed partial record Shop
     private double LoadOf(Tool tool, HeatsWorked heats)
     {
         if (
-            Sessions[heats.Session].Opened.Pattern is not { } name
+            sessions[heats.Session].Opened.Pattern is not { } name
             || !Patterns.TryGetValue(name, out PatternDescribed? pattern)
         )
         {

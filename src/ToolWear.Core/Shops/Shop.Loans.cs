@@ -16,10 +16,5 @@ public sealed partial record Shop
             : ChangeState(entered, e.Tool, e.On, ToolState.SetAside, ToolState.InService, "taken back");
 
     private Step LookFor(Entered entered, ToolLookedFor e) =>
-        Refused(entered, e.Tool, e.On, out ToolInShop tool) is { } refusal
-            ? refusal
-            : this with
-            {
-                Tools = Tools.SetItem(tool.Id, tool.With(entered)),
-            };
+        Refused(entered, e.Tool, e.On, out ToolInShop tool) is { } refusal ? refusal : With(tool.With(entered));
 }

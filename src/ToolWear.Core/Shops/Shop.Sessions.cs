@@ -18,7 +18,7 @@ public sealed partial record Shop
             return fault;
         }
 
-        if (Sessions.ContainsKey(e.Session))
+        if (sessions.Has(e.Session))
         {
             return $"there is a session {e.Session} already: each has a name of its own";
         }
@@ -41,15 +41,18 @@ public sealed partial record Shop
         Session session = new(e, entered.Number, IsOpen: true, Heads: null);
         return this with
         {
-            Sessions = Sessions.Add(e.Session, session),
+            sessions = sessions.With(e.Session, session),
             openSession = e.Session,
-            sessionsOn = sessionsOn.SetItem(e.On, sessionsOn.GetValueOrDefault(e.On, []).Add(e.Session)),
+            sessionsOn = sessionsOn.With(
+                e.On,
+                (sessionsOn.TryFind(e.On, out ImmutableList<string>? before) ? before : []).Add(e.Session)
+            ),
         };
     }
 
     private Step Close(SessionClosed e)
     {
-        if (!Sessions.TryGetValue(e.Session, out Session? session))
+        if (!sessions.TryFind(e.Session, out Session? session))
         {
             return UnknownSession(e.Session);
         }
@@ -63,14 +66,14 @@ public sealed partial record Shop
             ? $"heads {e.Heads}: a number from 0 to {MostHeads}"
             : this with
             {
-                Sessions = Sessions.SetItem(e.Session, session with { IsOpen = false, Heads = e.Heads }),
+                sessions = sessions.With(e.Session, session with { IsOpen = false, Heads = e.Heads }),
                 openSession = null,
             };
     }
 
     private Step Count(HeadsDone e)
     {
-        if (!Sessions.TryGetValue(e.Session, out Session? session))
+        if (!sessions.TryFind(e.Session, out Session? session))
         {
             return UnknownSession(e.Session);
         }
@@ -92,12 +95,12 @@ public sealed partial record Shop
         }
 
         Session counted = session with { HeadsByStage = session.HeadsByStage.SetItem(e.Stage, all + e.Heads) };
-        return this with { Sessions = Sessions.SetItem(e.Session, counted) };
+        return this with { sessions = sessions.With(e.Session, counted) };
     }
 
     private Step Work(Entered entered, HeatsWorked e)
     {
-        if (!Sessions.TryGetValue(e.Session, out Session? session))
+        if (!sessions.TryFind(e.Session, out Session? session))
         {
             return UnknownSession(e.Session);
         }
@@ -114,7 +117,7 @@ public sealed partial record Shop
 
         return tool.State == ToolState.SetAside && session.On > tool.StateOn
             ? $"{e.Tool} was set aside on {tool.StateOn:yyyy-MM-dd}: bring it back first"
-            : Record(tool, entered);
+            : With(tool.With(entered));
     }
 
     private Step Measure(Entered entered, ToolMeasured e)
@@ -131,14 +134,14 @@ public sealed partial record Shop
                 + (names.Length == 0 ? "it has none at all" : $"it has {names}");
         }
 
-        if (e.Session is { } name && !Sessions.ContainsKey(name))
+        if (e.Session is { } name && !sessions.Has(name))
         {
             return UnknownSession(name);
         }
 
-        if (e.Session is { } named && e.On < Sessions[named].On)
+        if (e.Session is { } named && e.On < sessions[named].On)
         {
-            return $"a reading of {e.On:yyyy-MM-dd} cannot follow session {named} of {Sessions[named].On:yyyy-MM-dd}";
+            return $"a reading of {e.On:yyyy-MM-dd} cannot follow session {named} of {sessions[named].On:yyyy-MM-dd}";
         }
 
         if (
@@ -152,7 +155,7 @@ public sealed partial record Shop
 
         return IsNoSize(e.Size) || e.Resolution <= Length.Zero
             ? "a size is above zero and at most 10 m"
-            : Record(tool, entered);
+            : With(tool.With(entered));
     }
 
     private Step Rework(Entered entered, ToolReworked e)
@@ -175,11 +178,11 @@ public sealed partial record Shop
 
         return IsNoSize(e.Before) || IsNoSize(e.After) || e.Hours < 0 || e.Cost < 0
             ? "sizes are above zero and at most 10 m, hours and costs zero or more"
-            : Record(tool, entered);
+            : With(tool.With(entered));
     }
 
     private Step LookOver(Entered entered, ToolLookedOver e) =>
-        Refused(entered, e.Tool, e.On, out ToolInShop tool) is { } refusal ? refusal : Record(tool, entered);
+        Refused(entered, e.Tool, e.On, out ToolInShop tool) is { } refusal ? refusal : With(tool.With(entered));
 
     private Step MeasureEye(Entered entered, EyeMeasured e)
     {
@@ -188,7 +191,7 @@ public sealed partial record Shop
             return Future(e.On, entered.Day);
         }
 
-        if (e.Session is { } session && !Sessions.ContainsKey(session))
+        if (e.Session is { } session && !sessions.Has(session))
         {
             return UnknownSession(session);
         }
@@ -207,12 +210,6 @@ public sealed partial record Shop
                 EyeMakers = maker is null ? EyeMakers : EyeMakers.SetItem(entered.Number, maker.Id),
             };
     }
-
-    private Shop Record(ToolInShop tool, Entered entered) =>
-        this with
-        {
-            Tools = Tools.SetItem(tool.Id, tool.With(entered)),
-        };
 
     private static bool IsNoSize(Length? size) => size <= Length.Zero || size > SizeText.Longest;
 

@@ -26,7 +26,7 @@ public sealed partial record Shop
         }
 
         ToolInShop added = new(entered.Number, tool, ToolState.InService, DateOnly.MinValue, null, []);
-        return this with { Tools = Tools.Add(added.Id, added), marks = marks.Add(tool.Mark, added.Id) };
+        return With(added) with { marks = marks.Add(tool.Mark, added.Id) };
     }
 
     private Step Remark(ToolRemarked e)
@@ -41,10 +41,9 @@ public sealed partial record Shop
             return $"mark {e.To} is taken: a mark is unique among the tools that are not scrapped";
         }
 
-        ToolInShop tool = Tools[id];
-        return this with
+        ToolInShop tool = tools[id];
+        return With(tool with { Tool = tool.Tool with { Mark = e.To } }) with
         {
-            Tools = Tools.SetItem(id, tool with { Tool = tool.Tool with { Mark = e.To } }),
             marks = marks.Remove(e.From).Add(e.To, id),
         };
     }
@@ -57,22 +56,14 @@ public sealed partial record Shop
             return Unknown(e.Tool);
         }
 
-        ToolInShop tool = Tools[id];
-        return this with
-        {
-            Tools = Tools.SetItem(
-                id,
-                tool with
-                {
-                    Tool = tool.Tool with { Start = ToolStart.Unknown },
-                    Events =
-                    [
-                        .. tool.Events.Where(each => each.What is not ToolMeasured).Select(WithoutSizes),
-                        entered,
-                    ],
-                }
-            ),
-        };
+        ToolInShop tool = tools[id];
+        return With(
+            tool with
+            {
+                Tool = tool.Tool with { Start = ToolStart.Unknown },
+                Events = [.. tool.Events.Where(each => each.What is not ToolMeasured).Select(WithoutSizes), entered],
+            }
+        );
     }
 
     private static Entered WithoutSizes(Entered entered) =>
@@ -109,7 +100,7 @@ public sealed partial record Shop
         }
 
         ToolInShop after = tool.With(entered) with { State = to, StateOn = on, Lent = entered.What as ToolLent };
-        return this with { Tools = Tools.SetItem(tool.Id, after) };
+        return With(after);
     }
 
     private Step Scrap(Entered entered, ToolScrapped e)
@@ -142,12 +133,7 @@ public sealed partial record Shop
             Scrapped = e,
             Lent = null,
         };
-        return this with
-        {
-            Tools = Tools.SetItem(tool.Id, after),
-            marks = marks.Remove(e.Tool),
-            marksGone = marksGone.SetItem(e.Tool, tool.Id),
-        };
+        return With(after) with { marks = marks.Remove(e.Tool), marksGone = marksGone.SetItem(e.Tool, tool.Id) };
     }
 
     /// <summary>Why nothing can be entered of a tool on a day: unknown, not made yet, scrapped by then, in the future.</summary>
@@ -167,6 +153,10 @@ public sealed partial record Shop
                 ? $"{mark} was scrapped on {tool.StateOn:yyyy-MM-dd}"
             : null;
     }
+
+    /// <summary>The shop with a tool as it is now; this same one while its shelf is open.</summary>
+    private Shop With(ToolInShop tool) =>
+        tools.With(tool.Id, tool) is var after && after == tools ? this : this with { tools = after };
 
     private static string Unknown(ToolMark mark) => $"no tool is marked {mark}";
 

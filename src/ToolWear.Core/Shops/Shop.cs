@@ -11,10 +11,9 @@ public sealed partial record Shop
 {
     private ImmutableDictionary<ToolMark, long> marks = ImmutableDictionary<ToolMark, long>.Empty;
     private ImmutableDictionary<ToolMark, long> marksGone = ImmutableDictionary<ToolMark, long>.Empty;
-    private ImmutableDictionary<DateOnly, ImmutableList<string>> sessionsOn = ImmutableDictionary<
-        DateOnly,
-        ImmutableList<string>
-    >.Empty;
+    private Shelf<long, ToolInShop> tools = Shelf<long, ToolInShop>.Empty();
+    private Shelf<string, Session> sessions = Shelf<string, Session>.Empty(StringComparer.Ordinal);
+    private Shelf<DateOnly, ImmutableList<string>> sessionsOn = Shelf<DateOnly, ImmutableList<string>>.Empty();
 
     private string? openSession;
 
@@ -31,14 +30,13 @@ public sealed partial record Shop
         ImmutableDictionary<long, Entered>.Empty;
 
     /// <summary>Every tool there ever was, by its unchanging number.</summary>
-    public ImmutableSortedDictionary<long, ToolInShop> Tools { get; private init; } =
-        ImmutableSortedDictionary<long, ToolInShop>.Empty;
+    public ImmutableSortedDictionary<long, ToolInShop> Tools => tools.All;
 
     /// <summary>Every session by its name.</summary>
-    public ImmutableSortedDictionary<string, Session> Sessions { get; private init; } = ByName<Session>();
+    public ImmutableSortedDictionary<string, Session> Sessions => sessions.All;
 
     /// <summary>The session that goes on, null where none does.</summary>
-    public Session? OpenSession => openSession is null ? null : Sessions[openSession];
+    public Session? OpenSession => openSession is null ? null : sessions[openSession];
 
     /// <summary>The eyes by name.</summary>
     public ImmutableSortedDictionary<string, EyeDescribed> Eyes { get; private init; } = ByName<EyeDescribed>();
@@ -80,7 +78,7 @@ public sealed partial record Shop
     /// <returns>True where there is or was one.</returns>
     public bool TryFind(ToolMark mark, [NotNullWhen(true)] out ToolInShop? tool)
     {
-        tool = marks.TryGetValue(mark, out long id) || marksGone.TryGetValue(mark, out id) ? Tools[id] : null;
+        tool = marks.TryGetValue(mark, out long id) || marksGone.TryGetValue(mark, out id) ? tools[id] : null;
         return tool is not null;
     }
 
@@ -88,7 +86,7 @@ public sealed partial record Shop
     /// <param name="day">The day.</param>
     /// <returns>The sessions, none where there were none.</returns>
     public IEnumerable<Session> SessionsOn(DateOnly day) =>
-        sessionsOn.TryGetValue(day, out ImmutableList<string>? names) ? names.Select(name => Sessions[name]) : [];
+        sessionsOn.TryFind(day, out ImmutableList<string>? names) ? names.Select(name => sessions[name]) : [];
 
     /// <summary>The series that a tool belongs to.</summary>
     /// <param name="tool">The tool.</param>
@@ -111,7 +109,13 @@ public sealed partial record Shop
             }
         }
 
-        Shop shop = Empty with { CrossedOut = crossed.ToImmutableDictionary() };
+        Shop shop = Empty with
+        {
+            CrossedOut = crossed.ToImmutableDictionary(),
+            tools = Empty.tools.Opened(),
+            sessions = Empty.sessions.Opened(),
+            sessionsOn = Empty.sessionsOn.Opened(),
+        };
         foreach (Entered entered in entries)
         {
             Step step = IsOfAnEntry(entered.What) || crossed.ContainsKey(entered.Number) ? shop : shop.Apply(entered);
@@ -126,6 +130,9 @@ public sealed partial record Shop
         return shop with
         {
             Ledger = [.. entries],
+            tools = shop.tools.Shut(),
+            sessions = shop.sessions.Shut(),
+            sessionsOn = shop.sessionsOn.Shut(),
         };
     }
 

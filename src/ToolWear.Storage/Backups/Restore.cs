@@ -37,7 +37,7 @@ public static class Restore
             disk,
             paths.Journal,
             kinds,
-            line => gone += inBackup.Contains((line.Seq, line.Crc)) ? 0 : line.Bodies.Length
+            line => gone += inBackup.Contains((line.Seq, line.Crc)) ? 0 : line.Bodies.Count
         );
         bool isOther = shop is not null && shop != then.Shop;
         return new RestoreOutlook(then.Seq, gone, isOther);

@@ -29,23 +29,47 @@ public static class StoreCheck
     {
         StoreEntrance.Look(disk, paths);
         MustBeAStore(paths, disk);
-        IDisposable held = Store.TakeLock(paths, disk);
+        using IDisposable held = Store.TakeLock(paths, disk);
+        using (Store? whole = TryOpen(paths, disk, settings))
+        {
+            if (whole is not null)
+            {
+                return Report(whole, [], settings);
+            }
+        }
+        ImmutableArray<StoreFinding> mended = Journal(paths, disk, settings, out long readable);
+        if (mended.Any(finding => finding.Kind == FindingKind.EntriesGone))
+        {
+            return new CheckReport(readable, mended);
+        }
+        using Store store = Open(paths, disk, settings);
+        return Report(store, mended, settings);
+    }
+
+    private static CheckReport Report(Store store, ImmutableArray<StoreFinding> mended, StoreSettings settings)
+    {
+        _ = store.VerifyDocuments();
+        return new CheckReport(
+            store.LastSeq,
+            [.. mended, .. store.Findings, .. Backups(store.Paths, store.Disk, settings)]
+        );
+    }
+
+    // opening tests every line, and that the documents know no more: where it succeeds there is nothing to mend
+    private static Store? TryOpen(StorePaths paths, IDisk disk, StoreSettings settings)
+    {
         try
         {
-            ImmutableArray<StoreFinding> mended = Journal(paths, disk, settings, out long readable);
-            if (mended.Any(finding => finding.Kind == FindingKind.EntriesGone))
-            {
-                return new CheckReport(readable, mended);
-            }
-            using var store = Store.Open(paths, disk, settings, _ => { }, held);
-            _ = store.VerifyDocuments();
-            return new CheckReport(store.LastSeq, [.. mended, .. store.Findings, .. Backups(paths, disk, settings)]);
+            return Open(paths, disk, settings);
         }
-        finally
+        catch (DamagedJournalException)
         {
-            held.Dispose();
+            return null;
         }
     }
+
+    private static Store Open(StorePaths paths, IDisk disk, StoreSettings settings) =>
+        Store.Open(paths, disk, settings, _ => { }, new LockHeldHere());
 
     private static void MustBeAStore(StorePaths paths, IDisk disk)
     {
@@ -153,6 +177,15 @@ public static class StoreCheck
             {
                 yield return new StoreFinding(FindingKind.BackupFailed, $"The backup {path} is not sound: {wrong}");
             }
+        }
+    }
+
+    // the lock stays with the check whatever becomes of the store
+    private sealed class LockHeldHere : IDisposable
+    {
+        public void Dispose()
+        {
+            // it is given back at the end of the check
         }
     }
 }

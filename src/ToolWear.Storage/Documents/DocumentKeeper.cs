@@ -33,6 +33,7 @@ internal sealed class DocumentKeeper : IDisposable
     private string? _why;
     private bool _isDiskTrouble;
     private bool _isDoubtful;
+    private JournalPoint? _verified;
 
     /// <summary>Starts the thread; the files are not touched yet.</summary>
     /// <param name="disk">The disk.</param>
@@ -267,7 +268,7 @@ internal sealed class DocumentKeeper : IDisposable
         while (entries < LedgerDocuments.Batch && _waiting.TryDequeue(out (JournalLine Line, JournalPoint Point) next))
         {
             lines.Add(next.Line);
-            entries += next.Line.Bodies.Length;
+            entries += next.Line.Bodies.Count;
             point = next.Point;
         }
         if (point is null)
@@ -306,9 +307,11 @@ internal sealed class DocumentKeeper : IDisposable
         {
             return false;
         }
-        bool equal = false;
-        if (Guarded(() => equal = DocumentVerification.Matches(documents, Journal(_point), point)) && equal)
+        // what was compared behind the opening is not compared again for a check
+        bool equal = _verified == point;
+        if (equal || (Guarded(() => equal = DocumentVerification.Matches(documents, Journal(point), point)) && equal))
         {
+            _verified = point;
             return true;
         }
         Rebuild(point);
@@ -324,6 +327,7 @@ internal sealed class DocumentKeeper : IDisposable
         }
         Close();
         _isDoubtful = false;
+        _verified = null;
         bool isNew = point.Seq == 0 && DocumentFiles.Look(_disk, _paths.Documents) == DocumentFiles.Content.Nothing;
         bool rebuilt = Guarded(() =>
         {

@@ -42,7 +42,7 @@ internal sealed class DocumentReplay(IDisk disk, StorePaths paths, StoreSettings
     /// <param name="shop">The shop's id.</param>
     internal void Add(LedgerDocuments documents, IEnumerable<JournalLine> lines, string shop)
     {
-        IEnumerable<StoredEntry> entries = lines.SelectMany(line => StoredEntry.Of(line, settings.ToolsOf));
+        IEnumerable<StoredEntry> entries = lines.SelectMany(line => StoredEntry.Of(line, settings));
         foreach (StoredEntry[] part in entries.Chunk(LedgerDocuments.Batch))
         {
             documents.Add(part, new DocumentMark(shop, part[^1].Seq, part[^1].LineCrc));
@@ -58,7 +58,7 @@ internal sealed class DocumentReplay(IDisk disk, StorePaths paths, StoreSettings
         var reader = new JournalReader(file, paths.Journal, settings.Kinds, point.Length);
         while (reader.Next() is { } line)
         {
-            foreach (StoredEntry entry in StoredEntry.Of(line, settings.ToolsOf))
+            foreach (StoredEntry entry in StoredEntry.Of(line, settings))
             {
                 yield return entry;
             }
@@ -84,7 +84,7 @@ internal sealed class DocumentReplay(IDisk disk, StorePaths paths, StoreSettings
             {
                 continue;
             }
-            foreach (StoredEntry entry in StoredEntry.Of(line, settings.ToolsOf).Where(entry => entry.Seq > mark.Seq))
+            foreach (StoredEntry entry in StoredEntry.Of(line, settings).Where(entry => entry.Seq > mark.Seq))
             {
                 waiting.Add(entry);
                 if (waiting.Count == LedgerDocuments.Batch)

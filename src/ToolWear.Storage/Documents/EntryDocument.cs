@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Globalization;
 using System.IO.Hashing;
 using System.Text;
@@ -16,19 +17,23 @@ internal static class EntryDocument
     /// <summary>The document of an entry.</summary>
     /// <param name="entry">An entry.</param>
     /// <returns>Its document.</returns>
-    internal static BsonDocument Write(StoredEntry entry) =>
-        new()
+    internal static BsonDocument Write(StoredEntry entry)
+    {
+        string at = JournalFormat.AtText(entry.At);
+        string day = JournalFormat.DayText(entry.Day);
+        return new()
         {
             ["_id"] = entry.Seq,
             ["line"] = entry.Line,
-            ["at"] = JournalFormat.AtText(entry.At),
-            ["day"] = JournalFormat.DayText(entry.Day),
+            ["at"] = at,
+            ["day"] = day,
             ["kind"] = entry.Kind,
             ["tools"] = new BsonArray(entry.Tools.Select(tool => new BsonValue(tool))),
             ["body"] = entry.Body,
             ["crc"] = (long)entry.LineCrc,
-            ["sum"] = Sum(entry),
+            ["sum"] = Sum(entry, at, day),
         };
+    }
 
     /// <summary>Reads a document and tests it.</summary>
     /// <param name="document">A document.</param>
@@ -43,6 +48,8 @@ internal static class EntryDocument
     {
         BsonValue id = document["_id"];
         BsonValue tools = document["tools"];
+        BsonValue atText = document["at"];
+        BsonValue dayText = document["day"];
         if (
             !id.IsInt64
             || !document["line"].IsInt64
@@ -51,10 +58,10 @@ internal static class EntryDocument
             || !document["kind"].IsString
             || !document["body"].IsString
             || !TryCrc(document["crc"], out uint crc)
-            || !document["at"].IsString
-            || !JournalFormat.TryAt(Utf8(document["at"]), out DateTimeOffset at)
-            || !document["day"].IsString
-            || !JournalFormat.TryDay(Utf8(document["day"]), out DateOnly day)
+            || !atText.IsString
+            || !JournalFormat.TryAt(Utf8(atText), out DateTimeOffset at)
+            || !dayText.IsString
+            || !JournalFormat.TryDay(Utf8(dayText), out DateOnly day)
         )
         {
             return null;
@@ -70,7 +77,7 @@ internal static class EntryDocument
             crc
         );
         BsonValue sum = document["sum"];
-        return sum.IsInt64 && sum.AsInt64 == Sum(entry) ? entry : null;
+        return sum.IsInt64 && sum.AsInt64 == Sum(entry, atText.AsString, dayText.AsString) ? entry : null;
     }
 
     /// <summary>The document of the mark.</summary>
@@ -112,17 +119,24 @@ internal static class EntryDocument
         return isCrc;
     }
 
-    private static long Sum(StoredEntry entry)
+    private static long Sum(StoredEntry entry, string at, string day)
     {
-        var text = new StringBuilder(entry.Body.Length + 128);
-        text.Append(CultureInfo.InvariantCulture, $"{entry.Seq}\n{entry.Line}\n{JournalFormat.AtText(entry.At)}\n");
-        text.Append(CultureInfo.InvariantCulture, $"{JournalFormat.DayText(entry.Day)}\n{entry.Kind}\n");
-        text.AppendJoin('\t', entry.Tools);
-        text.Append(CultureInfo.InvariantCulture, $"\n{entry.LineCrc}\n{entry.Body}");
-        return Sum(text.ToString());
+        string tools = string.Join('\t', entry.Tools);
+        return Sum(
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"{entry.Seq}\n{entry.Line}\n{at}\n{day}\n{entry.Kind}\n{tools}\n{entry.LineCrc}\n{entry.Body}"
+            )
+        );
     }
 
     private static long Sum(DocumentMark mark) => Sum($"{mark.Shop}\n{mark.Seq}\n{mark.Crc}");
 
-    private static long Sum(string text) => Crc32.HashToUInt32(Encoding.UTF8.GetBytes(text));
+    private static long Sum(string text)
+    {
+        byte[] bytes = ArrayPool<byte>.Shared.Rent(Encoding.UTF8.GetMaxByteCount(text.Length));
+        uint sum = Crc32.HashToUInt32(bytes.AsSpan(0, Encoding.UTF8.GetBytes(text, bytes)));
+        ArrayPool<byte>.Shared.Return(bytes);
+        return sum;
+    }
 }

@@ -16,6 +16,9 @@ internal sealed class LedgerDocuments : IDisposable
     /// <summary>Documents written in one transaction at most: larger ones spill and were seen to break.</summary>
     internal const int Batch = 1000;
 
+    // how many entries are asked for at once where all are
+    private const int Piece = 2000;
+
     private const string Entries = "entries";
     private const string Meta = "meta";
 
@@ -148,9 +151,53 @@ internal sealed class LedgerDocuments : IDisposable
             }
         );
 
-    /// <summary>All entries, in order, one at a time; to be read to the end before anything is added.</summary>
-    /// <returns>Each entry, tested.</returns>
-    internal IEnumerable<StoredEntry> All() => Read(new Query { OrderBy = "$._id", Order = Query.Ascending });
+    /// <summary>The documents of entries as they are stored, not yet tested.</summary>
+    /// <param name="first">The number of the first entry.</param>
+    /// <param name="last">The number of the last.</param>
+    /// <returns>In order.</returns>
+    internal List<BsonDocument> Between(long first, long last)
+    {
+        var found = new List<BsonDocument>();
+        var query = new Query
+        {
+            Where = { BsonExpression.Create("$._id BETWEEN @0 AND @1", first, last) },
+            OrderBy = "$._id",
+            Order = Query.Ascending,
+        };
+        using IBsonDataReader reader = _engine.Query(Entries, query);
+        while (reader.Read())
+        {
+            found.Add(reader.Current.AsDocument);
+        }
+        return found;
+    }
+
+    /// <summary>Whether the way down through the numbers, which has pointers of its own, leads to every entry.</summary>
+    /// <param name="last">The number of the last entry.</param>
+    /// <returns>True where it leads from the last to the first by ones and ends there.</returns>
+    internal bool IsWholeDownwards(long last)
+    {
+        // in pieces, each from where the one before ended: the database keeps what one question has touched
+        long expected = last;
+        long? from = null;
+        while (true)
+        {
+            long before = expected;
+            foreach (long number in NumbersDownFrom(from).Where(number => number != from))
+            {
+                if (number != expected)
+                {
+                    return false;
+                }
+                expected--;
+            }
+            if (expected == before)
+            {
+                return expected == 0;
+            }
+            from = expected + 1;
+        }
+    }
 
     /// <summary>The entries from a number on, in order, one at a time.</summary>
     /// <param name="seq">The first number.</param>
@@ -183,6 +230,27 @@ internal sealed class LedgerDocuments : IDisposable
         {
             _data.Dispose();
             _log.Dispose();
+        }
+    }
+
+    // only the index is asked: no document is read
+    private IEnumerable<long> NumbersDownFrom(long? number)
+    {
+        var query = new Query
+        {
+            Select = BsonExpression.Create("$._id"),
+            OrderBy = "$._id",
+            Order = Query.Descending,
+            Limit = Piece,
+        };
+        if (number is { } from)
+        {
+            query.Where.Add(BsonExpression.Create("$._id <= @0", from));
+        }
+        using IBsonDataReader reader = _engine.Query(Entries, query);
+        while (reader.Read())
+        {
+            yield return reader.Current["_id"].AsInt64;
         }
     }
 

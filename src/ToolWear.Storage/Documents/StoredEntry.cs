@@ -1,6 +1,4 @@
 using System.Collections.Immutable;
-using System.Text;
-using System.Text.Json;
 using ToolWear.Storage.Journal;
 
 namespace ToolWear.Storage.Documents;
@@ -39,30 +37,22 @@ public sealed record StoredEntry(
 
     /// <summary>The entries of a line, in order.</summary>
     /// <param name="line">A line.</param>
-    /// <param name="toolsOf">The marks of the tools an entry concerns.</param>
+    /// <param name="settings">What the store was told.</param>
     /// <returns>One for each.</returns>
-    internal static IEnumerable<StoredEntry> Of(JournalLine line, Func<string, ImmutableArray<string>> toolsOf)
+    internal static IEnumerable<StoredEntry> Of(JournalLine line, StoreSettings settings)
     {
-        for (int i = 0; i < line.Bodies.Length; i++)
+        for (int i = 0; i < line.Bodies.Count; i++)
         {
-            string body = line.Bodies[i];
             yield return new StoredEntry(
                 line.Seq + i,
                 line.Seq,
                 line.At,
                 line.Day,
-                KindOf(body),
-                toolsOf(body),
-                body,
+                EntryText.KindOf(line.Bodies.Utf8(i), settings.Kinds),
+                settings.ToolsOf(line.Bodies.Utf8(i)),
+                line.Bodies[i],
                 line.Crc
             );
         }
-    }
-
-    private static string KindOf(string body)
-    {
-        var reader = new Utf8JsonReader(Encoding.UTF8.GetBytes(body));
-        reader.Read();
-        return EntryText.Read(ref reader).Kind;
     }
 }

@@ -14,6 +14,8 @@ namespace ToolWear.Storage.Entries;
 /// </remarks>
 public static class EntryFormat
 {
+    private const int LongestKind = 64;
+
     private static readonly JsonSerializerOptions Options = new(EntryJson.Default.Options)
     {
         TypeInfoResolver = EntryJson.Default.WithAddedModifier(ShapeAfterTheRecord),
@@ -55,6 +57,9 @@ public static class EntryFormat
         StringComparer.Ordinal
     );
 
+    private static readonly FrozenDictionary<string, Row>.AlternateLookup<ReadOnlySpan<char>> BySpelledKind =
+        ByKind.GetAlternateLookup<ReadOnlySpan<char>>();
+
     /// <summary>Every kind that is known, with the newest version of its fields.</summary>
     public static IReadOnlyDictionary<string, int> Known { get; } =
         Rows.ToFrozenDictionary(row => row.Kind, row => row.Version, StringComparer.Ordinal);
@@ -72,13 +77,21 @@ public static class EntryFormat
     /// <param name="body">What <see cref="Write"/> gave, now or in an earlier version.</param>
     /// <returns>The entry.</returns>
     /// <exception cref="JsonException">The text is none of the known kinds, or its fields are not as they should be.</exception>
-    public static LedgerEntry Read(string body)
+    public static LedgerEntry Read(string body) => Read(Encoding.UTF8.GetBytes(body));
+
+    /// <summary>Reads an entry.</summary>
+    /// <param name="body">What <see cref="Write"/> gave, now or in an earlier version, in UTF-8.</param>
+    /// <returns>The entry.</returns>
+    /// <exception cref="JsonException">The text is none of the known kinds, or its fields are not as they should be.</exception>
+    public static LedgerEntry Read(ReadOnlySpan<byte> body)
     {
-        Utf8JsonReader reader = new(Encoding.UTF8.GetBytes(body));
+        Utf8JsonReader reader = new(body);
         Expect(reader.Read() && reader.TokenType == JsonTokenType.StartObject);
-        Expect(IsNext(ref reader, "kind"u8));
-        string kind = reader.GetString() ?? "";
-        if (!ByKind.TryGetValue(kind, out Row? row))
+        Expect(IsNext(ref reader, "kind"u8) && reader.TokenType == JsonTokenType.String);
+        bool isShort = !reader.HasValueSequence && reader.ValueSpan.Length <= LongestKind;
+        Span<char> letters = stackalloc char[LongestKind];
+        ReadOnlySpan<char> kind = isShort ? letters[..reader.CopyString(letters)] : reader.GetString();
+        if (!BySpelledKind.TryGetValue(kind, out Row? row))
         {
             throw new JsonException($"An entry of unknown kind \"{kind}\".");
         }

@@ -11,6 +11,7 @@ namespace ToolWear.Storage.Entries;
     RespectNullableAnnotations = true,
     UnmappedMemberHandling = JsonUnmappedMemberHandling.Disallow,
     Converters = [
+        typeof(TextJson),
         typeof(LengthJson),
         typeof(HeatsJson),
         typeof(ToolMarkJson),

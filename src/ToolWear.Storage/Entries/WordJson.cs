@@ -12,11 +12,16 @@ namespace ToolWear.Storage.Entries;
 internal abstract class WordJson<T>(Vocabulary<T> words) : JsonConverter<T>
     where T : struct, Enum
 {
+    private const int LongestWord = 64;
+
     /// <inheritdoc />
-    public override T Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options) =>
-        words.TryParse(reader.GetString() ?? "", out T value, out string refusal)
-            ? value
-            : throw new JsonException(refusal);
+    public override T Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options)
+    {
+        bool isShort = !reader.HasValueSequence && reader.ValueSpan.Length <= LongestWord;
+        Span<char> letters = stackalloc char[LongestWord];
+        ReadOnlySpan<char> word = isShort ? letters[..reader.CopyString(letters)] : reader.GetString();
+        return words.TryParse(word, out T value, out string refusal) ? value : throw new JsonException(refusal);
+    }
 
     /// <inheritdoc />
     public override void Write(Utf8JsonWriter writer, T value, JsonSerializerOptions options) =>

@@ -9,9 +9,10 @@ internal readonly record struct EntryText(string Kind, int Version)
 {
     /// <summary>Reads kind and version of the object at which a reader stands, and leaves it at the object's end.</summary>
     /// <param name="reader">A reader whose token is the start of an object.</param>
+    /// <param name="kinds">What this program knows.</param>
     /// <returns>Kind and version.</returns>
     /// <exception cref="JsonException">The text is no JSON, or has no kind and version at its top.</exception>
-    internal static EntryText Read(ref Utf8JsonReader reader)
+    internal static EntryText Read(ref Utf8JsonReader reader, KnownKinds kinds)
     {
         string? kind = null;
         int version = 0;
@@ -20,7 +21,7 @@ internal readonly record struct EntryText(string Kind, int Version)
             if (kind is null && reader.ValueTextEquals("kind"u8))
             {
                 reader.Read();
-                kind = reader.TokenType == JsonTokenType.String ? reader.GetString() : null;
+                kind = reader.TokenType == JsonTokenType.String ? kinds.Word(ref reader) : null;
             }
             else if (version == 0 && reader.ValueTextEquals("v"u8))
             {
@@ -40,11 +41,31 @@ internal readonly record struct EntryText(string Kind, int Version)
             : new EntryText(kind, version);
     }
 
+    /// <summary>The kind of an entry that was read whole before.</summary>
+    /// <param name="body">The entry in UTF-8.</param>
+    /// <param name="kinds">What this program knows.</param>
+    /// <returns>The word.</returns>
+    internal static string KindOf(ReadOnlySpan<byte> body, KnownKinds kinds)
+    {
+        var reader = new Utf8JsonReader(body);
+        reader.Read();
+        string? kind = null;
+        while (kind is null && reader.Read() && reader.TokenType == JsonTokenType.PropertyName)
+        {
+            bool isKind = reader.ValueTextEquals("kind"u8);
+            reader.Read();
+            kind = isKind && reader.TokenType == JsonTokenType.String ? kinds.Word(ref reader) : null;
+            reader.Skip();
+        }
+        return kind ?? throw new JsonException("An entry has a \"kind\".");
+    }
+
     /// <summary>Reads kind and version of an entry that is about to be written.</summary>
     /// <param name="body">The entry in UTF-8.</param>
+    /// <param name="kinds">What this program knows.</param>
     /// <returns>Kind and version.</returns>
     /// <exception cref="JsonException">It is not exactly one JSON object on one line, with kind and version.</exception>
-    internal static EntryText ReadOne(ReadOnlySpan<byte> body)
+    internal static EntryText ReadOne(ReadOnlySpan<byte> body, KnownKinds kinds)
     {
         // a line end inside an entry would be a line of the journal
         if (body.IndexOfAnyInRange((byte)0, (byte)0x1f) >= 0)
@@ -56,7 +77,7 @@ internal readonly record struct EntryText(string Kind, int Version)
         {
             throw new JsonException("An entry is a JSON object.");
         }
-        EntryText entry = Read(ref reader);
+        EntryText entry = Read(ref reader, kinds);
         return reader.Read() ? throw new JsonException("An entry is one JSON object.") : entry;
     }
 }

@@ -1,17 +1,15 @@
-using System.Collections.Immutable;
-
 namespace ToolWear.Storage.Journal;
 
 /// <summary>One line of the journal: what was accepted in one step, an entry or a batch of them.</summary>
 /// <param name="Seq">The number of the first entry, 1 or more; the entries of a line are numbered on from it without gaps.</param>
 /// <param name="At">When it was accepted, in UTC, to the millisecond.</param>
 /// <param name="Day">The shop's day.</param>
-/// <param name="Bodies">The entries as JSON objects, letter for letter as they were handed in; at least one.</param>
+/// <param name="Bodies">The entries; at least one.</param>
 /// <param name="Crc">The line's checksum, chained to the line before it.</param>
-public sealed record JournalLine(long Seq, DateTimeOffset At, DateOnly Day, ImmutableArray<string> Bodies, uint Crc)
+public sealed record JournalLine(long Seq, DateTimeOffset At, DateOnly Day, EntryBodies Bodies, uint Crc)
 {
     /// <summary>The number of the last entry of the line.</summary>
-    public long LastSeq => Seq + Bodies.Length - 1;
+    public long LastSeq => Seq + Bodies.Count - 1;
 
     /// <summary>Whether two lines say the same; the entries are compared letter for letter.</summary>
     /// <param name="other">Another line.</param>
@@ -22,7 +20,7 @@ public sealed record JournalLine(long Seq, DateTimeOffset At, DateOnly Day, Immu
         && At == other.At
         && Day == other.Day
         && Crc == other.Crc
-        && Bodies.AsSpan().SequenceEqual(other.Bodies.AsSpan());
+        && Bodies.Equals(other.Bodies);
 
     /// <inheritdoc />
     public override int GetHashCode() => HashCode.Combine(Seq, Crc);

@@ -66,7 +66,7 @@ internal sealed class JournalWriter : IDisposable
             throw TooLong(nameof(bodies));
         }
         Write(bytes);
-        var line = new JournalLine(LastSeq + 1, toTheMillisecond, day, bodies, crc);
+        var line = new JournalLine(LastSeq + 1, toTheMillisecond, day, [.. bodies], crc);
         _crc = crc;
         LastSeq = line.LastSeq;
         Length += bytes.Length;
@@ -136,7 +136,7 @@ internal sealed class JournalWriter : IDisposable
             {
                 throw TooLong(nameof(body));
             }
-            EntryText entry = EntryText.ReadOne(bytes);
+            EntryText entry = EntryText.ReadOne(bytes, _kinds);
             if (!_kinds.Knows(entry.Kind, entry.Version))
             {
                 throw new ArgumentException($"\"{entry.Kind}\" version {entry.Version} is not known.", nameof(body));

@@ -1,4 +1,4 @@
-using System.Collections.Frozen;
+using System.Text.Json;
 
 namespace ToolWear.Storage.Journal;
 
@@ -6,11 +6,29 @@ namespace ToolWear.Storage.Journal;
 /// <param name="newest">The newest version known, 1 or more, by the word of the kind.</param>
 public sealed class KnownKinds(IReadOnlyDictionary<string, int> newest)
 {
-    private readonly FrozenDictionary<string, int> _newest = newest.ToFrozenDictionary(StringComparer.Ordinal);
+    private const int LongestWord = 64;
+
+    private readonly Dictionary<string, int> _newest = new(newest, StringComparer.Ordinal);
 
     /// <summary>Whether an entry can be read; an older version always can.</summary>
     /// <param name="kind">The word of the kind.</param>
     /// <param name="version">Its version.</param>
     /// <returns>False where only a newer program knows it.</returns>
     public bool Knows(string kind, int version) => _newest.TryGetValue(kind, out int known) && version <= known;
+
+    /// <summary>The word at which a reader stands: that of a kind that is known is not made anew.</summary>
+    /// <param name="reader">A reader at a string.</param>
+    /// <returns>The word.</returns>
+    internal string? Word(ref Utf8JsonReader reader)
+    {
+        if (reader.HasValueSequence || reader.ValueSpan.Length > LongestWord)
+        {
+            return reader.GetString();
+        }
+        Span<char> letters = stackalloc char[LongestWord];
+        ReadOnlySpan<char> word = letters[..reader.CopyString(letters)];
+        return _newest.GetAlternateLookup<ReadOnlySpan<char>>().TryGetValue(word, out string? known, out _)
+            ? known
+            : word.ToString();
+    }
 }

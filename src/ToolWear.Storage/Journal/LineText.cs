@@ -2,6 +2,7 @@ using System.Buffers.Text;
 using System.Collections.Immutable;
 using System.Text;
 using System.Text.Json;
+using System.Text.Unicode;
 
 namespace ToolWear.Storage.Journal;
 
@@ -79,14 +80,10 @@ internal static class LineText
         try
         {
             // what is left is the array and the closing brace of the line
-            ImmutableArray<string> bodies = Bodies(content[..^1], kinds, ref newer);
-            return bodies.IsEmpty ? null : new JournalLine(seq, at, day, bodies, crc);
+            EntryBodies bodies = Bodies(content[..^1].ToArray(), kinds, ref newer);
+            return bodies.Count == 0 ? null : new JournalLine(seq, at, day, bodies, crc);
         }
         catch (JsonException)
-        {
-            return null;
-        }
-        catch (DecoderFallbackException)
         {
             return null;
         }
@@ -97,9 +94,15 @@ internal static class LineText
         }
     }
 
-    private static ImmutableArray<string> Bodies(ReadOnlySpan<byte> array, KnownKinds kinds, ref EntryText? newer)
+    private static EntryBodies Bodies(byte[] array, KnownKinds kinds, ref EntryText? newer)
     {
-        var bodies = ImmutableArray.CreateBuilder<string>();
+        // the reader of JSON passes over what stands in a text
+        if (!Utf8.IsValid(array))
+        {
+            throw new JsonException("A line is UTF-8.");
+        }
+        // nearly every line is one entry
+        var places = ImmutableArray.CreateBuilder<Range>(1);
         var reader = new Utf8JsonReader(array);
         if (!reader.Read() || reader.TokenType != JsonTokenType.StartArray)
         {
@@ -108,15 +111,15 @@ internal static class LineText
         while (reader.Read() && reader.TokenType == JsonTokenType.StartObject)
         {
             int start = (int)reader.TokenStartIndex;
-            EntryText entry = EntryText.Read(ref reader);
-            bodies.Add(JournalFormat.Utf8.GetString(array[start..(int)reader.BytesConsumed]));
+            EntryText entry = EntryText.Read(ref reader, kinds);
+            places.Add(start..(int)reader.BytesConsumed);
             if (newer is null && !kinds.Knows(entry.Kind, entry.Version))
             {
                 newer = entry;
             }
         }
         return reader.TokenType == JsonTokenType.EndArray
-            ? bodies.DrainToImmutable()
+            ? new EntryBodies(array, places.DrainToImmutable())
             : throw new JsonException("Entries are objects.");
     }
 

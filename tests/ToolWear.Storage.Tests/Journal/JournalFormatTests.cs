@@ -240,5 +240,5 @@ public sealed class JournalFormatTests
     private static byte[] Joined(params string[] lines) => Encoding.UTF8.GetBytes(string.Join('\n', lines) + "\n");
 
     private static JournalLine Line(long seq, string at, int day, uint crc, params ImmutableArray<string> bodies) =>
-        new(seq, DateTimeOffset.Parse(at), new DateOnly(2026, 11, day), bodies, crc);
+        new(seq, DateTimeOffset.Parse(at), new DateOnly(2026, 11, day), [.. bodies], crc);
 }
