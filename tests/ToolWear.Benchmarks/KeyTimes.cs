@@ -1,14 +1,10 @@
 using System.Collections.Concurrent;
 using System.Diagnostics;
-using System.Globalization;
 using Terminal.Gui.Input;
 using ToolWear.Core.Ledger;
 using ToolWear.Screens;
 using ToolWear.Screens.Drawing;
-using ToolWear.Storage;
-using ToolWear.Storage.Disks;
-using ToolWear.Storage.Entries;
-using ToolWear.Testing.LargeShops;
+using static ToolWear.Benchmarks.Measuring;
 
 namespace ToolWear.Benchmarks;
 
@@ -66,15 +62,7 @@ internal sealed class KeyTimes : IDisposable
 
     private KeyTimes(string store)
     {
-        Site site = new(
-            TextWriter.Null,
-            TextWriter.Null,
-            TimeProvider.System,
-            new RealDisk(),
-            () => new string('0', 32),
-            store,
-            Path.GetDirectoryName(store)!
-        );
+        Site site = StoreMade.SiteOf(store);
         bench = Bench.ToWrite(site, store);
         sitting = new Sitting(site, bench, Today, posted.Enqueue);
         host = new Host(sitting, new Colours(plain: true), hasBraille: true);
@@ -91,7 +79,9 @@ internal sealed class KeyTimes : IDisposable
         try
         {
             string path = Path.Combine(folder, "shop.db");
-            said.WriteLine(Invariant($"{Make(path, tools, entries, seed)} entries, {tools} tools in service"));
+            said.WriteLine(
+                Invariant($"{StoreMade.Crowded(path, tools, entries, seed, Today)} entries, {tools} tools in service")
+            );
             Stopwatch watch = Stopwatch.StartNew();
             using KeyTimes times = new(path);
             said.WriteLine(Invariant($"opened and folded: {watch.Elapsed.TotalMilliseconds:0} ms"));
@@ -109,17 +99,6 @@ internal sealed class KeyTimes : IDisposable
         host.Dispose();
         sitting.Dispose();
         bench.Dispose();
-    }
-
-    private static long Make(string path, int tools, int entries, int seed)
-    {
-        using Store store = Store.Open(new StorePaths(path), new QuickDisk(), StoreMade.Settings, _ => { });
-        foreach ((DateOnly day, LedgerEntry entry) in CrowdedShop.Ledger(tools, entries, seed, Today, areLong: false))
-        {
-            store.Append(day, EntryFormat.Write(entry));
-        }
-
-        return store.LastSeq;
     }
 
     private void All()
@@ -257,19 +236,6 @@ internal sealed class KeyTimes : IDisposable
         );
     }
 
-    private static double Timed(Action act)
-    {
-        Stopwatch watch = Stopwatch.StartNew();
-        act();
-        return watch.Elapsed.TotalMilliseconds;
-    }
-
-    private static double Median(IEnumerable<double> all)
-    {
-        double[] sorted = [.. all.Order()];
-        return sorted[sorted.Length / 2];
-    }
-
     private static Key KeyOf(string name) =>
         name switch
         {
@@ -285,6 +251,4 @@ internal sealed class KeyTimes : IDisposable
             "F1" => Key.F1,
             _ => new Key(name[0]),
         };
-
-    private static string Invariant(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

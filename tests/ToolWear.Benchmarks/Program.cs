@@ -2,47 +2,46 @@ using System.Globalization;
 using BenchmarkDotNet.Running;
 using ToolWear.Benchmarks;
 
-// dotnet run -c Release --project tests/ToolWear.Benchmarks -- --filter '*'
-// dotnet run -c Release --project tests/ToolWear.Benchmarks -- plan
-// dotnet run -c Release --project tests/ToolWear.Benchmarks -- keys TOOLS ENTRIES SEED
-// dotnet run -c Release --project tests/ToolWear.Benchmarks -- store FILE EYES TOOLS ENTRIES SEED
-// dotnet run -c Release --project tests/ToolWear.Benchmarks -- documents FILE
-if (args is ["store", string path, string eyes, string tools, string entries, string seed])
+// dotnet run -c Release --project tests/ToolWear.Benchmarks -- ...
+// Rows of the table that tests/ToolWear.Benchmarks/ratios prints: what|n|ours|other|ratio|goal|hash
+TextWriter said = Console.Out;
+switch (args)
 {
-    Console.WriteLine(
-        StoreMade.At(
-            path,
-            int.Parse(eyes, CultureInfo.InvariantCulture),
-            int.Parse(tools, CultureInfo.InvariantCulture),
-            int.Parse(entries, CultureInfo.InvariantCulture),
-            int.Parse(seed, CultureInfo.InvariantCulture)
-        )
-    );
-    return 0;
+    case ["store", string path, string eyes, string tools, string entries, string seed]:
+        said.WriteLine(StoreMade.At(path, Number(eyes), Number(tools), Number(entries), Number(seed)));
+        break;
+    case ["start", string folder, string runs, .. string[] programs]:
+        ScreenCosts.Start(folder, Number(runs), Named(programs), said);
+        break;
+    case ["memory", string folder, string tools, string entries, string seed, .. string[] programs]:
+        ScreenCosts.Memory(folder, Number(tools), Number(entries), Number(seed), Named(programs), said);
+        break;
+    case ["recording", string folder, string runs, string seed]:
+        RecordingCosts.Measure(folder, Number(runs), Number(seed), said);
+        break;
+    case ["forecast", string runs, string seed]:
+        new ForecastCosts(Number(runs), Number(seed), said).Measure();
+        break;
+    case ["csv", string folder, string entries, string runs, string seed]:
+        CsvCosts.Measure(folder, Number(entries), Number(runs), Number(seed), said);
+        break;
+    case ["documents", string file]:
+        DocumentTimes.Measure(file, said);
+        break;
+    case ["keys", string tools, string entries, string seed]:
+        KeyTimes.Measure(Number(tools), Number(entries), Number(seed), said);
+        break;
+    case ["plan"]:
+        LargePlan.Once(said);
+        break;
+    default:
+        // --filter '*'
+        BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);
+        break;
 }
 
-if (args is ["keys", string inService, string written, string from])
-{
-    KeyTimes.Measure(
-        int.Parse(inService, CultureInfo.InvariantCulture),
-        int.Parse(written, CultureInfo.InvariantCulture),
-        int.Parse(from, CultureInfo.InvariantCulture),
-        Console.Out
-    );
-    return 0;
-}
+static int Number(string text) => int.Parse(text, CultureInfo.InvariantCulture);
 
-if (args is ["documents", string file])
-{
-    DocumentTimes.Measure(file, Console.Out);
-    return 0;
-}
-
-if (args is ["plan"])
-{
-    LargePlan.Once(Console.Out);
-    return 0;
-}
-
-BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);
-return 0;
+// NAME PATH GOAL for each
+static (string Name, string Path, string Goal)[] Named(string[] programs) =>
+    [.. programs.Chunk(3).Select(each => (each[0], each[1], each[2]))];

@@ -1,4 +1,6 @@
 using System.Collections.Immutable;
+using System.Runtime.CompilerServices;
+using System.Runtime.InteropServices;
 
 namespace ToolWear.Core.Measure;
 
@@ -8,18 +10,29 @@ namespace ToolWear.Core.Measure;
 public sealed class Vocabulary<T>
     where T : struct, Enum
 {
-    private readonly ImmutableArray<(T Value, string Word)> pairs;
-    private readonly ImmutableDictionary<T, string> words;
+    // a list of the trade is short: looking through it takes no longer than a dictionary would, and a dictionary for
+    // each enum would be hundreds of methods that a program compiled ahead still has to compile when it starts
+    private readonly T[] values;
 
     /// <summary>Makes a vocabulary.</summary>
     /// <param name="noun">What the words are about, for messages: "finding".</param>
     /// <param name="pairs">Each value with its word.</param>
+    /// <exception cref="ArgumentException">A word or a value stands there twice.</exception>
     public Vocabulary(string noun, params ImmutableArray<(T Value, string Word)> pairs)
     {
         Noun = noun;
-        All = [.. pairs.Select(pair => pair.Word)];
-        this.pairs = pairs;
-        words = pairs.ToImmutableDictionary(pair => pair.Value, pair => pair.Word);
+        values = new T[pairs.Length];
+        string[] words = new string[pairs.Length];
+        for (int i = 0; i < pairs.Length; i++)
+        {
+            (values[i], words[i]) = pairs[i];
+            if (Array.IndexOf(words, words[i]) < i || Place(values[i]) < i)
+            {
+                throw new ArgumentException($"{noun} \"{words[i]}\" stands there twice", nameof(pairs));
+            }
+        }
+
+        All = ImmutableCollectionsMarshal.AsImmutableArray(words);
     }
 
     /// <summary>What the words are about: "finding".</summary>
@@ -31,7 +44,9 @@ public sealed class Vocabulary<T>
     /// <summary>The word of a value.</summary>
     /// <param name="value">A value of the list.</param>
     /// <returns>Its word.</returns>
-    public string Word(T value) => words[value];
+    /// <exception cref="KeyNotFoundException">It is none of them.</exception>
+    public string Word(T value) =>
+        Place(value) is >= 0 and var at ? All[at] : throw new KeyNotFoundException($"{Noun} {value}");
 
     /// <summary>Reads a word.</summary>
     /// <param name="word">What was typed.</param>
@@ -40,19 +55,29 @@ public sealed class Vocabulary<T>
     /// <returns>True where it is one of the words.</returns>
     public bool TryParse(ReadOnlySpan<char> word, out T value, out string refusal)
     {
-        // the lists are short: looking through is quicker than a table
-        foreach ((T each, string itsWord) in pairs)
+        int at = 0;
+        while (at < All.Length && !word.SequenceEqual(All[at]))
         {
-            if (word.SequenceEqual(itsWord))
+            at++;
+        }
+
+        bool isKnown = at < All.Length;
+        value = isKnown ? values[at] : default;
+        refusal = isKnown ? "" : $"{Noun} \"{FreeText.Shown(word.ToString())}\": one of {string.Join(", ", All)}";
+        return isKnown;
+    }
+
+    private int Place(T value)
+    {
+        int wanted = Unsafe.BitCast<T, int>(value);
+        for (int i = 0; i < values.Length; i++)
+        {
+            if (Unsafe.BitCast<T, int>(values[i]) == wanted)
             {
-                value = each;
-                refusal = "";
-                return true;
+                return i;
             }
         }
 
-        value = default;
-        refusal = $"{Noun} \"{FreeText.Shown(word.ToString())}\": one of {string.Join(", ", All)}";
-        return false;
+        return -1;
     }
 }

@@ -51,7 +51,10 @@ public readonly record struct HistoryPlace(DateOnly Day, long Opening, HistorySt
 
     /// <inheritdoc />
     public int CompareTo(HistoryPlace other) =>
-        (Day, Opening, Stage, Number).CompareTo((other.Day, other.Opening, other.Stage, other.Number));
+        Day != other.Day ? Day.CompareTo(other.Day)
+        : Opening != other.Opening ? Opening.CompareTo(other.Opening)
+        : Stage != other.Stage ? ((int)Stage).CompareTo((int)other.Stage)
+        : Number.CompareTo(other.Number);
 }
 
 /// <summary>Where an entry stands about a session.</summary>

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.InteropServices;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Tools;
 
@@ -10,8 +11,26 @@ public sealed partial record Shop
     /// <summary>The history of a tool: its heats, readings, reworks, findings and changes of state in their order.</summary>
     /// <param name="tool">The tool.</param>
     /// <returns>The entries with their places, first to last.</returns>
-    public ImmutableArray<(HistoryPlace Place, Entered Entered)> HistoryOf(ToolInShop tool) =>
-        [.. tool.Events.Select(entered => (PlaceOf(tool, entered), entered)).OrderBy(each => each.Item1)];
+    public ImmutableArray<(HistoryPlace Place, Entered Entered)> HistoryOf(ToolInShop tool)
+    {
+        (HistoryPlace Place, Entered Entered)[] history = new (HistoryPlace, Entered)[tool.Events.Count];
+        int at = 0;
+        bool isInOrder = true;
+        foreach (Entered entered in tool.Events)
+        {
+            history[at] = (PlaceOf(tool, entered), entered);
+            isInOrder &= at == 0 || history[at - 1].Place < history[at].Place;
+            at++;
+        }
+
+        // most of it is entered as it happens; no two places are the same
+        if (!isInOrder)
+        {
+            Array.Sort(history, (one, other) => one.Place.CompareTo(other.Place));
+        }
+
+        return ImmutableCollectionsMarshal.AsImmutableArray(history);
+    }
 
     /// <summary>The place of an entry that has no tool, or of a tool's entry, in the history of the shop.</summary>
     /// <param name="tool">The tool it speaks of, null for a session or an eye.</param>

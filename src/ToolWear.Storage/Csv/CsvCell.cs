@@ -61,7 +61,7 @@ public readonly record struct CsvCell
     /// <summary>A day, ISO 8601.</summary>
     /// <param name="day">The day, null for not known.</param>
     /// <returns>The cell.</returns>
-    public static CsvCell Day(DateOnly? day) => new(day?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture));
+    public static CsvCell Day(DateOnly? day) => new(day?.ToString("O", CultureInfo.InvariantCulture));
 
     /// <summary>yes or no.</summary>
     /// <param name="answer">The answer, null for not known.</param>
@@ -79,6 +79,11 @@ public readonly record struct CsvCell
     /// <summary>The text as a file can hold it: what no reading would take back becomes the replacement character.</summary>
     private static string Writable(string text)
     {
+        if (!text.Contains('\0') && !text.AsSpan().ContainsAnyInRange('\uD800', '\uDFFF'))
+        {
+            return text;
+        }
+
         StringBuilder written = new(text.Length);
         foreach (Rune rune in text.EnumerateRunes())
         {

@@ -24,9 +24,9 @@ public static class CsvTable
             writer.EndRecord();
             foreach (IReadOnlyList<CsvCell> row in rows)
             {
-                foreach (CsvCell cell in row)
+                for (int cell = 0; cell < row.Count; cell++)
                 {
-                    writer.WriteField(cell.Content);
+                    writer.WriteField(row[cell].Content);
                 }
 
                 writer.EndRecord();

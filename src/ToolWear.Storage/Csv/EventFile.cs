@@ -17,7 +17,14 @@ internal abstract class EventFile(string name, string columns) : SetFile(name, E
         {
             if (Cells(shop.Events[i], shop) is { } cells)
             {
-                yield return [CsvCell.Count(i + 1), .. cells];
+                CsvCell[] row = new CsvCell[cells.Count + 1];
+                row[0] = CsvCell.Count(i + 1);
+                for (int cell = 0; cell < cells.Count; cell++)
+                {
+                    row[cell + 1] = cells[cell];
+                }
+
+                yield return row;
             }
         }
     }

@@ -21,10 +21,8 @@ internal sealed class EventRanks(Shop shop, ImmutableDictionary<long, ToolMark> 
     {
         List<RankedEvent> events =
         [
-            .. shop.Sessions.Values.Select(session =>
-                Event(null, new(session.Opening, default, default, session.Opened))
-            ),
-            .. shop.EyesMeasured.Select(entered => Event(null, entered)),
+            .. shop.Sessions.Values.Select(session => Event(new(session.Opening, default, default, session.Opened))),
+            .. shop.EyesMeasured.Select(Event),
             .. shop.Tools.Values.SelectMany(Rows),
         ];
         events.Sort(
@@ -38,7 +36,7 @@ internal sealed class EventRanks(Shop shop, ImmutableDictionary<long, ToolMark> 
     private List<RankedEvent> Rows(ToolInShop tool)
     {
         List<RankedEvent> rows = [];
-        foreach ((_, Entered entered) in shop.HistoryOf(tool))
+        foreach ((HistoryPlace place, Entered entered) in shop.HistoryOf(tool))
         {
             if (
                 entered.What is HeatsWorked more
@@ -51,7 +49,7 @@ internal sealed class EventRanks(Shop shop, ImmutableDictionary<long, ToolMark> 
             }
             else if (entered.What is not ToolStartedHere)
             {
-                rows.Add(Event(tool, entered));
+                rows.Add(Event(tool, entered, place));
             }
         }
 
@@ -62,11 +60,10 @@ internal sealed class EventRanks(Shop shop, ImmutableDictionary<long, ToolMark> 
         (last.Session, last.Work, last.How) == (more.Session, more.Work, more.How)
         && last.Heats + more.Heats <= Heats.MostAtOnce;
 
-    private RankedEvent Event(ToolInShop? tool, Entered entered)
-    {
-        HistoryPlace place = shop.PlaceOf(tool, entered);
-        return new(tool?.Id ?? 0, place, IsOfOpenSession(place, entered.What), Renamed(tool, entered));
-    }
+    private RankedEvent Event(Entered entered) => Event(null, entered, shop.PlaceOf(null, entered));
+
+    private RankedEvent Event(ToolInShop? tool, Entered entered, HistoryPlace place) =>
+        new(tool?.Id ?? 0, place, IsOfOpenSession(place, entered.What), Renamed(tool, entered));
 
     /// <summary>An open session of an earlier day than others cannot be opened among them again: it would still be open.</summary>
     private bool IsOfOpenSession(HistoryPlace place, LedgerEntry what) =>

@@ -1,4 +1,5 @@
 using ToolWear.Core.Wear;
+using ToolWear.Testing.Wear;
 using Xunit;
 
 namespace ToolWear.Core.Tests.Wear;

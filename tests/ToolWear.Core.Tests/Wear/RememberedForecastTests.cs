@@ -53,8 +53,10 @@ public sealed class RememberedForecastTests
             print: made => $"{made}, out {string.Join(' ', made.Item5)}"
         );
 
-    [Fact]
-    public void Any_row_of_a_likelihood_is_the_same_whether_it_was_kept_or_is_worked_out_again()
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
+    public void Any_row_of_a_likelihood_is_the_same_whether_it_was_kept_or_is_worked_out_again(bool keepsLikely)
     {
         ToolRecord tool = ToolRecord.Of(
             new(
@@ -70,7 +72,7 @@ public sealed class RememberedForecastTests
                 [new(0, [new(10, 0.2), new(21, 0.45), new(38, 0.7)])]
             )
         )!;
-        ToolLikelihood likelihood = new(tool);
+        ToolLikelihood likelihood = new(tool, keepsLikely);
         for (int node = 0; node < Nodes.All.Length; node++)
         {
             double[] row = likelihood.At(node).ToArray();

@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using System.Text.RegularExpressions;
+using ToolWear.Testing.Terminals;
 using ToolWear.Tests.Commands;
 using ToolWear.Tests.Screens.Terminals;
 using Xunit;
@@ -10,7 +11,7 @@ namespace ToolWear.Tests.Screens;
 /// Every way out of the screens, on a real pseudo-terminal, a heat just tallied: how the program ends, how it leaves the
 /// terminal, and that the heat is in the store. All of them begin at once, since each spends most of its time waiting.
 /// </summary>
-public sealed partial class WaysOutTests(WaysOutTests.Terminals terminals) : IClassFixture<WaysOutTests.Terminals>
+public sealed partial class WaysOutTests(WaysOutTests.AllOpened terminals) : IClassFixture<WaysOutTests.AllOpened>
 {
     private const string NeedsLinux = "a pseudo-terminal by the numbers of Linux";
 
@@ -30,7 +31,7 @@ public sealed partial class WaysOutTests(WaysOutTests.Terminals terminals) : ICl
         opened.Terminal.WaitFor(text => IsDrawn(text, opened.Terminal.Screen, 40, 12), "the small window");
         opened.Terminal.Resize(80, 24);
         opened.Terminal.WaitFor(text => IsDrawn(text, opened.Terminal.Screen, 80, 24), "the large window");
-        opened.Terminal.Signal(Libc.Interrupt);
+        opened.Terminal.Signal(Signals.Interrupt);
         opened.Judge(130);
     }
 
@@ -38,7 +39,7 @@ public sealed partial class WaysOutTests(WaysOutTests.Terminals terminals) : ICl
     public void A_termination_and_no_colour_was_ever_used_where_none_is_wanted()
     {
         Opened opened = terminals.Get("SIGTERM");
-        opened.Terminal.Signal(Libc.Terminate);
+        opened.Terminal.Signal(Signals.Terminate);
         opened.Judge(143);
         // ECMA-48, SGR: bold, faint, underlined, reversed, their ends, and the terminal's own colours
         string[] plain = ["", "0", "1", "2", "4", "7", "22", "24", "27", "39", "49"];
@@ -55,7 +56,7 @@ public sealed partial class WaysOutTests(WaysOutTests.Terminals terminals) : ICl
         opened.Terminal.Send("\r");
         opened.Terminal.WaitFor("-- -- -- --");
         Assert.DoesNotMatch(Braille(), opened.Terminal.Written);
-        opened.Terminal.Signal(Libc.HangUp);
+        opened.Terminal.Signal(Signals.HangUp);
         opened.Judge(129);
     }
 
@@ -213,11 +214,11 @@ public sealed partial class WaysOutTests(WaysOutTests.Terminals terminals) : ICl
     }
 
     /// <summary>The terminals of all ways, begun together.</summary>
-    public sealed class Terminals : IDisposable
+    public sealed class AllOpened : IDisposable
     {
         private readonly Dictionary<string, Task<Opened>> opened = [];
 
-        public Terminals()
+        public AllOpened()
         {
             if (OperatingSystem.IsLinux())
             {

@@ -8,6 +8,9 @@ internal sealed class KindPool
     // e^-28 is 7e-13 of the whole: far below the 1e-9 at which a cell is dropped in the end
     private const double Margin = 28;
 
+    // tools that agree on three nodes of 225 or fewer
+    private const int Large = 40;
+
     private KindPool(ImmutableArray<PooledTool> tools, int groups, List<PooledNode> nodes)
     {
         Tools = tools;
@@ -33,9 +36,15 @@ internal sealed class KindPool
     {
         ImmutableArray<PooledTool> tools = Many.Select(
             records,
-            (tool, _) => new PooledTool(tool.Record, tool.Group, LikelihoodMemo.Of(tool.Record))
+            (tool, _) => new PooledTool(tool.Record, tool.Group, LikelihoodMemo.Of(tool.Record, records.Count >= Large))
         );
-        return new KindPool(tools, groups, Sums(tools, groups));
+        List<PooledNode> nodes = Sums(tools, groups);
+        foreach (PooledTool tool in tools)
+        {
+            tool.Likelihood?.LetGo();
+        }
+
+        return new KindPool(tools, groups, nodes);
     }
 
     // the most promising node first, so that the hopeless ones are seen early

@@ -4,8 +4,9 @@ namespace ToolWear.Core.Wear.Sisters;
 /// <remarks>Heats without a reading change nothing in it.</remarks>
 internal static class LikelihoodMemo
 {
-    // the tools of a large shop, scrapped ones too, at some tens of kilobytes each
-    private const int Most = 1000;
+    // more tools than a shop forges in a life, scrapped ones too, at some kilobytes each. Where a kind has more tools
+    // than are remembered, none of them is: they are asked for one after the other, the one forgotten longest next
+    private const int Most = 10_000;
     private static readonly Memo<Read, ToolLikelihood> Remembered = new(Most);
 
     /// <summary>Forgets everything.</summary>
@@ -13,9 +14,12 @@ internal static class LikelihoodMemo
 
     /// <summary>The likelihood of a tool, or null: one without readings says nothing.</summary>
     /// <param name="tool">The tool.</param>
+    /// <param name="isOfLargeKind">Whether its kind is large, so that it will agree on very few nodes.</param>
     /// <returns>The likelihood, remembered or made.</returns>
-    internal static ToolLikelihood? Of(ToolRecord tool) =>
-        tool.Readings == 0 ? null : Remembered.Get(new Read(tool), read => new ToolLikelihood(read.Tool));
+    internal static ToolLikelihood? Of(ToolRecord tool, bool isOfLargeKind) =>
+        tool.Readings == 0
+            ? null
+            : Remembered.Get(new Read(tool), read => new ToolLikelihood(read.Tool, !isOfLargeKind));
 
     /// <summary>A tool by what its likelihood is made of: guessed life, rounding and readings, all in shares of its limit.</summary>
     private readonly struct Read(ToolRecord tool) : IEquatable<Read>

@@ -6,8 +6,9 @@ namespace ToolWear.Core.Wear.Sisters;
 
 /// <summary>Lik(l) of one tool at every node, each node's row divided by its largest value.</summary>
 /// <remarks>
-/// Of the 225 rows a kind uses those few that its tools agree on. Kept are those that this tool by itself finds
-/// likely; any other is worked out again when it is asked for, to the same figures.
+/// Of the 225 rows a kind uses those few that its tools agree on, and only they are kept once it has been forecast: a
+/// row is 1.4 kB, and there are many tools. Until then those are kept that this tool by itself finds likely, where its
+/// kind is small and may agree on any of them. Any other is worked out again when it is asked for, to the same figures.
 /// </remarks>
 internal sealed class ToolLikelihood
 {
@@ -16,11 +17,13 @@ internal sealed class ToolLikelihood
 
     private readonly ToolRecord tool;
     private readonly double[]?[] rows = new double[]?[Nodes.All.Length];
+    private readonly bool[] asked = new bool[Nodes.All.Length];
     private readonly double[] logMaxima = new double[Nodes.All.Length];
 
     /// <summary>Works the likelihood out.</summary>
     /// <param name="tool">A tool with at least one reading.</param>
-    internal ToolLikelihood(ToolRecord tool)
+    /// <param name="keepsLikely">Whether rows are kept before one is asked for.</param>
+    internal ToolLikelihood(ToolRecord tool, bool keepsLikely)
     {
         this.tool = tool;
         double[] rented = ArrayPool<double>.Shared.Rent((Nodes.All.Length + tool.Readings) * Grid.Lambdas);
@@ -39,7 +42,7 @@ internal sealed class ToolLikelihood
         }
 
         double least = Nodes.All.Zip(logMaxima, (node, logMax) => node.LogPrior + logMax).Max() - KeptWithin;
-        for (int node = 0; node < Nodes.All.Length; node++)
+        for (int node = 0; keepsLikely && node < Nodes.All.Length; node++)
         {
             if (Nodes.All[node].LogPrior + logMaxima[node] >= least)
             {
@@ -51,7 +54,21 @@ internal sealed class ToolLikelihood
     }
 
     /// <summary>Lik over lambda at a node: at most 1.</summary>
-    internal ReadOnlySpan<double> At(int node) => rows[node] ??= Again(node);
+    internal ReadOnlySpan<double> At(int node)
+    {
+        asked[node] = true;
+        return rows[node] ??= Again(node);
+    }
+
+    /// <summary>Lets go of the rows that nobody asked for since the last time.</summary>
+    internal void LetGo()
+    {
+        for (int node = 0; node < rows.Length; node++)
+        {
+            rows[node] = asked[node] ? rows[node] : null;
+            asked[node] = false;
+        }
+    }
 
     /// <summary>ln of what the row of a node was divided by.</summary>
     internal double LogMax(int node) => logMaxima[node];

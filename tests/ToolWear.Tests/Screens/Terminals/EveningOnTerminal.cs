@@ -1,3 +1,4 @@
+using ToolWear.Testing.Terminals;
 using ToolWear.Tests.Commands;
 using Xunit;
 
@@ -17,7 +18,7 @@ internal sealed class EveningOnTerminal : IDisposable
     }
 
     /// <summary>Every style that was used.</summary>
-    public HashSet<string> Styles => terminal.Screen.Styles;
+    public IReadOnlySet<string> Styles => terminal.Screen.Styles;
 
     /// <summary>Everything that was written.</summary>
     public string Written => terminal.Written;

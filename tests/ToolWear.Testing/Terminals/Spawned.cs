@@ -1,7 +1,7 @@
 using System.Collections;
 using System.Runtime.InteropServices;
 
-namespace ToolWear.Tests.Screens.Terminals;
+namespace ToolWear.Testing.Terminals;
 
 /// <summary>Begins a program in a session of its own whose controlling terminal is the one named.</summary>
 internal static class Spawned

@@ -1,13 +1,13 @@
 using System.Globalization;
 using System.Text;
 
-namespace ToolWear.Tests.Screens.Terminals;
+namespace ToolWear.Testing.Terminals;
 
 /// <summary>
 /// As much of a terminal as it takes to read what a program draws: text at places, and the modes that must be set back.
 /// ECMA-48 for the sequences; the private modes are those of xterm.
 /// </summary>
-internal sealed class TerminalScreen
+public sealed class TerminalScreen
 {
     private const int Columns = 200;
     private const int Rows = 80;
@@ -15,6 +15,7 @@ internal sealed class TerminalScreen
 
     private readonly char[][] cells = [.. Enumerable.Range(0, Rows).Select(_ => Blank())];
     private readonly HashSet<int> modes = [];
+    private readonly HashSet<string> styles = new(StringComparer.Ordinal);
     private readonly Decoder decoder = Encoding.UTF8.GetDecoder();
     private readonly StringBuilder sequence = new();
     private State state;
@@ -45,7 +46,7 @@ internal sealed class TerminalScreen
     public bool HasCursorLast => shownAt > leftAt;
 
     /// <summary>The parameters of every SGR sequence so far: colours and styles.</summary>
-    public HashSet<string> Styles { get; } = [];
+    public IReadOnlySet<string> Styles => styles;
 
     /// <summary>Rows and columns that anything but a space was written to since it was cleared.</summary>
     public (int Rows, int Columns) Used { get; private set; }
@@ -146,7 +147,7 @@ internal sealed class TerminalScreen
             case 'm':
                 foreach (string style in parameters.Split(';'))
                 {
-                    Styles.Add(style);
+                    styles.Add(style);
                 }
 
                 break;

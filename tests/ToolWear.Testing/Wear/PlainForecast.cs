@@ -1,13 +1,13 @@
 using MathNet.Numerics;
 using ToolWear.Core.Wear;
 
-namespace ToolWear.Core.Tests.Wear;
+namespace ToolWear.Testing.Wear;
 
 /// <summary>
 /// The same model once more in plain loops: nothing vectorised, shared, skipped or reordered, and no code of the program
 /// but its histories. One tool of one kind; F(k) of that tool.
 /// </summary>
-internal sealed class PlainForecast
+public sealed class PlainForecast
 {
     private const int L = 176;
     private const int U = 59;
@@ -31,7 +31,7 @@ internal sealed class PlainForecast
     private readonly WearHistory target;
     private readonly List<(double W, double M, double P, double B, double Phi, double N)> cells = [];
 
-    internal PlainForecast(List<WearHistory> kind, int t)
+    public PlainForecast(IReadOnlyList<WearHistory> kind, int t)
     {
         target = kind[t];
         string[] groups = [.. kind.Select(history => history.Group).Distinct(StringComparer.Ordinal)];
@@ -61,7 +61,7 @@ internal sealed class PlainForecast
         Normalise();
     }
 
-    internal double F(double k)
+    public double F(double k)
     {
         double sum = 0;
         foreach ((double w, double m, double P, double b, double phi, double N) in cells)
@@ -74,7 +74,7 @@ internal sealed class PlainForecast
         return sum;
     }
 
-    internal double WearNowMm => target.LimitMm!.Value * cells.Sum(cell => cell.W * cell.M);
+    public double WearNowMm => target.LimitMm!.Value * cells.Sum(cell => cell.W * cell.M);
 
     private static IEnumerable<(double Sigma, double Phi, double B, double P)> Nodes() =>
         from s in Enumerable.Range(0, Sigma.Length)
@@ -83,7 +83,7 @@ internal sealed class PlainForecast
         select (Sigma[s], Phi[p], B[b], PSigma[s] * PPhi[p] * PB[b]);
 
     private static void AddPi(
-        List<WearHistory> kind,
+        IReadOnlyList<WearHistory> kind,
         int t,
         string[] groups,
         double[][] lik,

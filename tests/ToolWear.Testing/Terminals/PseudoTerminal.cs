@@ -1,12 +1,13 @@
+using System.Diagnostics;
 using System.Runtime.InteropServices;
 using System.Text;
 
-namespace ToolWear.Tests.Screens.Terminals;
+namespace ToolWear.Testing.Terminals;
 
 /// <summary>
 /// A program on a real pseudo-terminal of Linux: in a session of its own, the terminal its controlling one, as in a window.
 /// </summary>
-internal sealed class PseudoTerminal : IDisposable
+public sealed class PseudoTerminal : IDisposable
 {
     private const int PatienceMs = 60_000;
     private const int PollMs = 20;
@@ -39,12 +40,16 @@ internal sealed class PseudoTerminal : IDisposable
         // kept open here, so that its settings can be read after the program has gone
         slave = Sure(Libc.open(path, Libc.ReadWrite | Libc.NoControlling | Libc.NotInherited), "open");
         Before = Settings();
+        Begun = Stopwatch.GetTimestamp();
         Pid = Spawned.Program(program, [program, .. arguments], environment, folder, path, ErrorFile);
         reader = new Thread(Read) { IsBackground = true };
         reader.Start();
     }
 
     public int Pid { get; }
+
+    /// <summary>When the program was begun, by the stopwatch.</summary>
+    public long Begun { get; }
 
     /// <summary>Where what the program says beside the screen goes.</summary>
     public string ErrorFile { get; }
@@ -122,18 +127,21 @@ internal sealed class PseudoTerminal : IDisposable
         _ = Libc.close(master);
     }
 
-    /// <summary>Waits until the screen is as wanted.</summary>
+    /// <summary>Waits until the screen is as wanted, and returns as soon as it is.</summary>
     public void WaitFor(Func<string, bool> isSo, string what)
     {
         long end = Environment.TickCount64 + PatienceMs;
-        while (!isSo(Text))
+        lock (written)
         {
-            if (Environment.TickCount64 > end || HasEnded())
+            while (!isSo(Text))
             {
-                throw new TimeoutException($"{what} did not come:\n{Text}\n{Error()}");
-            }
+                if (Environment.TickCount64 > end || HasEnded())
+                {
+                    throw new TimeoutException($"{what} did not come:\n{Text}\n{Error()}");
+                }
 
-            Thread.Sleep(10);
+                Monitor.Wait(written, PollMs);
+            }
         }
     }
 
@@ -166,7 +174,7 @@ internal sealed class PseudoTerminal : IDisposable
     {
         if (!HasEnded())
         {
-            _ = Libc.kill(Pid, Libc.Kill);
+            _ = Libc.kill(Pid, Signals.Kill);
             _ = Libc.waitpid(Pid, out _, 0);
         }
 
@@ -208,6 +216,7 @@ internal sealed class PseudoTerminal : IDisposable
             {
                 written.AddRange(buffer.AsSpan(0, (int)read));
                 screen.Take(buffer.AsSpan(0, (int)read));
+                Monitor.PulseAll(written);
             }
         }
     }

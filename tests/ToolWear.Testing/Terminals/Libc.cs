@@ -1,6 +1,6 @@
 using System.Runtime.InteropServices;
 
-namespace ToolWear.Tests.Screens.Terminals;
+namespace ToolWear.Testing.Terminals;
 
 /// <summary>What a pseudo-terminal wants of the system, with the numbers of Linux.</summary>
 internal static partial class Libc
@@ -13,10 +13,6 @@ internal static partial class Libc
 
     public const int WriteNew = 0x241;
     public const int NoHang = 1;
-    public const int Interrupt = 2;
-    public const int Kill = 9;
-    public const int Terminate = 15;
-    public const int HangUp = 1;
     public const short HasInput = 1;
     public const nuint SetWindowSize = 0x5414;
 
