@@ -15,7 +15,7 @@ internal static class DocumentVerification
     // larger one so many that the check stays short.
     private const int MostAsked = 100_000;
 
-    private const int Piece = 1000;
+    private const int Piece = 250;
     private const int PiecesAhead = 2;
 
     private static readonly TimeSpan Look = TimeSpan.FromMilliseconds(20);
