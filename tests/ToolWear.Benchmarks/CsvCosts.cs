@@ -77,7 +77,7 @@ internal static class CsvCosts
                 Directory.GetFiles(folder, "imported*").ToList().ForEach(File.Delete);
                 return saved;
             },
-            run => Measuring.Timed(() => ReadAndAppended(files, Path.Combine(folder, "bare"), journal))
+            run => Measuring.Timed(() => ReadAndAppended(files, Path.Combine(folder, "imported.bare"), journal))
         );
         MustBe(Hash(files), hash);
         Measuring.Row(

@@ -30,8 +30,9 @@ internal static class RecordingCosts
             .. LargeShop.Ledger(4, 12, Before + (2 * runs) + 40, seed).Skip((int)Written(paths)),
         ];
         RealDisk disk = new();
-        File.Copy(paths.Journal, Path.Combine(folder, "bare"));
-        using IDiskFile bare = disk.OpenToWrite(Path.Combine(folder, "bare"));
+        string beside = Path.Combine(folder, "recorded.bare");
+        File.Copy(paths.Journal, beside);
+        using IDiskFile bare = disk.OpenToWrite(beside);
         byte[] line = [];
         using (Store store = Store.Open(paths, disk, StoreMade.Settings, _ => { }))
         {

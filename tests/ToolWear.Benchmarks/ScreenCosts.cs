@@ -25,8 +25,14 @@ internal static class ScreenCosts
     )
     {
         string store = Path.Combine(folder, "demo.db");
-        using (Process made = Process.Start(programs[0].Path, ["demo", "--no-screens", "--store", store]))
+        ProcessStartInfo demo = new(programs[0].Path, ["demo", "--no-screens", "--store", store])
         {
+            UseShellExecute = false,
+            RedirectStandardOutput = true,
+        };
+        using (Process made = Process.Start(demo)!)
+        {
+            made.StandardOutput.ReadToEnd();
             made.WaitForExit();
         }
 
