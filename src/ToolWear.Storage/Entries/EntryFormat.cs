@@ -83,13 +83,7 @@ public static class EntryFormat
     /// <param name="body">What <see cref="Write"/> gave, now or in an earlier version, in UTF-8.</param>
     /// <returns>The entry.</returns>
     /// <exception cref="JsonException">The text is none of the known kinds, or its fields are not as they should be.</exception>
-    public static LedgerEntry Read(ReadOnlySpan<byte> body) => CommonEntries.TryRead(body) ?? ReadJson(body);
-
-    /// <summary>Reads an entry however it is written.</summary>
-    /// <param name="body">The entry in UTF-8.</param>
-    /// <returns>The entry.</returns>
-    /// <exception cref="JsonException">The text is none of the known kinds, or its fields are not as they should be.</exception>
-    internal static LedgerEntry ReadJson(ReadOnlySpan<byte> body)
+    public static LedgerEntry Read(ReadOnlySpan<byte> body)
     {
         Utf8JsonReader reader = new(body);
         Expect(reader.Read() && reader.TokenType == JsonTokenType.StartObject);

@@ -52,30 +52,33 @@ internal sealed class HeatsJson : JsonConverter<Heats>
 /// <summary>A mark as its text.</summary>
 internal sealed class ToolMarkJson : JsonConverter<ToolMark>
 {
-    /// <summary>Marks that came by lately.</summary>
-    internal static RememberedTexts<ToolMark> Marks { get; } = new(Parse, mark => mark.Text);
+    private readonly RememberedTexts<ToolMark> _marks = new(Parse, mark => mark.Text);
 
     /// <inheritdoc />
     public override ToolMark Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options) =>
-        Marks.At(ref reader);
+        _marks.At(ref reader);
 
     /// <inheritdoc />
     public override void Write(Utf8JsonWriter writer, ToolMark value, JsonSerializerOptions options) =>
         writer.WriteStringValue(value.Text);
 
-    private static ToolMark Parse(string text) =>
-        ToolMark.TryParse(text, out ToolMark mark, out string refusal) ? mark : throw new JsonException(refusal);
+    private static ToolMark Parse(ref Utf8JsonReader reader) =>
+        ToolMark.TryParse(reader.GetString() ?? "", out ToolMark mark, out string refusal)
+            ? mark
+            : throw new JsonException(refusal);
 }
 
 /// <summary>A text as it stands.</summary>
 internal sealed class TextJson : JsonConverter<string>
 {
-    /// <summary>Texts that came by lately.</summary>
-    internal static RememberedTexts<string> Texts { get; } = new(text => text, text => text);
+    private readonly RememberedTexts<string> _texts = new(
+        (ref Utf8JsonReader reader) => reader.GetString()!,
+        text => text
+    );
 
     /// <inheritdoc />
     public override string Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options) =>
-        Texts.At(ref reader);
+        _texts.At(ref reader);
 
     /// <inheritdoc />
     public override void Write(Utf8JsonWriter writer, string value, JsonSerializerOptions options) =>
