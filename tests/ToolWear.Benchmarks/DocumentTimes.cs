@@ -1,43 +1,32 @@
 using System.Collections.Immutable;
 using System.Diagnostics;
 using ToolWear.Storage;
-using ToolWear.Storage.Backups;
 using ToolWear.Storage.Disks;
 using ToolWear.Storage.Documents;
 using ToolWear.Storage.Entries;
 
 namespace ToolWear.Benchmarks;
 
-/// <summary>What a store's documents take: a check of all, a tool's entries, building them anew. The store stays as it is.</summary>
+/// <summary>What a store's documents take: to give a tool's entries, to be built anew. The store stays as it is.</summary>
 internal static class DocumentTimes
 {
     private const int Wanted = 500;
     private const int Questions = 21;
 
-    /// <summary>Measures, and writes one line for each: what, figure, unit.</summary>
+    /// <summary>Measures both.</summary>
     /// <param name="path">A store that nobody has open.</param>
-    /// <param name="to">Where the lines go.</param>
-    public static void Measure(string path, TextWriter to)
+    /// <param name="said">Where to.</param>
+    public static void Measure(string path, TextWriter said)
     {
-        // first, so that the memory of the process is that of the check
         var disk = new RealDisk();
         var paths = new StorePaths(path);
-        long began = Stopwatch.GetTimestamp();
-        CheckReport report = StoreCheck.Run(paths, disk, StoreMade.Settings);
-        to.WriteLine($"check {Since(began).TotalSeconds:0.00} s");
-        using (var self = Process.GetCurrentProcess())
-        {
-            to.WriteLine($"check-memory {self.PeakWorkingSet64 / 1048576.0:0} MiB");
-        }
-
-        to.WriteLine($"check-entries {report.Entries} entries, {report.Findings.Length} findings");
-        Ask(paths, disk, to);
-        Rebuild(paths, disk, report.Entries, to);
+        Ask(paths, disk, said);
+        Rebuild(paths, disk, said);
     }
 
     // Tools wear out before they have 500 entries: as many neighbours are asked as together have them, which is more
     // work than one tool of 500. Each question goes to another part of the store, so that its pages are cold.
-    private static void Ask(StorePaths paths, RealDisk disk, TextWriter to)
+    private static void Ask(StorePaths paths, RealDisk disk, TextWriter said)
     {
         ImmutableArray<string>.Builder marks = ImmutableArray.CreateBuilder<string>();
         using var store = Store.Open(
@@ -75,20 +64,34 @@ internal static class DocumentTimes
 
         times.Sort();
         tools.Sort();
-        to.WriteLine($"tool-entries {times[Questions / 2]:0.00} ms, worst {times[^1]:0.00}, for {Wanted} entries");
-        to.WriteLine($"tool-questions {tools[Questions / 2]} tools for them");
+        Measuring.Row(
+            said,
+            Measuring.Invariant($"{Wanted} entries of {tools[Questions / 2]} tools; worst"),
+            store.LastSeq,
+            times[Questions / 2],
+            times[^1],
+            null,
+            "ours <= 10",
+            ""
+        );
     }
 
-    private static void Rebuild(StorePaths paths, RealDisk disk, long entries, TextWriter to)
+    private static void Rebuild(StorePaths paths, RealDisk disk, TextWriter said)
     {
         var anew = new StorePaths(paths.Documents + ".anew");
         File.Copy(paths.Journal, anew.Journal, overwrite: true);
         try
         {
             long began = Stopwatch.GetTimestamp();
+            long entries;
             // closing waits until the documents have followed
-            Store.Open(anew, disk, StoreMade.Settings, _ => { }).Dispose();
-            to.WriteLine($"rebuild {entries / Since(began).TotalSeconds:0} entries/s");
+            using (Store store = Store.Open(anew, disk, StoreMade.Settings, _ => { }))
+            {
+                entries = store.LastSeq;
+            }
+
+            double rate = entries / Since(began).TotalSeconds;
+            Measuring.Row(said, "documents built anew, entries/s", entries, rate, null, null, "ours >= 25000", "");
         }
         finally
         {

@@ -9,6 +9,8 @@ internal static class ScreenCosts
 {
     private const double MiB = 1024;
     private const int RestMs = 500;
+    private const int Hands = 5;
+    private const int Heats = 60;
 
     private static readonly Dictionary<string, string?> Environment = new() { ["TERM"] = "xterm-256color" };
 
@@ -114,6 +116,8 @@ internal static class ScreenCosts
             }
 
             Say("after seven screens");
+            Forge(terminal);
+            Say("after an evening of 60 heats");
             Left(terminal, name);
 
             void Say(string when)
@@ -131,6 +135,31 @@ internal static class ScreenCosts
                 );
             }
         }
+    }
+
+    // each heat on another tool of the session, the rack looked at after each
+    private static void Forge(PseudoTerminal terminal)
+    {
+        terminal.Send("h");
+        Settle(terminal);
+        foreach (string key in (string[])[.. Enumerable.Repeat(" \e[B", Hands), "\r"])
+        {
+            terminal.Send(key);
+        }
+
+        Settle(terminal);
+        for (int heat = 0; heat < Heats; heat++)
+        {
+            terminal.Send(((heat % Hands) + 1).ToString(CultureInfo.InvariantCulture));
+            Settle(terminal);
+            terminal.Send("\e");
+            Settle(terminal);
+            terminal.Send("h");
+            Settle(terminal);
+        }
+
+        terminal.Send("\e");
+        Settle(terminal);
     }
 
     private static bool IsRack(string text) =>

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Wear.Histories;
+using ToolWear.Core.Wear.Sisters;
 using ToolWear.Core.Wear.Verdicts;
 
 namespace ToolWear.Core.Wear;
@@ -34,8 +35,10 @@ public sealed record ShopForecasts(
         [
             .. shop.Tools.Values.SelectMany(tool => ShopHistories.Of(shop, tool)),
         ];
+        ImmutableArray<Forecasted> forecasts = Forecasted.InOrder([.. histories.Select(each => each.Wear)], stop);
+        KindMemo.KeepOf(histories.Select(each => each.Wear.Kind).Distinct(StringComparer.Ordinal).Count());
         ILookup<long, GaugeForecast> gauges = histories
-            .Zip(Forecasted.InOrder([.. histories.Select(each => each.Wear)], stop), Gauge)
+            .Zip(forecasts, Gauge)
             .ToLookup(gauge => gauge.History.Tool.Id);
         ImmutableSortedDictionary<long, ToolForecast> all = shop
             .Tools.Values.AsParallel()

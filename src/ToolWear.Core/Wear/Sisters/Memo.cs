@@ -34,14 +34,24 @@ internal sealed class Memo<TKey, TValue>(int most)
                 known.Add(key, newest.AddFirst((key, made)));
             }
 
-            if (newest.Count > most)
+        }
+
+        Keep(most);
+        return made;
+    }
+
+    /// <summary>Forgets all but the values asked for last.</summary>
+    /// <param name="count">How many are kept.</param>
+    internal void Keep(int count)
+    {
+        lock (gate)
+        {
+            while (newest.Count > count)
             {
                 known.Remove(newest.Last!.Value.Key);
                 newest.RemoveLast();
             }
         }
-
-        return made;
     }
 
     /// <summary>Forgets everything, for tests that ask whether it makes no difference.</summary>
