@@ -37,9 +37,7 @@ public sealed record ShopForecasts(
         ];
         ImmutableArray<Forecasted> forecasts = Forecasted.InOrder([.. histories.Select(each => each.Wear)], stop);
         KindMemo.KeepOf(histories.Select(each => each.Wear.Kind).Distinct(StringComparer.Ordinal).Count());
-        ILookup<long, GaugeForecast> gauges = histories
-            .Zip(forecasts, Gauge)
-            .ToLookup(gauge => gauge.History.Tool.Id);
+        ILookup<long, GaugeForecast> gauges = histories.Zip(forecasts, Gauge).ToLookup(gauge => gauge.History.Tool.Id);
         ImmutableSortedDictionary<long, ToolForecast> all = shop
             .Tools.Values.AsParallel()
             .WithCancellation(stop)

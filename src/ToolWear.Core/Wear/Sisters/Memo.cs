@@ -33,7 +33,6 @@ internal sealed class Memo<TKey, TValue>(int most)
             {
                 known.Add(key, newest.AddFirst((key, made)));
             }
-
         }
 
         Keep(most);
