@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using ToolWear.Testing.Terminals;
 using ToolWear.Tests.Commands;
 using Xunit;
@@ -5,7 +6,7 @@ using Xunit;
 namespace ToolWear.Tests.Screens.Terminals;
 
 /// <summary>The recorded evening on a terminal of Linux: session, heats, heads, close, round, card, forge list, export.</summary>
-internal sealed class EveningOnTerminal : IDisposable
+internal sealed partial class EveningOnTerminal : IDisposable
 {
     private readonly TestSite site;
     private readonly PseudoTerminal terminal;
@@ -41,6 +42,8 @@ internal sealed class EveningOnTerminal : IDisposable
         Press("\e", "What came of it");
         Press("\r", "Heats left: an estimate, no permission");
         Press("\e[B\r", "done in about");
+        // the scale stands under the chart, so what stands above it is drawn by then
+        terminal.WaitFor(text => Scale().IsMatch(text), "the chart down to its scale");
         Card = terminal.Text;
         Press("\e", "take next");
         Press("f", "One less");
@@ -59,6 +62,9 @@ internal sealed class EveningOnTerminal : IDisposable
         terminal.Dispose();
         site.Dispose();
     }
+
+    [GeneratedRegex(@"^ +0 .* heats *$", RegexOptions.Multiline | RegexOptions.ExplicitCapture, 10_000)]
+    private static partial Regex Scale();
 
     private void Press(string keys, string until)
     {
