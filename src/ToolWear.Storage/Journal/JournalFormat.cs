@@ -1,7 +1,9 @@
+using System.Buffers;
 using System.Buffers.Binary;
 using System.Globalization;
 using System.IO.Hashing;
 using System.Text;
+using System.Text.Json;
 
 namespace ToolWear.Storage.Journal;
 
@@ -31,6 +33,8 @@ internal static class JournalFormat
     private const string DayFormat = "yyyy-MM-dd";
     private const int AtLength = 24;
     private const int DayLength = 10;
+
+    private static readonly SearchValues<byte> MomentLetters = SearchValues.Create("0123456789-:.TZ"u8);
 
     /// <summary>UTF-8 that throws instead of writing or reading a stand-in letter.</summary>
     internal static readonly UTF8Encoding Utf8 = new(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true);
@@ -93,23 +97,9 @@ internal static class JournalFormat
     /// <returns>False where it is written otherwise.</returns>
     internal static bool TryAt(ReadOnlySpan<byte> text, out DateTimeOffset at)
     {
-        at = default;
-        if (
-            text.Length != AtLength
-            || (text[10], text[13], text[16], text[19], text[23])
-                is not
-                ((byte)'T', (byte)':', (byte)':', (byte)'.', (byte)'Z')
-            || !TryDay(text[..DayLength], out DateOnly day)
-            || !TryNumber(text[11..13], 23, out int hour)
-            || !TryNumber(text[14..16], 59, out int minute)
-            || !TryNumber(text[17..19], 59, out int second)
-            || !TryNumber(text[20..23], 999, out int millisecond)
-        )
-        {
-            return false;
-        }
-        at = new DateTimeOffset(day, new TimeOnly(hour, minute, second, millisecond), default);
-        return true;
+        bool isRead = TryDateTime(text, AtLength, out DateTime moment) && moment.Kind == DateTimeKind.Utc;
+        at = isRead ? new DateTimeOffset(moment) : default;
+        return isRead;
     }
 
     /// <summary>Reads a day strictly as the journal writes it.</summary>
@@ -118,35 +108,25 @@ internal static class JournalFormat
     /// <returns>False where it is written otherwise.</returns>
     internal static bool TryDay(ReadOnlySpan<byte> text, out DateOnly day)
     {
-        day = default;
-        if (
-            text.Length != DayLength
-            || (text[4], text[7]) is not ((byte)'-', (byte)'-')
-            || !TryNumber(text[..4], 9999, out int year)
-            || !TryNumber(text[5..7], 12, out int month)
-            || !TryNumber(text[8..], 31, out int dayOfMonth)
-            || (year, month, dayOfMonth) is not (> 0, > 0, > 0)
-            || dayOfMonth > DateTime.DaysInMonth(year, month)
-        )
+        bool isRead = TryDateTime(text, DayLength, out DateTime midnight);
+        day = isRead ? DateOnly.FromDateTime(midnight) : default;
+        return isRead;
+    }
+
+    // ISO 8601 as JSON has it: of a given length there is one way to write a day and one to write a moment in UTC
+    private static bool TryDateTime(ReadOnlySpan<byte> text, int length, out DateTime value)
+    {
+        value = default;
+        if (text.Length != length || text.ContainsAnyExcept(MomentLetters))
         {
             return false;
         }
-        day = new DateOnly(year, month, dayOfMonth);
-        return true;
-    }
-
-    private static bool TryNumber(ReadOnlySpan<byte> digits, int most, out int number)
-    {
-        number = 0;
-        foreach (byte digit in digits)
-        {
-            if (digit is < (byte)'0' or > (byte)'9')
-            {
-                return false;
-            }
-            number = (number * 10) + (digit - '0');
-        }
-        return number <= most;
+        Span<byte> quoted = stackalloc byte[length + 2];
+        quoted[0] = (byte)'"';
+        text.CopyTo(quoted[1..]);
+        quoted[^1] = (byte)'"';
+        var reader = new Utf8JsonReader(quoted);
+        return reader.Read() && reader.TryGetDateTime(out value);
     }
 
     private static (byte[] Bytes, uint Crc) WithTail(uint before, string content)
