@@ -4,6 +4,7 @@ using System.Text;
 using System.Text.Json;
 using System.Text.Json.Serialization.Metadata;
 using ToolWear.Core.Ledger;
+using ToolWear.Storage.Journal;
 
 namespace ToolWear.Storage.Entries;
 
@@ -14,8 +15,6 @@ namespace ToolWear.Storage.Entries;
 /// </remarks>
 public static class EntryFormat
 {
-    private const int LongestKind = 64;
-
     private static readonly JsonSerializerOptions Options = new(EntryJson.Default.Options)
     {
         TypeInfoResolver = EntryJson.Default.WithAddedModifier(ShapeAfterTheRecord),
@@ -88,9 +87,7 @@ public static class EntryFormat
         Utf8JsonReader reader = new(body);
         Expect(reader.Read() && reader.TokenType == JsonTokenType.StartObject);
         Expect(IsNext(ref reader, "kind"u8) && reader.TokenType == JsonTokenType.String);
-        bool isShort = !reader.HasValueSequence && reader.ValueSpan.Length <= LongestKind;
-        Span<char> letters = stackalloc char[LongestKind];
-        ReadOnlySpan<char> kind = isShort ? letters[..reader.CopyString(letters)] : reader.GetString();
+        ReadOnlySpan<char> kind = ShortText.LettersOf(reader, stackalloc char[ShortText.Room]);
         if (!BySpelledKind.TryGetValue(kind, out Row? row))
         {
             throw new JsonException($"An entry of unknown kind \"{kind}\".");

@@ -5,6 +5,7 @@ using ToolWear.Core.Ledger;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Sections;
 using ToolWear.Core.Tools;
+using ToolWear.Storage.Journal;
 
 namespace ToolWear.Storage.Entries;
 
@@ -12,14 +13,10 @@ namespace ToolWear.Storage.Entries;
 internal abstract class WordJson<T>(Vocabulary<T> words) : JsonConverter<T>
     where T : struct, Enum
 {
-    private const int LongestWord = 64;
-
     /// <inheritdoc />
     public override T Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options)
     {
-        bool isShort = !reader.HasValueSequence && reader.ValueSpan.Length <= LongestWord;
-        Span<char> letters = stackalloc char[LongestWord];
-        ReadOnlySpan<char> word = isShort ? letters[..reader.CopyString(letters)] : reader.GetString();
+        ReadOnlySpan<char> word = ShortText.LettersOf(reader, stackalloc char[ShortText.Room]);
         return words.TryParse(word, out T value, out string refusal) ? value : throw new JsonException(refusal);
     }
 

@@ -6,8 +6,6 @@ namespace ToolWear.Storage.Journal;
 /// <param name="newest">The newest version known, 1 or more, by the word of the kind.</param>
 public sealed class KnownKinds(IReadOnlyDictionary<string, int> newest)
 {
-    private const int LongestWord = 64;
-
     private readonly Dictionary<string, int> _newest = new(newest, StringComparer.Ordinal);
 
     /// <summary>Whether an entry can be read; an older version always can.</summary>
@@ -19,14 +17,9 @@ public sealed class KnownKinds(IReadOnlyDictionary<string, int> newest)
     /// <summary>The word at which a reader stands: that of a kind that is known is not made anew.</summary>
     /// <param name="reader">A reader at a string.</param>
     /// <returns>The word.</returns>
-    internal string? Word(ref Utf8JsonReader reader)
+    internal string Word(ref Utf8JsonReader reader)
     {
-        if (reader.HasValueSequence || reader.ValueSpan.Length > LongestWord)
-        {
-            return reader.GetString();
-        }
-        Span<char> letters = stackalloc char[LongestWord];
-        ReadOnlySpan<char> word = letters[..reader.CopyString(letters)];
+        ReadOnlySpan<char> word = ShortText.LettersOf(reader, stackalloc char[ShortText.Room]);
         return _newest.GetAlternateLookup<ReadOnlySpan<char>>().TryGetValue(word, out string? known, out _)
             ? known
             : word.ToString();
