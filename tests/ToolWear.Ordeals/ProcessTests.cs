@@ -4,6 +4,7 @@ using ToolWear.Ordeals.Kills;
 using ToolWear.Ordeals.Processes;
 using ToolWear.Storage;
 using ToolWear.Storage.Disks;
+using ToolWear.Testing.Terminals;
 
 namespace ToolWear.Ordeals;
 
@@ -83,9 +84,9 @@ public sealed class ProcessTests
     [Fact]
     public void The_screens_touch_no_network_and_obey_no_file_of_the_current_folder()
     {
-        if (!PseudoTerminal.IsThere)
+        if (!OperatingSystem.IsLinux())
         {
-            Assert.Skip("script(1) is not here.");
+            Assert.Skip("a pseudo-terminal by the numbers of Linux");
         }
 
         using TemporaryFolder folder = new();
@@ -138,16 +139,17 @@ public sealed class ProcessTests
 
     private static string Screens(string folder, string store)
     {
-        using PseudoTerminal terminal = new(folder, store);
+        Dictionary<string, string?> environment = new() { ["TERM"] = "xterm" };
+        using PseudoTerminal terminal = new(Programs.ToolWear, ["--store", store], environment, folder);
         terminal.WaitFor("R3");
-        terminal.Press('l');
+        terminal.Send("l");
         terminal.WaitFor("added");
-        Assert.Empty(Network.TouchedBy(terminal.Program).Except(OfPipes));
-        terminal.Press('\u001B');
+        Assert.Empty(Network.TouchedBy(terminal.Pid).Except(OfPipes));
+        terminal.Send("\e");
         Thread.Sleep(300);
-        terminal.Press('q');
-        Assert.Equal(0, terminal.End());
-        return terminal.Shown;
+        terminal.Send("q");
+        Assert.Equal(0, terminal.WaitForExit());
+        return terminal.Written;
     }
 
     // What a library of views, a runtime or a host would look for in a folder. Pipes without a writer: who opens one to
