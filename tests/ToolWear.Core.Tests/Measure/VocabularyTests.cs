@@ -33,6 +33,17 @@ public sealed class VocabularyTests
         RoundTrip(ToolScrapped.CauseWords);
     }
 
+    [Fact]
+    public void Neither_a_word_nor_a_value_stands_twice_in_a_list()
+    {
+        Assert.Throws<ArgumentException>(() =>
+            new Vocabulary<Place>("place", (Place.None, "none"), (Place.Rough, "none"))
+        );
+        Assert.Throws<ArgumentException>(() =>
+            new Vocabulary<Place>("place", (Place.Rough, "rough"), (Place.Rough, "again"))
+        );
+    }
+
     [Theory]
     [InlineData("Slitting")]
     [InlineData(" slitting")]

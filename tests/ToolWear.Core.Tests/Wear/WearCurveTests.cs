@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Numerics;
 using MathNet.Numerics;
 using ToolWear.Core.Wear;
 using ToolWear.Core.Wear.Sisters;
@@ -75,6 +76,28 @@ public sealed class WearCurveTests
             double expected = 0.5 * SpecialFunctions.Erfc(-x / Math.Sqrt(2));
             Near.Relative(expected, NormalCurve.Phi(x), 1e-10, $"Phi({x})");
             Assert.Equal(expected, NormalCurve.Phi(x), 1e-15);
+        }
+    }
+
+    [Fact]
+    public void The_normal_curve_of_several_numbers_at_once_is_that_of_each()
+    {
+        // beside each other: far below, in the tail, in the middle, far above
+        double[] beside = [-45, -37, -6.5, -5, -4.99, -0.3, 0, 2, 4.99, 5, 8.29, 8.31, 38, 1e9, -1e9, 1e30, -1e30];
+        double[] lanes = new double[Vector<double>.Count];
+        for (int first = 0; first < beside.Length; first++)
+        {
+            for (int lane = 0; lane < lanes.Length; lane++)
+            {
+                lanes[lane] = beside[(first + (5 * lane)) % beside.Length];
+            }
+
+            Vector<double> all = NormalCurve.Phi(new Vector<double>(lanes));
+            for (int lane = 0; lane < lanes.Length; lane++)
+            {
+                double expected = 0.5 * SpecialFunctions.Erfc(-lanes[lane] / Math.Sqrt(2));
+                Assert.Equal(expected, all[lane], 1e-15);
+            }
         }
     }
 
