@@ -20,8 +20,8 @@ public static class Backup
         StoreEntrance.MustExist(disk, paths);
         MayBeReplaced(paths, disk, kinds, target);
         JournalPoint point = JournalCopy.Read(disk, paths.Journal, kinds);
-        JournalCopy.CopyBeside(disk, paths.Journal, point, target, kinds);
-        WholeFile.IntoPlace(disk, WholeFile.Beside(target), target);
+        using WholeFile copy = JournalCopy.CopyBeside(disk, paths.Journal, point, target, kinds);
+        copy.IntoPlace();
         return point;
     }
 

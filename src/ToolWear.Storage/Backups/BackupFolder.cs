@@ -27,14 +27,12 @@ internal static class BackupFolder
             return;
         }
         string path = Path.Combine(folder, BackupName.Of(point, settings.Clock.GetUtcNow()).ToString());
-        JournalCopy.CopyBeside(disk, journal, point, path, settings.Kinds);
-        WholeFile.IntoPlace(disk, WholeFile.Beside(path), path);
+        using WholeFile copy = JournalCopy.CopyBeside(disk, journal, point, path, settings.Kinds);
+        copy.IntoPlace();
         foreach (string old in NoLongerKept(Of(disk, folder, point.Shop)).Where(old => old != path))
         {
             disk.Delete(old);
         }
-        // the folder itself is a name in the folder above
-        disk.SyncFolder(WholeFile.FolderOf(folder));
     }
 
     /// <summary>The backups of a shop, by name.</summary>

@@ -3,7 +3,7 @@ using ToolWear.Storage.Journal;
 
 namespace ToolWear.Storage.Backups;
 
-/// <summary>Copies a journal so that the copy is known to be good: flushed, read back, and only then given its name.</summary>
+/// <summary>Copies a journal so that the copy is known to be good: read back, synced, and only then given its name.</summary>
 internal static class JournalCopy
 {
     private const int Piece = 256 * 1024;
@@ -28,28 +28,30 @@ internal static class JournalCopy
     /// <param name="disk">The disk.</param>
     /// <param name="from">A journal that has been read; what is added to it meanwhile is not copied.</param>
     /// <param name="point">Up to where.</param>
-    /// <param name="to">The place: the copy is at <see cref="WholeFile.Beside"/> of it, durable but for its name.</param>
+    /// <param name="to">The place.</param>
     /// <param name="kinds">What this program knows.</param>
+    /// <returns>The copy, to be moved into place.</returns>
     /// <exception cref="IOException">The copy could not be made or is not what was read.</exception>
-    internal static void CopyBeside(IDisk disk, string from, JournalPoint point, string to, KnownKinds kinds)
+    internal static WholeFile CopyBeside(IDisk disk, string from, JournalPoint point, string to, KnownKinds kinds)
     {
-        string beside = WholeFile.Beside(to);
-        CopyBytes(disk, from, beside, point.Length);
-        if (Read(disk, beside, kinds) != point)
+        WholeFile copy = WholeFile.Begin(disk, to);
+        try
         {
-            throw new IOException($"{beside} does not read back as it was written.");
+            CopyBytes(disk, from, copy.File, point.Length);
+            return Read(disk, copy.Beside, kinds) == point
+                ? copy
+                : throw new IOException($"{copy.Beside} does not read back as it was written.");
+        }
+        catch
+        {
+            copy.Dispose();
+            throw;
         }
     }
 
-    /// <summary>Copies bytes as they are, durable but for the name.</summary>
-    /// <param name="disk">The disk.</param>
-    /// <param name="from">A file.</param>
-    /// <param name="to">Where.</param>
-    /// <param name="length">How many bytes from the start.</param>
-    internal static void CopyBytes(IDisk disk, string from, string to, long length)
+    private static void CopyBytes(IDisk disk, string from, IDiskFile copy, long length)
     {
         using IDiskFile source = disk.OpenToRead(from);
-        using IDiskFile copy = disk.Create(to);
         byte[] piece = new byte[Piece];
         for (long at = 0; at < length; )
         {
@@ -61,10 +63,9 @@ internal static class JournalCopy
             copy.Write(at, piece.AsSpan(0, read));
             at += read;
         }
-        copy.Sync();
     }
 
-    /// <summary>Keeps a file as it is under another name, whole, before something takes its place.</summary>
+    /// <summary>Keeps a file as it is under another name, whole and durable, before something takes its place.</summary>
     /// <param name="disk">The disk.</param>
     /// <param name="path">A file; nothing happens where there is none.</param>
     /// <param name="aside">The other name.</param>
@@ -72,7 +73,9 @@ internal static class JournalCopy
     {
         if (disk.KindOf(path) == PathKind.PlainFile)
         {
-            CopyBytes(disk, path, aside, LengthOf(disk, path));
+            using WholeFile copy = WholeFile.Begin(disk, aside);
+            CopyBytes(disk, path, copy.File, LengthOf(disk, path));
+            copy.IntoPlace();
         }
     }
 

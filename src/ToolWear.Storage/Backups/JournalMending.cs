@@ -33,12 +33,13 @@ internal sealed class JournalMending
     /// <param name="IsWhole">Whether every accepted line that left a trace is in it.</param>
     internal sealed record Result(long LastSeq, int Mended, bool IsWhole);
 
-    /// <summary>Writes a mended journal beside a damaged one, durable but for its name.</summary>
+    /// <summary>Writes a mended journal beside a damaged one.</summary>
     /// <param name="disk">The disk.</param>
     /// <param name="path">The journal, or nothing where it is gone.</param>
     /// <param name="source">Where else lines can be had.</param>
+    /// <param name="into">The new file, empty.</param>
     /// <returns>What it came to; null where not even the shop's id is left.</returns>
-    internal static Result? MendBeside(IDisk disk, string path, LineSource source)
+    internal static Result? Mend(IDisk disk, string path, LineSource source, IDiskFile into)
     {
         bool isThere = disk.KindOf(path) == PathKind.PlainFile;
         using IDiskFile? damaged = isThere ? disk.OpenToRead(path) : null;
@@ -48,10 +49,8 @@ internal sealed class JournalMending
         {
             return null;
         }
-        using IDiskFile into = disk.Create(WholeFile.Beside(path));
         var mending = new JournalMending(into, source, shop);
         int mended = mending.All(lines);
-        into.Sync();
         bool knowsMore = source.Mark is { } mark && mark.Shop == shop && mark.Seq > mending._seq;
         return new Result(mending._seq, mended, !mending._skipped && !knowsMore);
     }

@@ -64,12 +64,12 @@ public static class Restore
         }
         using IDisposable held = Store.TakeLock(paths, disk);
         JournalPoint point = JournalCopy.Read(disk, backup, settings.Kinds);
-        JournalCopy.CopyBeside(disk, backup, point, paths.Journal, settings.Kinds);
+        using WholeFile copy = JournalCopy.CopyBeside(disk, backup, point, paths.Journal, settings.Kinds);
         JournalCopy.KeepAside(disk, paths.Journal, DocumentFiles.AsideOf(disk, paths.Journal, settings.Clock));
         NewerBackupsAside(paths, disk, point, backup);
         // before the journal: documents that know more than the journal would be called its damage
         DocumentFiles.MoveAside(disk, paths, settings.Clock);
-        WholeFile.IntoPlace(disk, WholeFile.Beside(paths.Journal), paths.Journal);
+        copy.IntoPlace();
         return point;
     }
 

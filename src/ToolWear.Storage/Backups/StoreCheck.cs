@@ -93,6 +93,7 @@ public static class StoreCheck
     {
         DamagedJournalException? damage = Damage(paths, disk, settings.Kinds, out readable, out string? shop);
         JournalMending.Result? mended;
+        using WholeFile whole = WholeFile.Begin(disk, paths.Journal);
         using (var source = new LineSource(disk, paths, settings.Kinds))
         {
             bool isShort = source.Mark is { } mark && mark.Shop == shop && mark.Seq > readable;
@@ -100,7 +101,7 @@ public static class StoreCheck
             {
                 return [];
             }
-            mended = JournalMending.MendBeside(disk, paths.Journal, source);
+            mended = JournalMending.Mend(disk, paths.Journal, source, whole.File);
         }
         string what = damage?.Message ?? $"{paths.Journal} ends too early: the documents know more entries.";
         if (mended is null || !mended.IsWhole)
@@ -109,7 +110,7 @@ public static class StoreCheck
         }
         string aside = DocumentFiles.AsideOf(disk, paths.Journal, settings.Clock);
         JournalCopy.KeepAside(disk, paths.Journal, aside);
-        WholeFile.IntoPlace(disk, WholeFile.Beside(paths.Journal), paths.Journal);
+        whole.IntoPlace();
         readable = mended.LastSeq;
         return
         [

@@ -22,7 +22,7 @@ public interface IDisk
     /// <returns>The open file.</returns>
     IDiskFile OpenToWrite(string path);
 
-    /// <summary>Makes an empty file, readable by the owner only; a file that stands there loses its bytes.</summary>
+    /// <summary>Makes a new empty file, readable by the owner only; throws where anything stands, be it a link that leads nowhere.</summary>
     /// <param name="path">Where.</param>
     /// <returns>The open file.</returns>
     IDiskFile Create(string path);
@@ -46,7 +46,7 @@ public interface IDisk
     /// <param name="path">A file.</param>
     void Delete(string path);
 
-    /// <summary>Makes a folder for the owner only; a folder that exists is left as it is.</summary>
+    /// <summary>Makes a folder for the owner only, those above it too, each durable; a folder that exists is left as it is.</summary>
     /// <param name="path">Where.</param>
     void MakeFolder(string path);
 

@@ -61,7 +61,7 @@ public sealed class RealDisk : IDisk
     public IDiskFile OpenToWrite(string path) => new RealFile(path, FileMode.Open, FileAccess.ReadWrite);
 
     /// <inheritdoc />
-    public IDiskFile Create(string path) => new RealFile(path, FileMode.Create, FileAccess.ReadWrite);
+    public IDiskFile Create(string path) => new RealFile(path, FileMode.CreateNew, FileAccess.ReadWrite);
 
     /// <inheritdoc />
     public Stream OpenDocuments(string path) => Open(path, FileMode.OpenOrCreate, FileAccess.ReadWrite);
@@ -88,6 +88,12 @@ public sealed class RealDisk : IDisk
     /// <inheritdoc />
     public void MakeFolder(string path)
     {
+        if (Directory.Exists(path))
+        {
+            return;
+        }
+        string above = WholeFile.FolderOf(Path.GetFullPath(path));
+        MakeFolder(above);
         if (OperatingSystem.IsWindows())
         {
             Directory.CreateDirectory(path);
@@ -96,13 +102,14 @@ public sealed class RealDisk : IDisk
         {
             Directory.CreateDirectory(path, OwnerOnly | UnixFileMode.UserExecute);
         }
+        SyncFolder(above);
     }
 
     /// <inheritdoc />
     public IReadOnlyList<string> FilesIn(string path) => Directory.Exists(path) ? Directory.GetFiles(path) : [];
 
     /// <inheritdoc />
-    public void SyncFolder(string path) => FolderSync.Sync(path);
+    public void SyncFolder(string path) => DiskSync.Folder(path);
 
     private static bool IsDevice(string path) =>
         path.StartsWith("/dev/", StringComparison.Ordinal) && !path.StartsWith("/dev/shm/", StringComparison.Ordinal);
@@ -152,7 +159,7 @@ public sealed class RealDisk : IDisk
 
         public void Cut(long length) => RandomAccess.SetLength(_stream.SafeFileHandle, length);
 
-        public void Sync() => RandomAccess.FlushToDisk(_stream.SafeFileHandle);
+        public void Sync() => DiskSync.File(_stream.SafeFileHandle, path);
 
         public void Dispose() => _stream.Dispose();
     }

@@ -128,6 +128,10 @@ public sealed class CrashingDisk : IDisk
     {
         lock (_lock)
         {
+            if (_names.ContainsKey(path))
+            {
+                throw new IOException($"{path} stands there already");
+            }
             var image = new DiskImage();
             NamesChange(path, null, image);
             return new CrashingFile(this, path, image);
