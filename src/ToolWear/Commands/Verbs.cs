@@ -1,7 +1,12 @@
 using System.CommandLine;
 using System.CommandLine.Invocation;
 using System.CommandLine.Parsing;
-using ToolWear.Screens;
+using ToolWear.Commands.Calls;
+using ToolWear.Commands.Evening;
+using ToolWear.Commands.Figures;
+using ToolWear.Commands.Files;
+using ToolWear.Commands.Plans;
+using ToolWear.Commands.Tools;
 
 namespace ToolWear.Commands;
 
@@ -79,7 +84,7 @@ public static class Verbs
         VerbCommand.ExtendHelp(root);
         Completing.Teach(site, root);
         root.SetAction(parsed =>
-            Call.RunToCode(site, parsed, call => Evening.Run(site, call.StorePath, call.DayIfNamed))
+            Call.RunToCode(site, parsed, call => Screens.Evening.Run(site, call.StorePath, call.DayIfNamed))
         );
         return root;
     }

@@ -1,6 +1,5 @@
 using Terminal.Gui.App;
 using Terminal.Gui.Drivers;
-using ToolWear.Commands;
 using ToolWear.Demo;
 using ToolWear.Screens.Drawing;
 
@@ -46,7 +45,10 @@ public static class Evening
         string path = Path.Combine(folder.Path, "demo.db");
         using (Bench bench = Bench.ToWrite(site, path))
         {
-            ImportVerb.Into(bench, DemoShop.Entries(on), on);
+            if (bench.RecordAll(DemoShop.Entries(on), on).Refusal is { } refusal)
+            {
+                throw RefusedException.WrongData(refusal);
+            }
         }
 
         return RunOnce(site, path, on).Code;

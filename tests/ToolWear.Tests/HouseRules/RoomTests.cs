@@ -16,6 +16,7 @@ public sealed class RoomTests
         "Shops",
         "Wear",
         "Planning",
+        "Deeds",
     ];
 
     /// <summary>The rooms that have code by now: those whose folder has some.</summary>

@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using ToolWear.Commands;
+using ToolWear.Core.Deeds;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Shops;
 using ToolWear.Screens.Drawing;

@@ -1,4 +1,3 @@
-using ToolWear.Commands;
 using ToolWear.Screens.Drawing;
 using ToolWear.Storage.Csv;
 
@@ -52,7 +51,7 @@ public sealed class FirstStartScreen(Host host) : Screen(host)
     {
         try
         {
-            CsvImported imported = ImportVerb.Read(Call.FullPath("DIR", from), Sitting.Today);
+            CsvImported imported = NamedFiles.ReadSet(NamedFiles.FullPath("DIR", from), Sitting.Today);
             if (!imported.Faults.IsEmpty)
             {
                 int more = imported.Faults.Length - 1 + imported.MoreFaults;

@@ -1,0 +1,55 @@
+using System.Collections.Immutable;
+using System.CommandLine;
+using ToolWear.Commands.Calls;
+using ToolWear.Core.Wear;
+using ToolWear.Core.Wear.Trials;
+using ToolWear.Results;
+
+namespace ToolWear.Commands.Figures;
+
+/// <summary>compare-groups: two groups of any CSV of readings.</summary>
+internal static class CompareGroupsVerb
+{
+    private static readonly Option<string?> Readings = Common.Text("--readings", "FILE", "CSV, as for fit");
+    private static readonly Option<string?> Tools = Common.Text("--tools", "FILE", "CSV, as for fit");
+    private static readonly Argument<string> A = new("A") { Description = "a group" };
+    private static readonly Argument<string> B = new("B") { Description = "another group of the same kind" };
+
+    public static Command Make(Site site) =>
+        Common.Verb(
+            site,
+            "compare-groups",
+            "Compares how long the tools of two groups last, from any CSV of readings.",
+            "compare-groups --readings readings.csv --tools tools.csv 4140 mild",
+            [Readings, Tools, A, B],
+            Run
+        );
+
+    private static void Run(Call call)
+    {
+        ImmutableArray<WearHistory> histories = FitVerb.Histories(call, Readings, Tools);
+        (string a, string b) = (call.Get(A), call.Get(B));
+        if (a == b)
+        {
+            throw RefusedException.WrongUsage("A and B: two different groups are wanted");
+        }
+
+        IGrouping<string, WearHistory>[] kinds =
+        [
+            .. histories
+                .GroupBy(history => history.Kind, StringComparer.Ordinal)
+                .Where(kind => kind.Any(each => each.Group == a) && kind.Any(each => each.Group == b)),
+        ];
+        if (kinds.Length != 1)
+        {
+            IEnumerable<string> groups = histories.Select(each => each.Group).Distinct(StringComparer.Ordinal);
+            throw RefusedException.WrongData(
+                kinds.Length == 0
+                    ? $"no kind of tool has both groups \"{a}\" and \"{b}\"; there are {string.Join(", ", groups.Take(40))}"
+                    : $"{kinds.Length} kinds have groups \"{a}\" and \"{b}\" ({string.Join(", ", kinds.Select(each => each.Key))}): leave one kind in the files"
+            );
+        }
+
+        call.Print(Compared.Calculated(a, b, GroupComparison.Of([.. kinds[0]], a, b)), $"{Words.TrialBasis}\n");
+    }
+}

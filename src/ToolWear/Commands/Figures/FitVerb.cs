@@ -1,0 +1,61 @@
+using System.Collections.Immutable;
+using System.CommandLine;
+using ToolWear.Commands.Calls;
+using ToolWear.Core.Measure;
+using ToolWear.Core.Wear;
+using ToolWear.Results;
+using ToolWear.Storage.Csv;
+
+namespace ToolWear.Commands.Figures;
+
+/// <summary>fit: the forecasts of any CSV of readings, with no store.</summary>
+internal static class FitVerb
+{
+    private static readonly Option<string?> Readings = Common.Text(
+        "--readings",
+        "FILE",
+        "CSV: kind, group, tool, segment, start_mm, heats, wear_mm"
+    );
+    private static readonly Option<string?> Tools = Common.Text(
+        "--tools",
+        "FILE",
+        "CSV: kind, group, tool, limit_mm, resolution_mm, guess_heats, heats_now"
+    );
+
+    public static Command Make(Site site) =>
+        Common.Verb(
+            site,
+            "fit",
+            "Forecasts any CSV of wear readings, with no store; the columns of the result are those of forecast.",
+            "fit --readings readings.csv --tools tools.csv --as csv",
+            [Readings, Tools],
+            Run
+        );
+
+    /// <summary>Reads the histories that two options name.</summary>
+    public static ImmutableArray<WearHistory> Histories(Call call, Option<string?> ofReadings, Option<string?> ofTools)
+    {
+        TableRead<WearReadingRow> readings = PlainTables.Readings(Read(call, ofReadings));
+        call.RefuseFaults(readings.Faults, readings.MoreFaults);
+        TableRead<WearToolRow> tools = PlainTables.Tools(Read(call, ofTools));
+        call.RefuseFaults(tools.Faults, tools.MoreFaults);
+        return FittedHistories.Of(readings.Rows, tools.Rows);
+    }
+
+    private static void Run(Call call)
+    {
+        ImmutableArray<WearHistory> histories = Histories(call, Readings, Tools);
+        call.Print(
+            ForecastTable.Of(Forecasted.InOrder(histories), LengthUnit.Mm),
+            after: $"\n{Words.NotFollowedMark} {Words.NotFollowed}\n{Words.ForecastCaution}\n"
+        );
+    }
+
+    private static CsvFile Read(Call call, Option<string?> option) =>
+        NamedFiles.Read(
+            NamedFiles.FullPath(
+                option.Name,
+                call.Get(option) ?? throw RefusedException.WrongUsage($"{option.Name} FILE is wanted")
+            )
+        );
+}

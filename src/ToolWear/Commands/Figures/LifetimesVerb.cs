@@ -1,0 +1,143 @@
+using System.Collections.Immutable;
+using System.CommandLine;
+using System.Text.Json;
+using ToolWear.Commands.Calls;
+using ToolWear.Core.Measure;
+using ToolWear.Core.Tools;
+using ToolWear.Core.Wear.Lifetimes;
+using ToolWear.Storage.Csv;
+using ToolWear.Tables;
+
+namespace ToolWear.Commands.Figures;
+
+/// <summary>lifetimes: how long tools last until they fail suddenly.</summary>
+internal static class LifetimesVerb
+{
+    private static readonly Argument<string> File = new("FILE")
+    {
+        Description = "CSV: tool, heats, failed (1 or 0), from_heats",
+    };
+    private static readonly Option<string?> Guess = Common.Text(
+        "--guess-heats",
+        "N",
+        "how many heats such a tool usually lasts, usually 60"
+    );
+
+    public static Command Make(Site site) =>
+        Common.Verb(
+            site,
+            "lifetimes",
+            "Shows how many tools outlive how many heats without cracking or breaking. Worn-out tools and those still\n"
+                + "in service did not fail. As csv the steps of the curve.",
+            "lifetimes slitters.csv --guess-heats 200",
+            [File, Guess],
+            Run
+        );
+
+    private static void Run(Call call)
+    {
+        double guess = call.Or(Guess, GuessedLife.Assumed);
+        if (GuessedLife.Refusal(Guess.Name, guess) is { } refusal)
+        {
+            throw RefusedException.WrongUsage(refusal);
+        }
+
+        TableRead<LifetimeRow> read = PlainTables.Lifetimes(
+            NamedFiles.Read(NamedFiles.FullPath("FILE", call.Get(File)))
+        );
+        call.RefuseFaults(read.Faults, read.MoreFaults);
+        ImmutableArray<WatchedLife> lives =
+        [
+            .. read.Rows.Select(row => new WatchedLife(row.Heats, row.Failed, row.FromHeats)),
+        ];
+        SuddenFailures failures = SuddenFailures.Of(lives, guess);
+        Table survival = Survival(SurvivalCurve.Of(lives));
+        switch (call.Format())
+        {
+            case "csv":
+                call.Print(survival.ToCsv());
+                break;
+            case "json":
+                call.Print(Json(lives.Length, failures, survival));
+                break;
+            default:
+                call.Print(Text(lives.Length, failures, survival));
+                break;
+        }
+    }
+
+    private static Table Survival(ImmutableArray<SurvivalStep> steps)
+    {
+        Func<double, string> share = FigureOptions.Decimals(3);
+        return new(
+            [
+                new("heats", "Heats"),
+                new("at_risk", "Watched"),
+                new("failed", "Failed"),
+                new("surviving", "Share left"),
+                new("se", null),
+                new("lo95", "from"),
+                new("hi95", "to"),
+            ],
+            [
+                .. steps.Select(step =>
+                    (ImmutableArray<Cell>)
+                        [
+                            Cell.Of(step.Heats),
+                            Cell.Of(step.AtRisk),
+                            Cell.Of(step.Failed),
+                            Cell.Of(step.Surviving, share),
+                            Cell.Of(step.Se),
+                            Cell.Of(step.Low95, share),
+                            Cell.Of(step.High95, share),
+                        ]
+                ),
+            ]
+        );
+    }
+
+    private static string Json(int tools, SuddenFailures failures, Table survival) =>
+        JsonText.Of(json =>
+        {
+            json.WriteStartObject();
+            json.WriteNumber("tools", tools);
+            json.WriteNumber("failures", failures.Failures);
+            json.WritePropertyName("survival");
+            survival.Write(json);
+            WriteFit(json, failures.Fit as WeibullFit);
+            json.WriteStartObject("weibull_with_prior");
+            json.WriteNumber("mean_shape", failures.WithPrior.MeanShape);
+            json.WriteNumber("median_life", failures.WithPrior.MedianLife);
+            json.WriteNumber("b10", failures.WithPrior.B10);
+            json.WriteEndObject();
+            json.WriteEndObject();
+        });
+
+    private static void WriteFit(Utf8JsonWriter json, WeibullFit? fit)
+    {
+        if (fit is null)
+        {
+            json.WriteNull("weibull");
+            return;
+        }
+
+        json.WriteStartObject("weibull");
+        json.WriteNumber("shape", fit.Shape);
+        json.WriteNumber("scale", fit.Scale);
+        json.WriteNumber("log_likelihood", fit.LogLikelihood);
+        json.WriteEndObject();
+    }
+
+    private static string Text(int tools, SuddenFailures failures, Table survival)
+    {
+        string fit = failures.Fit switch
+        {
+            WeibullFit f => Words.FailureCurve(f),
+            NotEnoughData missing => Words.Missing(missing),
+            _ => "",
+        };
+        return $"{tools} tools, {failures.Failures} failed suddenly\n\n"
+            + (survival.Rows.IsEmpty ? "" : survival.ToText() + "\n")
+            + $"{Words.FailureCurve(failures.WithPrior)}\n{fit}\n{Words.ForecastCaution}\n";
+    }
+}

@@ -1,0 +1,39 @@
+using System.CommandLine;
+using ToolWear.Commands.Calls;
+using ToolWear.Storage;
+using ToolWear.Storage.Backups;
+using ToolWear.Storage.Entries;
+using ToolWear.Storage.Journal;
+
+namespace ToolWear.Commands.Files;
+
+/// <summary>backup: a verified copy out.</summary>
+internal static class BackupVerb
+{
+    private static readonly Argument<string> File = new("FILE")
+    {
+        Description = "the file to write, best on another disk",
+    };
+
+    public static Command Make(Site site) =>
+        Common.Verb(
+            site,
+            "backup",
+            "Writes a verified, complete copy of the shop; it works beside an open window.",
+            "backup shop-2026-05-01.backup",
+            [File],
+            Run
+        );
+
+    private static void Run(Call call)
+    {
+        string path = NamedFiles.FullPath("FILE", call.Get(File));
+        JournalPoint copy = Backup.CopyOut(
+            new StorePaths(call.StorePath),
+            call.Site.Disk,
+            new KnownKinds(EntryFormat.Known),
+            path
+        );
+        call.PrintLine($"{copy.Seq} entries copied to {call.Get(File)} and read back");
+    }
+}

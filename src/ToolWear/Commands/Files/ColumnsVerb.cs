@@ -1,0 +1,34 @@
+using System.CommandLine;
+using ToolWear.Commands.Calls;
+using ToolWear.Results;
+using ToolWear.Tables;
+
+namespace ToolWear.Commands.Files;
+
+/// <summary>columns: the data dictionary.</summary>
+internal static class ColumnsVerb
+{
+    private static readonly Argument<string> Name = FigureOptions.Maybe("NAME", "one column or key; usually all");
+
+    public static Command Make(Site site) =>
+        Common.Verb(
+            site,
+            "columns",
+            "Says what the columns of the CSV files and the keys of the JSON results mean, and their units.",
+            "columns left_lo90",
+            [Name],
+            Run
+        );
+
+    private static void Run(Call call)
+    {
+        string name = call.Get(Name);
+        Table table = ColumnTable.Of(name.Length == 0 ? [] : [name]);
+        if (table.Rows.IsEmpty)
+        {
+            throw RefusedException.WrongData(Words.NoSuchColumn(name));
+        }
+
+        call.Print(table);
+    }
+}

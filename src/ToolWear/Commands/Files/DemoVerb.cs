@@ -1,0 +1,62 @@
+using System.Collections.Immutable;
+using System.CommandLine;
+using ToolWear.Commands.Calls;
+using ToolWear.Core.Ledger;
+using ToolWear.Demo;
+
+namespace ToolWear.Commands.Files;
+
+/// <summary>demo: the invented shop.</summary>
+internal static class DemoVerb
+{
+    private static readonly Option<bool> NoScreens = new("--no-screens") { Description = "only build it" };
+
+    public static Command Make(Site site)
+    {
+        Command verb = Common.Verb(
+            site,
+            "demo",
+            "Opens the screens on a fresh demo, an invented shop whose last session lies a few days back; it is gone at the\n"
+                + "end. --store FILE keeps it; --no-screens only builds it.",
+            "demo --no-screens --store demo.db",
+            [NoScreens],
+            _ => { }
+        );
+        verb.SetAction(parsed => Call.RunToCode(site, parsed, Run));
+        return verb;
+    }
+
+    private static int Run(Call call)
+    {
+        bool isKept = call.Get(Common.Store) is not null;
+        if (isKept)
+        {
+            Build(call);
+        }
+        else if (call.Has(NoScreens))
+        {
+            throw RefusedException.WrongUsage("demo --no-screens wants --store FILE: the file to keep the demo in");
+        }
+
+        return call.Has(NoScreens) ? 0
+            : isKept ? Screens.Evening.Run(call.Site, call.StorePath, call.On)
+            : Screens.Evening.RunDemo(call.Site, call.On);
+    }
+
+    private static void Build(Call call)
+    {
+        string path = call.StorePath;
+        if (File.Exists(path) || File.Exists(path + ".journal"))
+        {
+            throw RefusedException.WrongData($"{path} is there already: a demo goes into a new file");
+        }
+
+        ImmutableArray<LedgerEntry> entries = DemoShop.Entries(call.On);
+        using Bench bench = call.ToWrite();
+        // a demo of a later day than today holds days up to then
+        ImportVerb.Into(bench, entries, call.On > call.Site.Today ? call.On : call.Site.Today);
+        call.PrintLine(
+            $"demo shop with {bench.Shop.Tools.Count} tools and {bench.Shop.Sessions.Count} sessions in {path}"
+        );
+    }
+}

@@ -1,0 +1,31 @@
+using System.CommandLine;
+using ToolWear.Commands.Calls;
+using ToolWear.Core.Wear;
+using ToolWear.Results;
+
+namespace ToolWear.Commands.Files;
+
+/// <summary>export-history: the wear history of every tool as one CSV file.</summary>
+internal static class ExportHistoryVerb
+{
+    private static readonly Argument<string> File = new("FILE") { Description = "the file to write" };
+
+    public static Command Make(Site site) =>
+        Common.Verb(
+            site,
+            "export-history",
+            "Writes the wear history, a row a reading, scrapped tools too, as CSV in mm; with --as json as JSON lines.",
+            "export-history wear.csv",
+            [File],
+            Run
+        );
+
+    private static void Run(Call call)
+    {
+        string path = NamedFiles.FullPath("FILE", call.Get(File));
+        using Bench bench = call.ToRead();
+        bool asJson = call.Format() == "json";
+        int readings = HistoryFile.Write(call.Site, path, ShopForecasts.Of(bench.Shop), call.Units(bench.Shop), asJson);
+        call.PrintLine(Words.Exported(readings, call.Get(File)));
+    }
+}

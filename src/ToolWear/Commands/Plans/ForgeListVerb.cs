@@ -1,0 +1,125 @@
+using System.Collections.Immutable;
+using System.CommandLine;
+using System.Globalization;
+using ToolWear.Commands.Calls;
+using ToolWear.Core.Ledger;
+using ToolWear.Core.Planning;
+using ToolWear.Core.Shops;
+using ToolWear.Results;
+using ToolWear.Sheets;
+using ToolWear.Tables;
+
+namespace ToolWear.Commands.Plans;
+
+/// <summary>forge-list: what to forge, how many, when, from which bar; and what if things were different.</summary>
+internal static class ForgeListVerb
+{
+    private static readonly Option<string?> Sure = Common.Text(
+        "--sure",
+        "P",
+        "how sure, a share such as 0.9; usually the shop's own"
+    );
+    private static readonly Option<string?> Until = Common.Text(
+        "--until",
+        "DATE",
+        "the last session day that counts; usually all open orders"
+    );
+    private static readonly Option<string?> IfSure = Common.Text("--if-sure", "P", "beside it: with this certainty");
+    private static readonly Option<string[]> IfLost = new("--if-lost")
+    {
+        HelpName = "TOOL",
+        Description = "beside it: with this tool lost (may be repeated)",
+    };
+    private static readonly Option<string[]> IfHeads = new("--if-heads")
+    {
+        HelpName = "ORDER=N",
+        Description = "beside it: with so many heads more of an order (may be repeated)",
+    };
+
+    public static Command Make(Site site) =>
+        Common.Verb(
+            site,
+            "forge-list",
+            "Shows which tools to forge for the open orders: how many, by when, why, from which bar, what to buy. The text\n"
+                + "is for the shop wall. With --if-... two answers side by side, and nothing is recorded.",
+            "forge-list --sure 0.9 --until 2027-01-31",
+            [Sure, Until, IfSure, IfLost, IfHeads],
+            Run,
+            Words.HelpSheet,
+            "html"
+        );
+
+    private static void Run(Call call)
+    {
+        string format = call.Format();
+        double? sure = PlanVerb.ReadSure(call, Sure);
+        double? ifSure = PlanVerb.ReadSure(call, IfSure);
+        DateOnly? until = call.Day(Until);
+        if (until < call.On)
+        {
+            throw RefusedException.WrongUsage(
+                $"--until {until:yyyy-MM-dd} lies before the day of the plan, {call.On:yyyy-MM-dd}"
+            );
+        }
+
+        using Bench bench = call.ToRead();
+        ImmutableArray<(LedgerEntry Entry, string Words)> supposed =
+        [
+            .. call.GetAll(IfLost).Select(mark => Lost(call, bench.Shop, mark)),
+            .. call.GetAll(IfHeads).Select(text => More(bench.Shop, text)),
+        ];
+        Step step = WhatIf.After(bench.Shop, call.On, supposed.Select(each => each.Entry));
+        Shop shop = step.After ?? throw RefusedException.WrongData(step.Refusal!);
+        ForgeList list = PlanOfStore.List(call, bench.Shop, sure, until);
+        if (ifSure is not null || !supposed.IsEmpty)
+        {
+            ForgeList then = PlanOfStore.List(call, shop, ifSure ?? sure, until);
+            IEnumerable<string> words = supposed.Select(each => each.Words);
+            PrintBoth(call, new(list, then), [.. ifSure is { } p ? [Words.IfSure(p)] : (string[])[], .. words]);
+        }
+        else if (format == "html")
+        {
+            call.Print(ForgeSheet.Of(list, shop, call.On, call.Units(bench.Shop)));
+        }
+        else if (format == "text")
+        {
+            call.Print(WallText.Of(list, call.Units(bench.Shop), Words.DemoMark(bench.Shop)));
+        }
+        else
+        {
+            call.Print(ForgeTable.Of(list));
+        }
+    }
+
+    private static void PrintBoth(Call call, TwoForgeLists both, ImmutableArray<string> supposed)
+    {
+        Table table = BothTable.Of(both);
+        string after =
+            $"\n{Words.AsItIs}: {Words.SideTotal(both.Now)}, {Words.SideLate(both.Now)}\n"
+            + $"If: {Words.SideTotal(both.Then)}, {Words.SideLate(both.Then)}\n\n{Words.ForecastCaution}\n";
+        call.Print(table, $"{Words.IfAll(supposed)} (nothing is recorded)\n\n", after);
+    }
+
+    private static (LedgerEntry, string) Lost(Call call, Shop shop, string text)
+    {
+        ToolInShop tool = Call.Find(shop, Call.ReadMark(text));
+        return (new ToolScrapped(tool.Mark, call.On, ScrapCause.Lost, null, null), Words.IfLost(tool.Mark.Text));
+    }
+
+    private static (LedgerEntry, string) More(Shop shop, string text)
+    {
+        int at = text.LastIndexOf('=');
+        OrderDescribed? order = at > 0 ? shop.Orders.GetValueOrDefault(text[..at]) : null;
+        if (
+            !int.TryParse(text[(at + 1)..], NumberStyles.None, CultureInfo.InvariantCulture, out int more)
+            || more is < 1 or > 10_000
+        )
+        {
+            throw RefusedException.WrongUsage($"--if-heads {text}: an order, = and heads more, such as hammers=12");
+        }
+
+        return order is { State: OrderState.Open }
+            ? (order with { Heads = order.Heads + more }, Words.IfHeads(order.Order, more))
+            : throw RefusedException.WrongData($"--if-heads {text}: there is no open order of that name");
+    }
+}

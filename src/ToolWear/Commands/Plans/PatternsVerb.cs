@@ -1,0 +1,26 @@
+using System.CommandLine;
+using ToolWear.Commands.Calls;
+using ToolWear.Results;
+
+namespace ToolWear.Commands.Plans;
+
+/// <summary>patterns: what is forged, stage by stage.</summary>
+internal static class PatternsVerb
+{
+    public static Command Make(Site site) =>
+        Common.Verb(
+            site,
+            "patterns",
+            "Shows the patterns stage by stage: which tool, which work, how many heats a head takes by the first guess and\n"
+                + "by the records.",
+            "patterns",
+            [],
+            Run
+        );
+
+    private static void Run(Call call)
+    {
+        using Bench bench = call.ToRead();
+        call.Print(PatternTable.Of(PatternTable.Stages(bench.Shop)), after: $"\n{Words.PatternsLegend}\n");
+    }
+}

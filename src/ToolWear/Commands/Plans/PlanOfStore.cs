@@ -1,0 +1,128 @@
+using System.Collections.Immutable;
+using ToolWear.Commands.Calls;
+using ToolWear.Core.Planning;
+using ToolWear.Core.Shops;
+using ToolWear.Core.Tools;
+using ToolWear.Core.Wear;
+using ToolWear.Results;
+using ToolWear.Tables;
+
+namespace ToolWear.Commands.Plans;
+
+/// <summary>plan from the store: how many new tools each place takes for the open orders.</summary>
+internal static class PlanOfStore
+{
+    /// <summary>Makes the forge list of a shop.</summary>
+    public static ForgeList List(Call call, Shop shop, double? sure, DateOnly? until) =>
+        ForgeList.Of(new ShopLives(ShopForecasts.Of(shop)), call.On, sure ?? shop.Settings.Sure, until);
+
+    /// <summary>Prints the plan of a store.</summary>
+    public static void Print(Call call, double? sure)
+    {
+        using Bench bench = call.ToRead();
+        ForgeList list = List(call, bench.Shop, sure, until: null);
+        string heading = Words.ShopHeading(bench.Shop, call.Units(bench.Shop));
+        call.Print(
+            call.Format() switch
+            {
+                "json" => Json(list.Places),
+                "csv" => Rows(list).ToCsv(),
+                _ => heading
+                    + Rows(list).ToText()
+                    + $"\n{Words.HeatsAHeadHeading}\n\n{HeatsAHeadTable.Of(OrderBook.Of(bench.Shop, call.On)).ToText()}"
+                    + Below(list),
+            }
+        );
+    }
+
+    /// <summary>The certainty by number of new tools.</summary>
+    public static Table CoverTable(Replacements plan) =>
+        new(
+            [new("new_tools", "New"), new("cover", "Certainty")],
+            [.. plan.Cover.Select((cover, r) => (ImmutableArray<Cell>)[Cell.Of(r), Cell.Of(cover, Words.Percent)])]
+        );
+
+    /// <summary>What follows a plan for people: late orders, how much is learned, cautions.</summary>
+    private static string Below(ForgeList list) =>
+        "\n"
+        + string.Concat(Notes(list).Select(sentence => sentence + "\n"))
+        + $"{Words.PlanBasis}\n{Words.CracksPlanned(list)}\n{Words.ForecastCaution}\n";
+
+    /// <summary>What has to be said of one plan: late orders, how much is learned, what is not planned.</summary>
+    private static IEnumerable<string> Notes(ForgeList list) =>
+        [
+            .. list.Calendar.Late.Select(Words.Late),
+            .. list.Calendar.Capacities.Select(Words.Capacity),
+            .. Words.NotPlanned(list),
+            Words.HeatsAHeadUsed(list),
+        ];
+
+    private static string Json(ImmutableArray<PlacePlan> places) =>
+        JsonText.Of(json =>
+        {
+            json.WriteStartArray();
+            foreach (PlacePlan place in places)
+            {
+                json.WriteStartObject();
+                json.WriteString("eye", place.Demand.Tools.Eye);
+                json.WriteString("place", PlaceWord(place.Demand.Tools));
+                json.WriteString("form", place.Demand.Tools.Form);
+                if (place.Needs is Replacements needs)
+                {
+                    PlanFigures.Write(json, needs);
+                }
+                else
+                {
+                    json.WriteNumber("demand_heats", Math.Ceiling(place.Demand.Heats));
+                    json.WriteNull("sure");
+                    json.WriteNull("cover");
+                    json.WriteNull("needed");
+                    json.WriteNull("expected");
+                }
+
+                json.WriteEndObject();
+            }
+
+            json.WriteEndArray();
+        });
+
+    private static Table Rows(ForgeList list) =>
+        new(
+            [
+                new("eye", "Eye"),
+                new("place", "Place"),
+                new("form", "Form"),
+                new("in_service", "In service"),
+                new("demand_heats", "Heats"),
+                new("learned", "Heats a head"),
+                new("sure", null),
+                new("sure_without", "With none"),
+                new("needed", "New"),
+                new("expected", "Expected"),
+                new("sure_with_one_fewer", "One fewer"),
+            ],
+            [.. list.Places.Select(place => Row(place, list.Sure))]
+        );
+
+    private static ImmutableArray<Cell> Row(PlacePlan place, double sure)
+    {
+        Replacements? needs = place.Needs as Replacements;
+        return
+        [
+            Cell.Of(place.Demand.Tools.Eye),
+            Cell.Of(PlaceWord(place.Demand.Tools)),
+            Cell.Of(place.Demand.Tools.Form),
+            Cell.Of(place.InService.Count(tool => tool.WhyNot is null)),
+            Cell.Of(Math.Ceiling(place.Demand.Heats - 1e-9)),
+            Cell.Of(place.Demand.IsLearned ? "from records" : "first guess"),
+            Cell.Of(sure),
+            Cell.Of(needs?.Cover[0], Words.Percent),
+            Cell.Of(needs?.Needed),
+            Cell.Of(needs?.Expected),
+            Cell.Of(needs?.SureWithOneFewer, Words.Percent),
+        ];
+    }
+
+    private static string? PlaceWord(ToolPlace tools) =>
+        tools.Place == Place.None ? null : Places.Words.Word(tools.Place);
+}

@@ -1,0 +1,143 @@
+using System.CommandLine;
+using ToolWear.Commands.Calls;
+using ToolWear.Core.Planning;
+using ToolWear.Core.Planning.Decisions;
+using ToolWear.Core.Shops;
+using ToolWear.Core.Wear;
+using ToolWear.Results;
+using ToolWear.Tables;
+
+namespace ToolWear.Commands.Plans;
+
+/// <summary>pull-early: when to take a tool out before it fails, where the records tell of sudden failures.</summary>
+internal static class PullEarlyVerb
+{
+    private static readonly Argument<string> Tool = FigureOptions.Maybe("TOOL", "a tool; or figures alone");
+    private static readonly Option<string?> Planned = Common.Text(
+        "--planned",
+        "CP",
+        "what a planned change costs; usually 5 minutes at the shop's hourly rate"
+    );
+    private static readonly Option<string?> Failure = Common.Text(
+        "--failure",
+        "CF",
+        "what a failure costs; usually 20 minutes at that rate, and --head"
+    );
+    private static readonly Option<string?> Head = Common.Text("--head", "C", "what the spoilt head has cost so far");
+    private static readonly Option<string?> Session = Common.Text(
+        "--session",
+        "S",
+        "weighted heats of the next session; usually as the tool's last"
+    );
+    private static readonly Option<string?> Median = Common.Text(
+        "--life-median",
+        "M",
+        "figures alone: heats by which half of such tools have failed"
+    );
+    private static readonly Option<string?> SdLog = Common.Text(
+        "--life-sdlog",
+        "S",
+        "figures alone: the spread of the logarithm of the life"
+    );
+
+    public static Command Make(Site site) =>
+        Common.Verb(
+            site,
+            "pull-early",
+            "Says at which age to pull tools like this one before they crack, and whether to change it before its next\n"
+                + "session. Where too few failed on record, the answer is: not enough data, use it to its limit.",
+            "pull-early HS2 --planned 5 --failure 40",
+            [Tool, Planned, Failure, Head, Session, Median, SdLog],
+            Run
+        );
+
+    private static void Run(Call call)
+    {
+        if ((call.Get(Tool).Length > 0) == (call.Get(Median) is not null))
+        {
+            throw RefusedException.WrongUsage("one of TOOL and --life-median is wanted");
+        }
+
+        if (call.Get(Median) is not null)
+        {
+            FromFigures(call);
+            return;
+        }
+
+        using Bench bench = call.ToRead();
+        ToolInShop tool = Call.Find(bench.Shop, Call.ReadMark(call.Get(Tool)));
+        (double cp, double cf) = Costs(call, bench.Shop);
+        ShopForecasts forecasts = ShopForecasts.Of(bench.Shop);
+        EarlyPulling answer = EarlyPulling.Of(
+            new ShopLives(forecasts),
+            forecasts.All[tool.Id],
+            cp,
+            cf,
+            (double?)call.Amount(Session)
+        );
+        AgeReplacement? age = answer.Age as AgeReplacement;
+        ChangeBeforeSession? before = answer.Before as ChangeBeforeSession;
+        Func<double, string> money = FigureOptions.Decimals(4);
+        call.Print(
+            new Calculated([
+                new("tool", "Tool", Cell.Of(tool.Mark.Text)),
+                new("answer", "Answer", Cell.Of(Words.PullWord(answer), Words.PullAnswer(answer))),
+                new("pull_at_heats", "Pull such tools at", Cell.Of(age?.AtHeats)),
+                new("cost_a_heat", "Cost a heat so", Cell.Of(age?.CostAHeat, money)),
+                new("run_to_failure_a_heat", "Run till they fail", Cell.Of(age?.RunToFailureAHeat, money)),
+                new("heats_from_new", "Its heats from new", Cell.Of(answer.HeatsFromNew)),
+                new("session_heats", "Next session", Cell.Of(answer.SessionHeats)),
+                new("cost_of_staying", "Staying costs", Cell.Of(before?.CostOfStaying, money)),
+                new("cost_of_changing", "Changing costs", Cell.Of(before?.CostOfChanging, money)),
+                new("failures", "Failed on record", Cell.Of(answer.Failures)),
+            ]),
+            $"\n{Words.ForecastCaution}\n"
+        );
+    }
+
+    private static (double Planned, double Failure) Costs(Call call, Shop shop)
+    {
+        double minute = (double)shop.Settings.HourRate / 60;
+        double cp = call.Or(Planned, ChangeBeforeSession.MinutesOfAChange * minute);
+        double cf = call.Or(Failure, (ChangeBeforeSession.MinutesLost * minute) + call.Or(Head, 0));
+        return cp > 0 && cf > 0
+            ? (cp, cf)
+            : throw RefusedException.WrongUsage(
+                "--planned and --failure are wanted, above zero; or set hour_rate, from which the usual follow"
+            );
+    }
+
+    private static void FromFigures(Call call)
+    {
+        LogNormalLife life = LogNormalLife.TryMake(
+            call.Need(Median),
+            call.Need(SdLog),
+            null,
+            out LogNormalLife? found,
+            out string? refusal
+        )
+            ? found
+            : throw RefusedException.WrongUsage(refusal);
+        double cp = call.Need(Planned);
+        double cf = call.Need(Failure);
+        if (cp <= 0 || cf <= 0)
+        {
+            throw RefusedException.WrongUsage("--planned and --failure: costs above zero");
+        }
+
+        // figures are taken as they are given
+        AgeReplacement age = (AgeReplacement)AgeReplacement.Of(life, cp, cf, int.MaxValue);
+        Func<double, string> money = FigureOptions.Decimals(4);
+        call.Print(
+            new Calculated([
+                new(
+                    "pull_at_heats",
+                    "Pull at",
+                    age.AtHeats is { } at ? Cell.Of(at) : Cell.Of(null, null, "run them till they fail")
+                ),
+                new("cost_a_heat", "Cost a heat so", Cell.Of(age.CostAHeat, money)),
+                new("run_to_failure_a_heat", "Run till they fail", Cell.Of(age.RunToFailureAHeat, money)),
+            ])
+        );
+    }
+}

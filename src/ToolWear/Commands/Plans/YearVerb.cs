@@ -1,0 +1,86 @@
+using System.Collections.Immutable;
+using System.CommandLine;
+using System.Globalization;
+using System.Text.Json;
+using ToolWear.Commands.Calls;
+using ToolWear.Core.Planning;
+using ToolWear.Core.Planning.Years;
+using ToolWear.Core.Wear;
+using ToolWear.Results;
+using ToolWear.Tables;
+
+namespace ToolWear.Commands.Plans;
+
+/// <summary>year: what a year came to.</summary>
+internal static class YearVerb
+{
+    private static readonly Argument<string> Year = FigureOptions.Maybe("YEAR", "the year, usually this one");
+
+    public static Command Make(Site site) =>
+        Common.Verb(
+            site,
+            "year",
+            "Looks back on a year: how long tools lasted by place and steel, what ended them, heads and cost a head, how\n"
+                + "much was measured. As csv the tools; as json all of it.",
+            "year 2026",
+            [Year],
+            Run
+        );
+
+    private static void Run(Call call)
+    {
+        int wanted = ReadYear(call);
+        using Bench bench = call.ToRead();
+        ImmutableArray<int> years = ShopYear.Years(bench.Shop, call.On);
+        if (!years.Contains(wanted))
+        {
+            throw RefusedException.WrongData(Words.NoYear(wanted, years[0], years[^1]));
+        }
+
+        ToolingCosts costs = ToolingCosts.Of(new ShopLives(ShopForecasts.Of(bench.Shop)));
+        ShopYear year = ShopYear.Of(bench.Shop, costs, wanted);
+        call.Print(
+            call.Format() switch
+            {
+                "csv" => YearTables.Lives(year).ToCsv(),
+                "json" => JsonText.Of(json => Write(json, year)),
+                _ => $"{Words.YearHeading(wanted)}{Words.DemoMark(bench.Shop)}\n\n{Text(year)}",
+            }
+        );
+    }
+
+    private static int ReadYear(Call call)
+    {
+        string text = call.Get(Year);
+        return text.Length == 0 ? call.On.Year
+            : int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out int year)
+            && year is > 1000 and < 9999
+                ? year
+            : throw RefusedException.WrongUsage(Words.NoSuchYear(text));
+    }
+
+    private static string Text(ShopYear year) =>
+        Part(Words.YearTools, YearTables.Lives(year), Words.NoToolsThen)
+        + $"{Words.YearBasis}\n\n"
+        + Part(Words.YearCauses, YearTables.Causes(year), Words.NothingScrapped)
+        + Part(Words.YearHeads, YearTables.Heads(year), Words.NothingForged)
+        + $"{Words.YearMeasuredHeading}\n\n{YearTables.Measured(year).ToText()}\n{Words.YearHeatsBasis}\n";
+
+    private static string Part(string heading, Table table, string none) =>
+        $"{heading}\n\n{(table.Rows.IsEmpty ? none + "\n" : table.ToText())}\n";
+
+    private static void Write(Utf8JsonWriter json, ShopYear year)
+    {
+        json.WriteStartObject();
+        json.WriteNumber("year", year.Year);
+        json.WritePropertyName("tools");
+        YearTables.Lives(year).Write(json);
+        json.WritePropertyName("causes");
+        YearTables.Causes(year).Write(json);
+        json.WritePropertyName("heads");
+        YearTables.Heads(year).Write(json);
+        json.WritePropertyName("measured");
+        YearTables.Measured(year).Write(json);
+        json.WriteEndObject();
+    }
+}

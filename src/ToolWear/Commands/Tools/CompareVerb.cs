@@ -1,0 +1,63 @@
+using System.Collections.Immutable;
+using System.CommandLine;
+using ToolWear.Commands.Calls;
+using ToolWear.Core.Wear;
+using ToolWear.Core.Wear.Trials;
+using ToolWear.Results;
+
+namespace ToolWear.Commands.Tools;
+
+/// <summary>compare: two steels, lubricants or ways of cooling by how long the shop's tools last.</summary>
+internal static class CompareVerb
+{
+    private static readonly Argument<string> A = new("A") { Description = "a steel, a lubricant or a way of cooling" };
+    private static readonly Argument<string> B = new("B") { Description = "another" };
+    private static readonly Option<string?> By = Common.Text("--by", "WHAT", "steel, lubricant or cooling");
+
+    public static Command Make(Site site) =>
+        Common.Verb(
+            site,
+            "compare",
+            "Compares two steels, lubricants or ways of cooling by how long the shop's tools last, a row for each kind\n"
+                + "of tool that was used with both. A tool counts for what it saw in four fifths of its heats.",
+            "compare 4140 mild --by steel",
+            [A, B, By],
+            Run
+        );
+
+    private static void Run(Call call)
+    {
+        (string a, string b) = (call.Get(A), call.Get(B));
+        if (a == b)
+        {
+            throw RefusedException.WrongUsage("A and B: two different ones are wanted");
+        }
+
+        TrialBy by =
+            call.Word(ShopTrials.ByWords, By)
+            ?? throw RefusedException.WrongUsage($"--by is wanted: {string.Join(", ", ShopTrials.ByWords.All)}");
+        using Bench bench = call.ToRead();
+        ImmutableArray<WearHistory> histories = ShopTrials.Histories(bench.Shop, by);
+        (string Kind, GroupComparison)[] kinds =
+        [
+            .. histories
+                .GroupBy(history => history.Kind, StringComparer.Ordinal)
+                .Where(kind => kind.Any(each => each.Group == a) && kind.Any(each => each.Group == b))
+                .OrderBy(kind => kind.Key, StringComparer.Ordinal)
+                .Select(kind => (kind.Key, GroupComparison.Of([.. kind], a, b))),
+        ];
+        if (kinds.Length == 0)
+        {
+            IEnumerable<string> known = histories
+                .Select(each => each.Group)
+                .Where(group => group.Length > 0)
+                .Distinct(StringComparer.Ordinal)
+                .Order(StringComparer.Ordinal);
+            throw RefusedException.WrongData(
+                $"no kind of tool was used with both \"{a}\" and \"{b}\"; there are {string.Join(", ", known.Take(40))}"
+            );
+        }
+
+        call.Print(Compared.Table(a, b, kinds), after: $"\n{Words.TrialBasis}\n");
+    }
+}

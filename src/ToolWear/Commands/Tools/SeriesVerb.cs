@@ -1,0 +1,52 @@
+using System.CommandLine;
+using ToolWear.Commands.Calls;
+using ToolWear.Core.Ledger;
+using ToolWear.Core.Measure;
+using ToolWear.Core.Planning;
+using ToolWear.Results;
+
+namespace ToolWear.Commands.Tools;
+
+/// <summary>series: the tools of an eye, as entered or as proposed.</summary>
+internal static class SeriesVerb
+{
+    private static readonly Argument<string> Eye = new("EYE") { Description = "the eye's name" };
+
+    public static Command Make(Site site) =>
+        Common.Verb(
+            site,
+            "series",
+            "Shows the series of an eye, place by place: sizes, tapers, lengths, steel; proposed where none is entered.\n"
+                + Words.EyeCaution,
+            "series H",
+            [Eye],
+            Run
+        );
+
+    private static void Run(Call call)
+    {
+        using Bench bench = call.ToRead();
+        if (!bench.Shop.Eyes.TryGetValue(call.Get(Eye), out EyeDescribed? eye))
+        {
+            throw RefusedException.WrongData(Words.NoSuchEye(call.Get(Eye), bench.Shop.Eyes.Keys));
+        }
+
+        if (!SeriesPlan.TryFor(bench.Shop, eye, out SeriesPlan? plan, out string? refusal))
+        {
+            throw RefusedException.WrongData(refusal);
+        }
+
+        LengthUnit units = call.Units(bench.Shop);
+        string proposed = plan.Tools.Any(tool => !tool.IsEntered) ? Words.SeriesIsProposed + "\n\n" : "";
+        IEnumerable<string> stock = plan.Tools.Select(tool => Words.StockSentence(tool, units));
+        IEnumerable<string> slit = Words.SlitSentences(plan, units).Select(each => each.Sentence);
+        string nesting = string.Concat(
+            stock.Concat(slit).Concat(plan.Nesting.Select(step => step.Sentence(units))).Select(each => each + "\n")
+        );
+        call.Print(
+            SeriesTable.Of(plan, units),
+            Words.ShopHeading(bench.Shop, units) + proposed,
+            $"\n{nesting}{Words.EyeCaution}\n"
+        );
+    }
+}

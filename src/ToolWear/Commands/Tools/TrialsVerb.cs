@@ -1,0 +1,32 @@
+using System.CommandLine;
+using ToolWear.Commands.Calls;
+using ToolWear.Core.Wear.Trials;
+using ToolWear.Results;
+
+namespace ToolWear.Commands.Tools;
+
+/// <summary>trials: every comparison that the records allow.</summary>
+internal static class TrialsVerb
+{
+    public static Command Make(Site site) =>
+        Common.Verb(
+            site,
+            "trials",
+            "Compares the shop's steels, lubricants and ways of cooling by how long tools last, wherever tools of a kind\n"
+                + "differ in them. Text leaves out what says nothing yet.",
+            "trials",
+            [],
+            Run
+        );
+
+    private static void Run(Call call)
+    {
+        using Bench bench = call.ToRead();
+        ShopTrialList trials = new(ShopTrials.Of(bench.Shop));
+        bool isText = call.Format() == "text";
+        call.Print(
+            Compared.Table(isText ? trials.Speaking : trials.All),
+            after: $"\n{Words.TrialsSilent(trials)}\n{Words.TrialAdvice}\n{Words.TrialBasis}\n"
+        );
+    }
+}
