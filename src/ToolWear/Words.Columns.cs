@@ -3,10 +3,12 @@ namespace ToolWear;
 /// <content>What the columns of CSV files and the keys of JSON results mean.</content>
 public static partial class Words
 {
+    internal const string InResults = "in results";
+
     /// <summary>Name, unit and meaning of each, a line each with | between; money is the shop's own.</summary>
     internal const string ColumnMeanings = """
         a||the first of two groups that are compared
-        a_mm|mm|a section's diameter, or its length along the eye
+        a_mm|mm|its length along the eye
         added||tools that came in the year: made in it, or entered in it where the day of making is not known
         after_mm|mm|the size after a rework
         answer||whether to pull a tool before it fails: pull it, use it, not enough data
@@ -16,7 +18,7 @@ public static partial class Words
         b||the second of two groups that are compared
         b10|heats|the heats by which one tool in ten has failed
         b_mm|mm|a section's greatest width; empty for a round
-        bar||the bar's name, or the bars that a batch is cut from
+        bar||the bars that a batch is cut from
         batch_kg|kg|what the pieces of a batch weigh as cut
         before_mm|mm|the size before a rework
         blows||blows before the tool comes out of the work
@@ -154,7 +156,6 @@ public static partial class Words
         looked_over||times that a tool was looked over in the year
         looked_over_on||the day the tool was last looked over
         loss_a_dressing_mm|mm|what one dressing takes off the length
-        lot||the lot of the steel
         lubricant||the lubricant of the session, else the shop's usual
         made_into||what the tool can still be made into
         made_mm|mm|the size at which a tool in use was made, where known
@@ -200,7 +201,6 @@ public static partial class Words
         possible||yes where it can be
         predicted_length_mm|mm|the eye's length by shrinkage alone
         predicted_width_mm|mm|its width by shrinkage alone
-        price_a_kg|money a kg|what the bar's steel cost
         pull_at_heats|heats|the heats from new at which pulling such tools costs least
         radius_mm|mm|the edge radius of a rectangle or the nose radius of a teardrop
         rate_mm_per_heat|mm a heat|the wear a weighted heat now
@@ -249,7 +249,6 @@ public static partial class Words
         start_mm|mm|the starting size at a gauge mark; for fit the wear at the start of the segment
         started_as||how a tool came into the records: new, in use
         state||of a tool: in service, set aside, scrapped; of an order: open, done, dropped
-        steel||the steel; empty is not known
         steel_cost|money|what a tool's steel cost
         step||the place in the order, 1 first
         stock||which bars a batch is cut from, in words

@@ -30,7 +30,6 @@ public static partial class Words
     internal const string NoEyeForHandle = "No eye takes this handle yet: p makes one for it and proposes its series.";
     internal const string NameWanted = "a name is wanted";
     internal const string RoundIsOneSize = "a round eye has one size: its length and its width are the same";
-    internal const string SteelWanted = "a steel is wanted, by number or as you call it";
     internal const string AllFourWanted =
         "least and greatest, length and width, are wanted all four, or none; or a grade such as IT14";
     internal const string NotYetRecorded = "Changed here; t enters it in the ledger.";
@@ -60,14 +59,6 @@ public static partial class Words
         "How far the head may sit from its place along the handle, either way; empty for none.";
     internal const string AskNote = "A note, or nothing.";
     internal const string AskHandleName = "What you call the handle, such as hatchet 16.";
-    internal const string AskBarSteel = "Its steel, by number where it has one.";
-    internal const string AskBarSection = "Its shape: round, rectangle, oval, teardrop, other.";
-    internal const string AskBarSize = "Its diameter, or its long way.";
-    internal const string AskBarOther = "Its short way; empty where it is round or square.";
-    internal const string AskBarLength = "How long it is now.";
-    internal const string AskLot = "Its lot, or nothing.";
-    internal const string AskPrice = "What a kilogram cost, in your own money; empty where not known.";
-    internal const string AskBarName = "What you call the bar, such as 4140 32.";
     internal const string AskPlaceLength = "The long way at the mark, cold. Of a slitter or punch, the slit it opens.";
     internal const string AskPlaceWidth = "The short way at the mark, cold. Of a slitter or punch, how thick it is.";
     internal const string AskPlaceSteel = "The steel such tools are made of; empty where nobody said.";

@@ -179,4 +179,10 @@ public static partial class Words
     /// <param name="heats">Heats.</param>
     /// <returns>For example "34".</returns>
     public static string About(double heats) => heats.ToString("0", CultureInfo.InvariantCulture);
+
+    /// <summary>A meaning as a sentence.</summary>
+    /// <param name="meaning">Without a capital and a full stop.</param>
+    /// <returns>With both.</returns>
+    internal static string Sentence(string meaning) =>
+        meaning.Length == 0 ? "" : $"{char.ToUpperInvariant(meaning[0])}{meaning[1..]}.";
 }

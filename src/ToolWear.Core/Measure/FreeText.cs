@@ -43,7 +43,7 @@ public static class FreeText
     /// <param name="note">The note.</param>
     /// <returns>A sentence, or null where nothing is.</returns>
     public static string? NoteFault(string note) =>
-        note.Length > MostCharacters ? $"a text of {note.Length} characters: at most {MostCharacters}"
+        note.Length > MostCharacters ? $"a text of {note.Length} characters; at most {MostCharacters}"
         : !IsWellFormed(note) ? "half a letter (a lone surrogate) cannot stand in a text"
         : note.Contains('\0', StringComparison.Ordinal) ? "a NUL cannot stand in a text"
         : null;
@@ -52,7 +52,12 @@ public static class FreeText
     /// <param name="name">The name.</param>
     /// <returns>A sentence, or null where nothing is.</returns>
     public static string? NameFault(string name) =>
-        NoteFault(name) ?? (name.Any(BreaksTheLine) ? "control characters and line ends cannot stand in a name" : null);
+        NoteFault(name)
+        ?? (
+            name.FirstOrDefault(BreaksTheLine, ' ') is not ' ' and var sign
+                ? $"holds the control character or line end U+{(int)sign:X4}; take it out"
+                : null
+        );
 
     /// <summary>Whether a character is not seen itself but changes how a terminal or a page shows what stands around it.</summary>
     /// <param name="rune">The character.</param>

@@ -84,6 +84,19 @@ public static partial class SizeText
         return fault is null;
     }
 
+    /// <summary>Writes a size so that typed back it is the same to the nanometre.</summary>
+    /// <param name="size">The size; null for none.</param>
+    /// <param name="units">The unit of bare sizes.</param>
+    /// <returns>For example "36.5", "1 7/16 in" or, in a shop of inches, "36.5 mm"; null for none.</returns>
+    public static string? Offer(Length? size, LengthUnit units)
+    {
+        const long sixtyFourth = Length.NanometresInInch / 64;
+        return size is not { } known ? null
+            : units == LengthUnit.Mm ? known.ToMmText()
+            : known.Nanometres % sixtyFourth == 0 ? SizeShown.Eye(known, units) + " in"
+            : known.ToString();
+    }
+
     private static string? OutOfRange(Length length) =>
         length <= Length.Zero ? "a size is above zero"
         : length > Longest ? "more than 10 m is no size of a tool or a bar"

@@ -68,6 +68,15 @@ public abstract record Section
         return TryMake(Kind, length, width, Radius < half ? Radius : half, out section, out refusal);
     }
 
+    /// <summary>Why there is no section of the figures a smith gives.</summary>
+    /// <param name="kind">The shape.</param>
+    /// <param name="length">Along the eye; the diameter of a round.</param>
+    /// <param name="width">Across the eye at its widest; not used for a round.</param>
+    /// <param name="radius">Edge radius of a rectangle, nose radius of a teardrop; not used for the others.</param>
+    /// <returns>The reason, with the allowed range; null where there is one, or its shape is another that nobody reckons with.</returns>
+    public static string? FaultOf(SectionKind kind, Length length, Length width, Length radius) =>
+        kind == SectionKind.Other || TryMake(kind, length, width, radius, out _, out string? fault) ? null : fault;
+
     /// <summary>Makes a section of the figures a smith gives: its kind, length, greatest width and radius.</summary>
     /// <param name="kind">The shape.</param>
     /// <param name="length">Along the eye; the diameter of a round.</param>

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using ToolWear.Core.Fields;
 using ToolWear.Core.Measure;
 
 namespace ToolWear.Storage.Csv;
@@ -14,6 +15,23 @@ public readonly record struct CsvCell
 
     /// <summary>What stands in the cell, before quoting.</summary>
     public string Content => content ?? "";
+
+    /// <summary>The cells of a described thing.</summary>
+    /// <typeparam name="T">The thing.</typeparam>
+    /// <param name="fields">Its fields.</param>
+    /// <param name="thing">The thing.</param>
+    /// <returns>A cell for each field.</returns>
+    internal static IReadOnlyList<CsvCell> Row<T>(FieldTable<T> fields, T thing)
+    {
+        CsvCell[] cells = new CsvCell[fields.All.Length];
+        for (int i = 0; i < cells.Length; i++)
+        {
+            string text = fields.All[i].Write(thing);
+            cells[i] = fields.All[i].IsText ? Text(text) : new(text);
+        }
+
+        return cells;
+    }
 
     /// <summary>A text in normal form C; one that starts with = + - @ TAB CR or ' gets one ' in front.</summary>
     /// <param name="text">The text, null for not known.</param>

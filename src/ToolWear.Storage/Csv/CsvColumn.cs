@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ToolWear.Core.Fields;
 
 namespace ToolWear.Storage.Csv;
 
@@ -7,6 +8,13 @@ namespace ToolWear.Storage.Csv;
 /// <param name="IsRequired">Whether a file without it is refused.</param>
 internal sealed record CsvColumn(string Name, bool IsRequired)
 {
+    /// <summary>The columns of a file of described things.</summary>
+    /// <typeparam name="T">The thing.</typeparam>
+    /// <param name="fields">Its fields.</param>
+    /// <returns>The columns.</returns>
+    public static ImmutableArray<CsvColumn> Of<T>(FieldTable<T> fields) =>
+        [.. fields.All.Select(field => new CsvColumn(field.Name, field.Need != Need.Maybe))];
+
     /// <summary>The columns of a file in their order.</summary>
     /// <param name="names">The names with spaces between, a required one with ! behind it.</param>
     /// <returns>The columns.</returns>

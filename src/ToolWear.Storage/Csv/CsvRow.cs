@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using ToolWear.Core.Fields;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Tools;
 
@@ -43,6 +44,18 @@ internal sealed class CsvRow(
     /// <param name="column">The column.</param>
     /// <returns>True where it is not empty.</returns>
     public bool Has(string column) => Raw(column).Length > 0;
+
+    /// <summary>A described thing; what is faulty in it is as in the blank one.</summary>
+    /// <typeparam name="T">The thing.</typeparam>
+    /// <param name="fields">Its fields.</param>
+    /// <returns>The thing; not to be used where the row is faulty.</returns>
+    public T Read<T>(FieldTable<T> fields) =>
+        fields.Read(
+            fields.Blank,
+            field => Raw(field.Name) is var raw && field.IsText && raw.StartsWith('\'') ? raw[1..] : raw,
+            new(null, today),
+            fault => Fault(fault.Field, fault.Sentence)
+        );
 
     /// <summary>What a cell says, whether or not it may: to know what a faulty row speaks of.</summary>
     /// <param name="column">The column.</param>

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ToolWear.Core.Fields;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Shops;
 using ToolWear.Storage.Csv.Files;
@@ -23,7 +24,11 @@ public static class CsvSet
         new HandlesFile(),
         new SeriesFile(),
         new PatternsFile(),
-        new BarsFile(),
+        new TableFile<BarDescribed>(
+            BarFields.Table,
+            shop => shop.Shop.Bars.Values,
+            (row, e, shop) => shop.Take(row, "bar", e.Bar, e)
+        ),
         new ToolsFile(),
         new StationsFile(),
         new GaugeMarksFile(),

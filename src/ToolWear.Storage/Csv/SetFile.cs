@@ -4,14 +4,20 @@ namespace ToolWear.Storage.Csv;
 
 /// <summary>One kind of file of the CSV set: its name, its columns, how a row is written and read.</summary>
 /// <param name="name">Its name.</param>
-/// <param name="columns">Its columns in order with spaces between, a required one with ! behind it.</param>
-internal abstract class SetFile(string name, string columns)
+/// <param name="columns">Its columns in order.</param>
+internal abstract class SetFile(string name, ImmutableArray<CsvColumn> columns)
 {
+    /// <summary>A file with its columns in one text.</summary>
+    /// <param name="name">Its name.</param>
+    /// <param name="columns">Its columns in order with spaces between, a required one with ! behind it.</param>
+    protected SetFile(string name, string columns)
+        : this(name, CsvColumn.List(columns)) { }
+
     /// <summary>The file's name.</summary>
     public string Name { get; } = name;
 
     /// <summary>The columns in their order.</summary>
-    public ImmutableArray<CsvColumn> Columns { get; } = CsvColumn.List(columns);
+    public ImmutableArray<CsvColumn> Columns => columns;
 
     /// <summary>Whether it is written even where it has no rows.</summary>
     public virtual bool IsAlwaysWritten => false;

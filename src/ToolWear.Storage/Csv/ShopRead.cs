@@ -63,6 +63,20 @@ internal sealed class ShopRead
         }
     }
 
+    /// <summary>Takes something described, once under its name.</summary>
+    /// <param name="row">The row.</param>
+    /// <param name="column">The column of the name.</param>
+    /// <param name="name">The name.</param>
+    /// <param name="what">What is described.</param>
+    public void Take(CsvRow row, string column, string name, LedgerEntry what)
+    {
+        Once(row, column, name);
+        if (!row.IsFaulty)
+        {
+            Descriptions.Add(new(row, column, what));
+        }
+    }
+
     /// <summary>Notes that what a name stands for cannot be judged, since a row that speaks of it is faulty.</summary>
     /// <param name="kind">tool, session, pattern.</param>
     /// <param name="name">The name.</param>

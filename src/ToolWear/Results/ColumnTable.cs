@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ToolWear.Core.Fields;
 using ToolWear.Tables;
 
 namespace ToolWear.Results;
@@ -20,14 +21,45 @@ public static class ColumnTable
         new(
             Columns,
             [
-                .. Words
-                    .ColumnMeanings.Split('\n')
-                    .Select(line => line.Split('|'))
-                    .Where(parts => names.Count == 0 || names.Contains(parts[0], StringComparer.Ordinal))
-                    .Select(parts =>
-                        (ImmutableArray<Cell>)
-                            [Cell.Of(parts[0]), Cell.Of(parts[1], shownIfEmpty: ""), Cell.Of(parts[2])]
-                    ),
+                .. All.Where(each => names.Count == 0 || names.Contains(each.Name, StringComparer.Ordinal))
+                    .GroupBy(each => each.Name, StringComparer.Ordinal)
+                    .OrderBy(each => each.Key, StringComparer.Ordinal)
+                    .Select(each => Row([.. each])),
             ]
         );
+
+    /// <summary>What files and results say of their columns.</summary>
+    private static IEnumerable<(string Name, string Unit, string Where, string Meaning)> All =>
+        FieldTables
+            .All.SelectMany(table => table.Columns.Select(each => (each.Name, each.Unit, table.File, each.Meaning)))
+            .Concat(
+                Words
+                    .ColumnMeanings.Split('\n')
+                    .Select(line => line.Split('|'))
+                    .Select(parts => (parts[0], parts[1], Words.InResults, parts[2]))
+            );
+
+    private static ImmutableArray<Cell> Row((string Name, string Unit, string Where, string Meaning)[] each) =>
+        [
+            Cell.Of(each[0].Name),
+            Cell.Of(
+                string.Join(
+                    "; ",
+                    each.Select(one => one.Unit).Where(unit => unit.Length > 0).Distinct(StringComparer.Ordinal)
+                ),
+                shownIfEmpty: ""
+            ),
+            Cell.Of(Meaning(each)),
+        ];
+
+    /// <summary>What a name means; where it means something else in each file, that is said of each.</summary>
+    private static string Meaning((string Name, string Unit, string Where, string Meaning)[] each)
+    {
+        var meanings = each.Where(one => one.Meaning.Length > 0)
+            .GroupBy(one => one.Meaning, StringComparer.Ordinal)
+            .ToArray();
+        return meanings.Length == 1
+            ? meanings[0].Key
+            : string.Join("; ", meanings.Select(one => $"{string.Join(", ", one.Select(at => at.Where))}: {one.Key}"));
+    }
 }

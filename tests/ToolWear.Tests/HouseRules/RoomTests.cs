@@ -13,6 +13,7 @@ public sealed class RoomTests
         "Tools",
         "Eyes",
         "Ledger",
+        "Fields",
         "Shops",
         "Wear",
         "Planning",

@@ -54,10 +54,10 @@ public sealed class StockRackScreen(Host host) : GuidedScreen(host)
                 place.Move(act, which, Bars.Length, StockRackText.RowsFor(Room, Bars.Length));
                 break;
             case Act.Add:
-                Begin(BarSheet.New(Sitting.Shop));
+                Begin(new BarSheet(Sitting, null));
                 break;
             case Act.Enter:
-                Begin(BarSheet.Change(Sitting.Shop, Sitting.Units, Bars[Math.Min(place.Chosen, Bars.Length - 1)].Bar));
+                Begin(new BarSheet(Sitting, Bars[Math.Min(place.Chosen, Bars.Length - 1)].Bar));
                 break;
             default:
                 Host.Go(Host.Home);
@@ -71,7 +71,7 @@ public sealed class StockRackScreen(Host host) : GuidedScreen(host)
     /// <inheritdoc />
     protected override void Entered(GuidedEntry entered)
     {
-        string bar = ((BarSheet)entered).Bar!.Bar;
+        string bar = ((BarSheet)entered).Made!.Bar;
         place.Choose(Bars.ToList().FindIndex(each => each.Bar.Bar == bar), Bars.Length);
     }
 }
