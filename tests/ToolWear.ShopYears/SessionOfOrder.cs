@@ -26,7 +26,7 @@ internal sealed class SessionOfOrder(
     /// <returns>The heads done.</returns>
     public int Forge(int heads)
     {
-        HeatsAHead[] stages = [.. HeatsAHead.Of(shop, shop.Patterns[order.Pattern])];
+        ImmutableArray<HeatsAHead> stages = HeatsAHead.Of(shop)[order.Pattern];
         for (int done = 0; done < heads; done++)
         {
             foreach (HeatsAHead stage in stages)

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Runtime.CompilerServices;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Shops;
 
@@ -21,12 +20,6 @@ public sealed record HeatsAHead(
     double Weight
 )
 {
-    // looked up once for a shop, whatever the number of its patterns
-    private static readonly ConditionalWeakTable<
-        Shop,
-        ILookup<string, (ToolInShop Tool, HeatsWorked Heats)>
-    > WorkedIn = [];
-
     // one evening may be an odd one
     private const int LeastSessions = 2;
 
@@ -39,19 +32,17 @@ public sealed record HeatsAHead(
     /// <summary>The tools that a stage uses; null where no form was named.</summary>
     public ToolPlace? Tools => Stage.Form is { } form ? new ToolPlace(Stage.Eye, Stage.Place, form.Name) : null;
 
-    /// <summary>The stages of a pattern.</summary>
+    /// <summary>The stages of every pattern of a shop.</summary>
     /// <param name="shop">The shop.</param>
-    /// <param name="pattern">The pattern.</param>
-    /// <returns>One for each stage, in order.</returns>
-    public static ImmutableArray<HeatsAHead> Of(Shop shop, PatternDescribed pattern)
+    /// <returns>One for each stage, in order, by the pattern's name.</returns>
+    public static ImmutableSortedDictionary<string, ImmutableArray<HeatsAHead>> Of(Shop shop)
     {
         ILookup<string, (ToolInShop Tool, HeatsWorked Heats)> worked = Worked(shop);
-        return
-        [
-            .. pattern.Stages.Select(stage =>
-                Of(shop, pattern, stage, [.. InSessions(shop, pattern, stage, worked).Select(each => each.HeatsAHead)])
-            ),
-        ];
+        return shop.Patterns.ToImmutableSortedDictionary(
+            pattern => pattern.Key,
+            pattern => Of(shop, pattern.Value, worked),
+            StringComparer.Ordinal
+        );
     }
 
     /// <summary>Heats a head at a stage in each closed session that tells them.</summary>
@@ -66,10 +57,18 @@ public sealed record HeatsAHead(
         PatternStage stage
     ) => [.. InSessions(shop, pattern, stage, Worked(shop))];
 
-    private static ILookup<string, (ToolInShop Tool, HeatsWorked Heats)> Worked(Shop shop) =>
-        WorkedIn.GetValue(shop, InSessions);
+    private static ImmutableArray<HeatsAHead> Of(
+        Shop shop,
+        PatternDescribed pattern,
+        ILookup<string, (ToolInShop Tool, HeatsWorked Heats)> worked
+    ) =>
+        [
+            .. pattern.Stages.Select(stage =>
+                Of(shop, pattern, stage, [.. InSessions(shop, pattern, stage, worked).Select(each => each.HeatsAHead)])
+            ),
+        ];
 
-    private static ILookup<string, (ToolInShop Tool, HeatsWorked Heats)> InSessions(Shop shop) =>
+    private static ILookup<string, (ToolInShop Tool, HeatsWorked Heats)> Worked(Shop shop) =>
         shop
             .Tools.Values.SelectMany(tool => tool.Events.Select(each => (tool, each.What as HeatsWorked)))
             .Where(each => each.Item2 is not null)

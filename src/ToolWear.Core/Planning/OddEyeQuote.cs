@@ -58,10 +58,7 @@ public sealed record OddEyeQuote(int Heads, SeriesPlan Series, ImmutableArray<Qu
     public static OddEyeQuote Of(ShopLives lives, SeriesPlan series, int heads, double sure)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(heads, 1);
-        ImmutableArray<HeatsAHead> stages =
-        [
-            .. lives.Shop.Patterns.Values.SelectMany(pattern => HeatsAHead.Of(lives.Shop, pattern)),
-        ];
+        ImmutableArray<HeatsAHead> stages = [.. HeatsAHead.Of(lives.Shop).Values.SelectMany(each => each)];
         ImmutableArray<(Series Series, Estimate Life, double Heats, int? Number)> sets =
         [
             .. series.Tools.Select(tool => Set(lives, tool.Series, AHead(stages, tool.Series) * heads, sure)),

@@ -37,10 +37,11 @@ public sealed record OrderBook(
     public static OrderBook Of(Shop shop, DateOnly from)
     {
         SessionCalendar calendar = SessionCalendar.Of(shop, from);
+        ImmutableSortedDictionary<string, ImmutableArray<HeatsAHead>> all = HeatsAHead.Of(shop);
         ImmutableSortedDictionary<string, ImmutableArray<HeatsAHead>> stages =
             calendar.Capacities.ToImmutableSortedDictionary(
                 capacity => capacity.Pattern,
-                capacity => HeatsAHead.Of(shop, shop.Patterns[capacity.Pattern]),
+                capacity => all[capacity.Pattern],
                 StringComparer.Ordinal
             );
         Dictionary<string, int> late = calendar.Late.ToDictionary(

@@ -32,10 +32,7 @@ public sealed record PlaceDemand(ToolPlace Tools, ImmutableArray<DayHeats> Days,
     /// <returns>One for each place that is used, in the order of eye, place and form.</returns>
     public static ImmutableArray<PlaceDemand> Of(Shop shop, SessionCalendar calendar, DateOnly? until)
     {
-        Dictionary<string, ImmutableArray<HeatsAHead>> stages = calendar
-            .Days.SelectMany(day => day.Heads.Select(each => each.Order.Pattern))
-            .Distinct(StringComparer.Ordinal)
-            .ToDictionary(name => name, name => HeatsAHead.Of(shop, shop.Patterns[name]), StringComparer.Ordinal);
+        ImmutableSortedDictionary<string, ImmutableArray<HeatsAHead>> stages = HeatsAHead.Of(shop);
         return
         [
             .. calendar

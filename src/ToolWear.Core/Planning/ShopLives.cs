@@ -14,35 +14,24 @@ namespace ToolWear.Core.Planning;
 public sealed class ShopLives
 {
     /// <summary>How many draws a plan rests on: a certainty of 0.9 is good to about 0.005.</summary>
-    public const int Draws = 4000;
-
-    private const int Seed = 20_260_501;
+    public const int Draws = KindForecasts.Draws;
 
     // streams of new tools, away from the numbers of tools, which are those of their entries
     private const long FirstNew = 1L << 40;
 
     private readonly ShopForecasts forecasts;
-    private readonly ILookup<ToolPlace, ToolForecast> inService;
-    private readonly Dictionary<string, ImmutableArray<WearHistory>> kinds;
-    private readonly Dictionary<WearHistory, int> at = new(ReferenceEqualityComparer.Instance);
+    private readonly ILookup<ToolPlace, long> inService;
     private readonly ConcurrentDictionary<ToolPlace, Lazy<PlaceLives>> places = new();
-    private readonly ConcurrentDictionary<string, Lazy<RememberedLives>> drawn = new(StringComparer.Ordinal);
 
     /// <summary>Prepares the lives of a shop; what is asked for is worked out once, by several threads where they ask.</summary>
     /// <param name="forecasts">The shop with its forecasts.</param>
     public ShopLives(ShopForecasts forecasts)
     {
         this.forecasts = forecasts;
-        inService = forecasts.InService.ToLookup(tool => ToolPlace.Of(tool.Tool.Tool));
-        kinds = forecasts
-            .All.Values.SelectMany(tool => tool.Gauges)
-            .Select(gauge => gauge.History.Wear)
-            .GroupBy(wear => wear.Kind, StringComparer.Ordinal)
-            .ToDictionary(kind => kind.Key, kind => kind.ToImmutableArray(), StringComparer.Ordinal);
-        foreach ((WearHistory history, int i) in kinds.Values.SelectMany(kind => kind.Select((each, i) => (each, i))))
-        {
-            at[history] = i;
-        }
+        inService = ShopForecasts
+            .Rack(forecasts.Shop)
+            .Where(tool => tool.State == ToolState.InService)
+            .ToLookup(tool => ToolPlace.Of(tool.Tool), tool => tool.Id);
     }
 
     /// <summary>The shop.</summary>
@@ -52,19 +41,19 @@ public sealed class ShopLives
     /// <param name="place">The place.</param>
     /// <returns>The tools in the order of the rack, with a word where nothing can be counted on.</returns>
     public ImmutableArray<CountedTool> InService(ToolPlace place) =>
-        [.. inService[place].Select(tool => new CountedTool(tool, NotCounted(tool)))];
+        [.. inService[place].Select(forecasts.Of).Select(tool => new CountedTool(tool, NotCounted(tool)))];
 
     /// <summary>The cracks and breaks on record of tools like those of a place.</summary>
     /// <param name="place">The place.</param>
     /// <returns>What is on record; where no tool failed, plans reckon with wear alone.</returns>
     public ShopFailures Failures(ToolPlace place) =>
-        ShopFailures.Of(Shop, place.Form, place.Place, SeriesLike(place)?.Steel ?? Like(place)?.Tool.Tool.Steel);
+        ShopFailures.Of(Shop, place.Form, place.Place, SeriesLike(place)?.Steel ?? Like(place)?.Tool.Steel);
 
     /// <summary>How many heats a tool of a place is guessed to last.</summary>
     /// <param name="place">The place.</param>
     /// <returns>Weighted heats, above zero.</returns>
     public double Guess(ToolPlace place) =>
-        SeriesLike(place)?.GuessHeats ?? Like(place)?.Tool.Tool.GuessHeats ?? GuessedLife.Assumed;
+        SeriesLike(place)?.GuessHeats ?? Like(place)?.Tool.GuessHeats ?? GuessedLife.Assumed;
 
     /// <summary>The drawn lives of a place.</summary>
     /// <param name="place">The place.</param>
@@ -75,8 +64,8 @@ public sealed class ShopLives
     private PlaceLives Draw(ToolPlace place)
     {
         ImmutableArray<WearHistory> planned = Planned(place);
-        DrawnNewLives[] fresh = [.. planned.Select(gauge => Kind(gauge.Kind).Lives.NewTools(gauge))];
-        DrawnCracks? cracks = DrawnCracks.Of(Failures(place), planned[0].GuessHeats, Draws, Seed);
+        DrawnNewLives[] fresh = [.. planned.Select(gauge => forecasts.Kind(gauge.Kind).Lives.NewTools(gauge))];
+        DrawnCracks? cracks = DrawnCracks.Of(Failures(place), planned[0].GuessHeats, Draws, KindForecasts.Seed);
         double[][] there =
         [
             .. InService(place)
@@ -105,8 +94,10 @@ public sealed class ShopLives
         float[][] ends =
         [
             .. tool
-                .Gauges.Select(gauge => gauge.History.Wear)
-                .Select(wear => Kind(wear.Kind).Left(at[wear], tool.Tool.Id))
+                .Gauges.Select((gauge, i) => (gauge.History.Wear.Kind, i))
+                .Select(each =>
+                    forecasts.Kind(each.Kind).Left(forecasts.At(each.Kind, tool.Tool.Id, each.i), tool.Tool.Id)
+                )
                 .Where(end => end.Length > 0),
         ];
         if (ends.Length == 0)
@@ -139,16 +130,6 @@ public sealed class ShopLives
             .OfType<HeatsWorked>()
             .Sum(heats => Shop.Weighted(tool.Tool.Tool, heats));
 
-    private RememberedLives Kind(string kind) =>
-        drawn
-            .GetOrAdd(
-                kind,
-                each => new Lazy<RememberedLives>(() =>
-                    RememberedLives.Of(kinds.GetValueOrDefault(each, []), Draws, Seed)
-                )
-            )
-            .Value;
-
     private string? NotCounted(ToolForecast tool) =>
         forecasts.VerdictOf(tool) is { Verdict: Verdict.Out } judged ? judged.Why
         : tool.Gauges.All(gauge => gauge.Forecast is null)
@@ -159,22 +140,20 @@ public sealed class ShopLives
     private ImmutableArray<WearHistory> Planned(ToolPlace place)
     {
         Series? series = SeriesLike(place);
-        ToolForecast? like = Like(place);
-        string steel = series?.Steel ?? like?.Tool.Tool.Steel ?? "unknown steel";
-        double? guess = series?.GuessHeats ?? like?.Tool.Tool.GuessHeats;
+        ToolInShop? like = Like(place);
+        string steel = series?.Steel ?? like?.Tool.Steel ?? "unknown steel";
+        double? guess = series?.GuessHeats ?? like?.Tool.GuessHeats;
         IEnumerable<(string Gauge, double Limit, double Resolution)> gauges = like is null
             ? [(UsualGauge(place), 1, 0)]
-            : like
-                .Gauges.Where(gauge => gauge.History.Wear.LimitMm is not null)
-                .Select(gauge =>
-                    (gauge.History.Gauge.Name, LimitOfNew(gauge.History), gauge.History.Wear.ResolutionMm)
-                );
+            : forecasts
+                .HistoriesOf(like.Id)
+                .Where(history => history.Wear.LimitMm is not null)
+                .Select(history => (history.Gauge.Name, history.Wear.LimitMm!.Value, history.Wear.ResolutionMm));
         return
         [
             .. gauges.Select(gauge =>
             {
-                string word = place.Place == Place.None ? "" : Places.Words.Word(place.Place);
-                string kind = string.Join(' ', new[] { place.Form, word, gauge.Gauge }.Where(each => each.Length > 0));
+                string kind = ShopHistories.KindOf(place.Form, place.Place, gauge.Gauge);
                 return new WearHistory(
                     kind,
                     $"{kind} {steel}",
@@ -196,17 +175,14 @@ public sealed class ShopLives
         (place.Eye is { } eye ? Shop.Series.GetValueOrDefault(new SeriesKey(eye, place.Place, place.Form)) : null)
         ?? Shop.Series.Values.LastOrDefault(each => each.Place == place.Place && each.Form.Name == place.Form);
 
-    private ToolForecast? Like(ToolPlace place) =>
+    private ToolInShop? Like(ToolPlace place) =>
         LastMade(tool => ToolPlace.Of(tool) == place)
         ?? LastMade(tool => tool.Place == place.Place && tool.Form.Name == place.Form);
 
-    private ToolForecast? LastMade(Func<Tool, bool> belongs) =>
-        forecasts
-            .All.Values.Where(tool => belongs(tool.Tool.Tool))
-            .LastOrDefault(tool => tool.Gauges.Any(gauge => gauge.History.Wear.LimitMm is not null));
-
-    // wear is reckoned in shares of the limit, so any limit does where none is known
-    private static double LimitOfNew(GaugeHistory history) => history.Wear.LimitMm ?? 1;
+    private ToolInShop? LastMade(Func<Tool, bool> belongs) =>
+        Shop
+            .Tools.Values.Where(tool => belongs(tool.Tool))
+            .LastOrDefault(tool => forecasts.HistoriesOf(tool.Id).Any(history => history.Wear.LimitMm is not null));
 
     private static string UsualGauge(ToolPlace place) =>
         ToolForms.TryFind(place.Form, out ToolForm form, out _) && !form.UsualGaugeMarks.IsEmpty

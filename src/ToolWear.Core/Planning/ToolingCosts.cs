@@ -52,10 +52,7 @@ public sealed record ToolingCosts(ImmutableArray<PlaceHeatCost> Places, Immutabl
     public static ToolingCosts Of(ShopLives lives, Steps steps = default)
     {
         Shop shop = lives.Shop;
-        ImmutableArray<HeatsAHead>[] patterns =
-        [
-            .. shop.Patterns.Values.Select(pattern => HeatsAHead.Of(shop, pattern)),
-        ];
+        ImmutableArray<HeatsAHead>[] patterns = [.. HeatsAHead.Of(shop).Values];
         ToolPlace[] used =
         [
             .. patterns

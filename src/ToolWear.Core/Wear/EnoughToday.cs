@@ -10,11 +10,11 @@ public static class EnoughToday
     private const double EnoughAt = 0.2;
 
     /// <summary>Heats up to where its verdict would be "near its limit".</summary>
-    /// <param name="forecast">The tool.</param>
+    /// <param name="chancePastLimit">The chance that it is past its limit after k more heats; null where no forecast speaks.</param>
     /// <returns>Whole weighted heats from 0 to 200, below zero where it is near now; null where no forecast speaks.</returns>
-    public static int? Of(ToolForecast forecast)
+    public static int? Of(Func<double, double?> chancePastLimit)
     {
-        if (forecast.ChancePastLimit(0) is null)
+        if (chancePastLimit(0) is null)
         {
             return null;
         }
@@ -24,7 +24,7 @@ public static class EnoughToday
         while (low < high)
         {
             int middle = (low + high + 1) / 2;
-            bool isInside = forecast.ChancePastLimit(middle) <= EnoughAt;
+            bool isInside = chancePastLimit(middle) <= EnoughAt;
             (low, high) = isInside ? (middle, high) : (low, middle - 1);
         }
 

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using ToolWear.Core.Eyes;
 using ToolWear.Core.Ledger;
@@ -13,31 +14,17 @@ namespace ToolWear.Core.Wear;
 /// </remarks>
 public sealed class EyesMade
 {
-    private readonly ILookup<(string Eye, Place Place), MeasuredEye> eyes;
+    private readonly ShopForecasts shop;
+    private readonly Lazy<ILookup<(string Eye, Place Place), (long Entry, long Maker, EyeMeasured Eye)>> counting;
+    private readonly ConcurrentDictionary<(string Eye, Place Place), ImmutableArray<MeasuredEye>> eyes = new();
 
-    private EyesMade(ILookup<(string Eye, Place Place), MeasuredEye> eyes) => this.eyes = eyes;
-
-    /// <summary>Gathers the eyes of a shop.</summary>
-    /// <param name="shop">The shop.</param>
-    /// <param name="tools">Every tool there ever was, with its forecasts, by its number.</param>
-    /// <returns>The eyes.</returns>
-    public static EyesMade Of(Shop shop, IReadOnlyDictionary<long, ToolForecast> tools)
+    /// <summary>The eyes of a shop; only the drifts that made those asked for are forecast.</summary>
+    /// <param name="shop">The shop with its forecasts.</param>
+    internal EyesMade(ShopForecasts shop)
     {
-        Dictionary<long, DriftSizes> sizes = [];
-        return new(
-            Counting(shop)
-                .Select(each =>
-                {
-                    ToolForecast maker = tools[each.Maker];
-                    if (!sizes.TryGetValue(each.Maker, out DriftSizes? ofMaker))
-                    {
-                        sizes[each.Maker] = ofMaker = DriftSizes.Of(shop, maker);
-                    }
-
-                    return (Key: (each.Eye.Eye, maker.Tool.Tool.Place), Eye: ofMaker.Beside(each.Entry, each.Eye));
-                })
-                .Where(each => each.Eye is not null)
-                .ToLookup(each => each.Key, each => each.Eye!.Value)
+        this.shop = shop;
+        counting = new(() =>
+            Counting(shop.Shop).ToLookup(each => (each.Eye.Eye, shop.Shop.Tools[each.Maker].Tool.Place))
         );
     }
 
@@ -45,7 +32,24 @@ public sealed class EyesMade
     /// <param name="eye">The eye's name.</param>
     /// <param name="place">The drift's place.</param>
     /// <returns>The eyes, in the order of the ledger.</returns>
-    public ImmutableArray<MeasuredEye> At(string eye, Place place) => [.. eyes[(eye, place)]];
+    public ImmutableArray<MeasuredEye> At(string eye, Place place) =>
+        eyes.GetOrAdd(
+            (eye, place),
+            key =>
+                [
+                    .. counting
+                        .Value[key]
+                        .GroupBy(each => each.Maker)
+                        .SelectMany(made =>
+                        {
+                            DriftSizes sizes = DriftSizes.Of(shop.Shop, shop.Of(made.Key));
+                            return made.Select(each => (each.Entry, Eye: sizes.Beside(each.Entry, each.Eye)));
+                        })
+                        .Where(each => each.Eye is not null)
+                        .OrderBy(each => each.Entry)
+                        .Select(each => each.Eye!.Value),
+                ]
+        );
 
     private static IEnumerable<(long Entry, long Maker, EyeMeasured Eye)> Counting(Shop shop)
     {

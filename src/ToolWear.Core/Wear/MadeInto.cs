@@ -111,8 +111,8 @@ public sealed record MadeInto(
         double[] lives =
         [
             .. all
-                .All.Values.Where(each => IsSister(each.Tool.Tool, tool, series))
-                .Select(each => each.Deciding?.Forecast?.LifeHeats)
+                .Shop.Tools.Values.Where(each => IsSister(each.Tool, tool, series))
+                .Select(each => all.Of(each.Id).Deciding?.Forecast?.LifeHeats)
                 .OfType<Estimate>()
                 .Select(life => life.Value)
                 .Order(),

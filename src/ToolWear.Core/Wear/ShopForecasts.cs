@@ -1,64 +1,175 @@
+using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Wear.Histories;
-using ToolWear.Core.Wear.Sisters;
 using ToolWear.Core.Wear.Verdicts;
 
 namespace ToolWear.Core.Wear;
 
-/// <summary>The whole shop as it stands: every tool with its forecasts, and the verdicts of those that are not scrapped.</summary>
-/// <param name="Shop">The shop it was made from.</param>
-/// <param name="All">Every tool there ever was, by its number; scrapped ones are sisters to the others.</param>
-/// <param name="Tools">The tools in service, then those set aside, each in the order of the rack.</param>
-/// <param name="VerdictsById">The verdicts by the tool's number.</param>
-public sealed record ShopForecasts(
-    Shop Shop,
-    ImmutableSortedDictionary<long, ToolForecast> All,
-    ImmutableArray<ToolForecast> Tools,
-    ImmutableDictionary<long, Judged> VerdictsById
-)
+/// <summary>The forecasts and verdicts of a shop, each worked out when it is first asked for.</summary>
+/// <remarks>
+/// One tool asks for the kinds of its own gauge marks and nothing else, except where its verdict hangs on how overdue
+/// the readings of the others are. Several threads may ask at once.
+/// </remarks>
+public sealed class ShopForecasts
 {
-    /// <summary>The measured eyes beside the drifts that made them.</summary>
-    public EyesMade Eyes { get; } = EyesMade.Of(Shop, All);
+    private readonly ImmutableDictionary<string, KindForecasts> before;
+    private readonly ConcurrentDictionary<string, Lazy<KindForecasts>> kinds = new(StringComparer.Ordinal);
+    private readonly ConcurrentDictionary<long, Lazy<ImmutableArray<GaugeHistory>>> histories = new();
+    private readonly ConcurrentDictionary<long, Lazy<ToolForecast>> forecasts = new();
+    private readonly ConcurrentDictionary<long, Judged> verdicts = new();
+    private readonly Lazy<ILookup<string, (long Tool, int Gauge)>> members;
+    private readonly Lazy<ImmutableArray<ToolForecast>> tools;
+    private readonly Lazy<ImmutableHashSet<long>> overdue;
 
-    /// <summary>The tools in service.</summary>
-    public IEnumerable<ToolForecast> InService => Tools.Where(each => each.Tool.State == ToolState.InService);
-
-    /// <summary>Makes the forecasts of a shop.</summary>
-    /// <param name="shop">The shop.</param>
-    /// <param name="stop">Stops between two kinds of tool.</param>
-    /// <returns>The forecasts.</returns>
-    /// <exception cref="OperationCanceledException">It was stopped.</exception>
-    public static ShopForecasts Of(Shop shop, CancellationToken stop = default)
+    private ShopForecasts(Shop shop, ImmutableDictionary<string, KindForecasts> before)
     {
-        ImmutableArray<GaugeHistory> histories =
-        [
-            .. shop.Tools.Values.SelectMany(tool => ShopHistories.Of(shop, tool)),
-        ];
-        ImmutableArray<Forecasted> forecasts = Forecasted.InOrder([.. histories.Select(each => each.Wear)], stop);
-        KindMemo.KeepOf(histories.Select(each => each.Wear.Kind).Distinct(StringComparer.Ordinal).Count());
-        ILookup<long, GaugeForecast> gauges = histories.Zip(forecasts, Gauge).ToLookup(gauge => gauge.History.Tool.Id);
-        ImmutableSortedDictionary<long, ToolForecast> all = shop
-            .Tools.Values.AsParallel()
-            .WithCancellation(stop)
-            .Select(tool => new ToolForecast(tool, [.. gauges[tool.Id]], ShopHistories.UsualSession(shop, tool)))
-            .ToArray()
-            .ToImmutableSortedDictionary(forecast => forecast.Tool.Id, forecast => forecast);
-        ImmutableArray<ToolForecast> tools =
-        [
-            .. all
-                .Values.Where(each => each.Tool.State != ToolState.Scrapped)
-                .OrderBy(each => each.Tool.State)
-                .ThenBy(each => each.Tool, RackOrder.Instance),
-        ];
-        return new(shop, all, tools, ShopVerdicts.Of(shop, tools));
+        Shop = shop;
+        this.before = before;
+        Eyes = new(this);
+        members = new(() =>
+            shop
+                .Tools.Values.SelectMany(tool =>
+                    tool.Tool.GaugeMarks.Select(
+                        (gauge, i) => (Kind: ShopHistories.KindOf(tool.Tool, gauge), tool.Id, i)
+                    )
+                )
+                .ToLookup(each => each.Kind, each => (each.Id, each.i), StringComparer.Ordinal)
+        );
+        tools = new(() => [.. Rack(shop).AsParallel().AsOrdered().Select(tool => Of(tool.Id))]);
+        overdue = new(() => ShopVerdicts.MostOverdue(Tools));
     }
 
-    /// <summary>The verdict of a tool.</summary>
-    /// <param name="tool">One of <see cref="Tools"/>.</param>
-    /// <returns>Its verdict.</returns>
-    public Judged VerdictOf(ToolForecast tool) => VerdictsById[tool.Tool.Id];
+    /// <summary>The shop.</summary>
+    public Shop Shop { get; }
 
-    private static GaugeForecast Gauge(GaugeHistory history, Forecasted forecasted) =>
-        new(history, ThisToolAlone.Of(history.Wear), forecasted.Outlook, forecasted.FollowedToItsLimit);
+    /// <summary>The kinds that were asked for so far.</summary>
+    internal IEnumerable<string> KindsAsked => kinds.Keys;
+
+    /// <summary>The measured eyes beside the drifts that made them.</summary>
+    public EyesMade Eyes { get; }
+
+    /// <summary>Every tool there ever was, in the order in which they were added; scrapped ones are sisters to the others.</summary>
+    public IEnumerable<ToolForecast> All => Shop.Tools.Keys.Select(Of);
+
+    /// <summary>The tools in service, then those set aside, each in the order of the rack.</summary>
+    public ImmutableArray<ToolForecast> Tools => tools.Value;
+
+    /// <summary>The tools in service, in the order of the rack.</summary>
+    public IEnumerable<ToolForecast> InService => Tools.Where(each => each.Tool.State == ToolState.InService);
+
+    /// <summary>The forecasts of a shop; nothing is worked out yet.</summary>
+    /// <param name="shop">The shop.</param>
+    /// <param name="before">Those of an earlier or a supposed state: kinds whose histories are the same are taken over.</param>
+    /// <returns>The forecasts.</returns>
+    public static ShopForecasts Of(Shop shop, ShopForecasts? before = null) =>
+        new(shop, before?.WorkedOut() ?? ImmutableDictionary<string, KindForecasts>.Empty);
+
+    /// <summary>Works out what the rack shows, several kinds at a time.</summary>
+    /// <param name="stop">Stops between two kinds.</param>
+    /// <returns>These forecasts.</returns>
+    /// <exception cref="OperationCanceledException">It was stopped.</exception>
+    public ShopForecasts WithRack(CancellationToken stop)
+    {
+        string[] wanted = [.. members.Value.Where(IsOnRack).Select(kind => kind.Key)];
+        Parallel.ForEach(wanted, new ParallelOptions { CancellationToken = stop }, kind => _ = Kind(kind).Sisters);
+        _ = Tools;
+        return this;
+    }
+
+    /// <summary>One tool with its forecasts.</summary>
+    /// <param name="tool">The number of a tool of the shop.</param>
+    /// <returns>The tool.</returns>
+    public ToolForecast Of(long tool) =>
+        forecasts.GetOrAdd(tool, each => new Lazy<ToolForecast>(() => Forecast(Shop.Tools[each]))).Value;
+
+    /// <summary>One tool with its forecasts, where these forecasts know it.</summary>
+    /// <param name="tool">Its number.</param>
+    /// <returns>The tool; null where it was added after the shop they are of.</returns>
+    public ToolForecast? Find(long tool) => Shop.Tools.ContainsKey(tool) ? Of(tool) : null;
+
+    /// <summary>The verdict of a tool.</summary>
+    /// <param name="tool">A tool of the shop that is not scrapped.</param>
+    /// <returns>Its verdict.</returns>
+    public Judged VerdictOf(ToolForecast tool) =>
+        verdicts.GetOrAdd(tool.Tool.Id, id => ShopVerdicts.Of(Shop, tool, () => overdue.Value.Contains(id)));
+
+    /// <summary>The verdict of a tool, where there is one.</summary>
+    /// <param name="tool">Its number.</param>
+    /// <returns>The verdict; null for a tool that is scrapped here or was added after the shop they are of.</returns>
+    public Judged? VerdictOf(long tool) =>
+        Find(tool) is { Tool.State: not ToolState.Scrapped } known ? VerdictOf(known) : null;
+
+    /// <summary>The tools that are not scrapped: in service, then set aside, each in the order of the rack.</summary>
+    /// <param name="shop">The shop.</param>
+    /// <returns>The tools.</returns>
+    internal static IEnumerable<ToolInShop> Rack(Shop shop) =>
+        shop
+            .Tools.Values.Where(tool => tool.State != ToolState.Scrapped)
+            .OrderBy(tool => tool.State)
+            .ThenBy(tool => tool, RackOrder.Instance);
+
+    /// <summary>What the ledger says of a tool's gauge marks.</summary>
+    /// <param name="tool">The tool's number.</param>
+    /// <returns>One for each gauge mark, in their order.</returns>
+    internal ImmutableArray<GaugeHistory> HistoriesOf(long tool) =>
+        histories
+            .GetOrAdd(
+                tool,
+                each => new Lazy<ImmutableArray<GaugeHistory>>(() => ShopHistories.Of(Shop, Shop.Tools[each]))
+            )
+            .Value;
+
+    /// <summary>A kind; one that no tool is of yet has no histories.</summary>
+    /// <param name="kind">Its name.</param>
+    /// <returns>The kind.</returns>
+    internal KindForecasts Kind(string kind) =>
+        kinds.GetOrAdd(kind, each => new Lazy<KindForecasts>(() => Gather(each))).Value;
+
+    /// <summary>The place of a gauge mark's history among those of its kind.</summary>
+    /// <param name="kind">The kind's name.</param>
+    /// <param name="tool">The tool's number.</param>
+    /// <param name="gauge">The place of the gauge mark on the tool.</param>
+    /// <returns>The place.</returns>
+    internal int At(string kind, long tool, int gauge) =>
+        members.Value[kind].TakeWhile(each => each != (tool, gauge)).Count();
+
+    private bool IsOnRack(IEnumerable<(long Tool, int Gauge)> kind) =>
+        kind.Any(each => Shop.Tools[each.Tool].State != ToolState.Scrapped);
+
+    private KindForecasts Gather(string kind)
+    {
+        ImmutableArray<WearHistory> now =
+        [
+            .. members.Value[kind].Select(each => HistoriesOf(each.Tool)[each.Gauge].Wear),
+        ];
+        return before.GetValueOrDefault(kind) is { } known && known.Histories.AsSpan().SequenceEqual(now.AsSpan())
+            ? known
+            : new(now);
+    }
+
+    private ImmutableDictionary<string, KindForecasts> WorkedOut() =>
+        before.SetItems(
+            kinds
+                .Where(kind => kind.Value.IsValueCreated)
+                .Select(kind => KeyValuePair.Create(kind.Key, kind.Value.Value))
+        );
+
+    private ToolForecast Forecast(ToolInShop tool) =>
+        new(
+            tool,
+            [.. HistoriesOf(tool.Id).Select((history, gauge) => Forecast(tool, history, gauge))],
+            ShopHistories.UsualSession(Shop, tool)
+        );
+
+    private GaugeForecast Forecast(ToolInShop tool, GaugeHistory history, int gauge)
+    {
+        SisterForecasts sisters = Kind(history.Wear.Kind).Sisters;
+        return new(
+            history,
+            ThisToolAlone.Of(history.Wear),
+            sisters.Tools[At(history.Wear.Kind, tool.Id, gauge)],
+            sisters.FollowedToItsLimit
+        );
+    }
 }

@@ -28,9 +28,7 @@ public sealed class SisterForecasts
     /// <param name="kind">Histories of one kind, those of scrapped tools too; the order does not matter to the figures.</param>
     /// <returns>One forecast a history.</returns>
     /// <exception cref="ArgumentException">The histories are of more than one kind.</exception>
-    public static SisterForecasts Of(IReadOnlyList<WearHistory> kind) => KindMemo.Get(kind, Make);
-
-    private static SisterForecasts Make(IReadOnlyList<WearHistory> kind)
+    public static SisterForecasts Of(IReadOnlyList<WearHistory> kind)
     {
         if (kind.Any(history => history.Kind != kind[0].Kind))
         {

@@ -9,12 +9,15 @@ namespace ToolWear.Core.Wear;
 /// <param name="UsualSession">Weighted heats of its next usual session.</param>
 public sealed record ToolForecast(ToolInShop Tool, ImmutableArray<GaugeForecast> Gauges, double UsualSession)
 {
+    private readonly Lazy<int?> enoughToday = new(() => Wear.EnoughToday.Of(k => Chance(Gauges, k)));
+    private readonly (HeatsLeft? Left, GaugeForecast? Deciding) end = EndOf(Gauges);
+
     /// <summary>The gauge mark that ends the tool first.</summary>
     /// <remarks>Where no forecast speaks, the first gauge mark with a limit; null where none has one.</remarks>
-    public GaugeForecast? Deciding { get; } = FindDeciding(Gauges);
+    public GaugeForecast? Deciding => end.Deciding;
 
     /// <summary>Heats left of the whole tool, the earliest end over its gauge marks; null where no forecast speaks.</summary>
-    public HeatsLeft? HeatsLeft { get; } = FindHeatsLeft(Gauges);
+    public HeatsLeft? HeatsLeft => end.Left;
 
     /// <summary>Whether every range that counts rests on a tool of its kind that was followed to its limit.</summary>
     public bool FollowedToItsLimit => Deciding?.FollowedToItsLimit ?? true;
@@ -22,19 +25,24 @@ public sealed record ToolForecast(ToolInShop Tool, ImmutableArray<GaugeForecast>
     /// <summary>F(k): the chance that the tool is past its limit after k more heats, the largest over its gauge marks.</summary>
     /// <param name="moreHeats">k in weighted heats, zero or more.</param>
     /// <returns>The chance, or null where no forecast speaks.</returns>
-    public double? ChancePastLimit(double moreHeats) => Gauges.Max(each => each.Forecast?.ChancePastLimit(moreHeats));
+    public double? ChancePastLimit(double moreHeats) => Chance(Gauges, moreHeats);
 
-    private static GaugeForecast? FindDeciding(ImmutableArray<GaugeForecast> gauges)
+    /// <summary>How many heats more it should do in one day; null where no forecast speaks.</summary>
+    public int? EnoughToday => enoughToday.Value;
+
+    private static double? Chance(ImmutableArray<GaugeForecast> gauges, double moreHeats) =>
+        gauges.Max(each => each.Forecast?.ChancePastLimit(moreHeats));
+
+    private static (HeatsLeft?, GaugeForecast?) EndOf(ImmutableArray<GaugeForecast> gauges)
     {
         GaugeForecast[] speaking = [.. gauges.Where(each => each.Forecast is not null)];
-        return speaking.Length > 0
-            ? speaking[WholeTool.Deciding([.. speaking.Select(each => each.Forecast!)])]
-            : gauges.FirstOrDefault(each => each.History.Wear.LimitMm is not null);
-    }
+        if (speaking.Length == 0)
+        {
+            return (null, gauges.FirstOrDefault(each => each.History.Wear.LimitMm is not null));
+        }
 
-    private static HeatsLeft? FindHeatsLeft(ImmutableArray<GaugeForecast> gauges)
-    {
-        Forecast[] speaking = [.. gauges.Select(each => each.Forecast).OfType<Forecast>()];
-        return speaking.Length > 0 ? WholeTool.HeatsLeft(speaking) : null;
+        Forecast[] forecasts = [.. speaking.Select(each => each.Forecast!)];
+        HeatsLeft left = WholeTool.HeatsLeft(forecasts);
+        return (left, speaking[WholeTool.Deciding(forecasts, left)]);
     }
 }

@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using System.Runtime.CompilerServices;
-
 namespace ToolWear.Core.Wear;
 
 // Gauge marks see the same heats and the same steel, so they are not independent:
@@ -8,8 +5,6 @@ namespace ToolWear.Core.Wear;
 /// <summary>A tool's own end over all its gauge marks.</summary>
 public static class WholeTool
 {
-    private static readonly ConditionalWeakTable<Forecast, Known> Remembered = [];
-
     /// <summary>The chance that the tool is past one of its limits after k more heats: the largest over its gauge marks.</summary>
     /// <param name="gauges">The forecasts of its gauge marks, at least one.</param>
     /// <param name="moreHeats">k, zero or more.</param>
@@ -30,34 +25,17 @@ public static class WholeTool
     public static HeatsLeft HeatsLeft(IReadOnlyCollection<Forecast> gauges) =>
         gauges.Count == 1 ? gauges.First().HeatsLeft
         : gauges.Any(gauge => gauge.AtOrPastLimit) ? Wear.HeatsLeft.None
-        : Remember([.. gauges]);
-
-    // forecasts of kinds that did not change are the same objects again, and so is the end of a tool over them
-    private static HeatsLeft Remember(ImmutableArray<Forecast> gauges)
-    {
-        if (
-            !Remembered.TryGetValue(gauges[0], out Known? known)
-            || !known.Gauges.AsSpan().SequenceEqual(gauges.AsSpan(), ReferenceEqualityComparer.Instance)
-        )
-        {
-            HeatsLeft left = Wear.HeatsLeft.Of(k => ChancePastLimit(gauges, k), ChancePastLimit(gauges, 0), 1);
-            known = new Known(gauges, left);
-            Remembered.AddOrUpdate(gauges[0], known);
-        }
-
-        return known.Left;
-    }
+        : Wear.HeatsLeft.Of(k => ChancePastLimit(gauges, k), ChancePastLimit(gauges, 0), 1);
 
     /// <summary>The gauge mark that decides: the one most likely to be past its limit where the tool's median ends.</summary>
     /// <param name="gauges">The forecasts of its gauge marks, at least one.</param>
+    /// <param name="left">The tool's <see cref="HeatsLeft"/>.</param>
     /// <returns>The place of the forecast in the list.</returns>
-    public static int Deciding(IReadOnlyList<Forecast> gauges)
+    public static int Deciding(IReadOnlyList<Forecast> gauges, HeatsLeft left)
     {
-        double end = HeatsLeft(gauges).Q50 ?? Wear.HeatsLeft.Most;
+        double end = left.Q50 ?? Wear.HeatsLeft.Most;
         return Enumerable
             .Range(0, gauges.Count)
             .MaxBy(gauge => (gauges[gauge].ChancePastLimit(end), gauges[gauge].ChancePastLimitNow));
     }
-
-    private sealed record Known(ImmutableArray<Forecast> Gauges, HeatsLeft Left);
 }

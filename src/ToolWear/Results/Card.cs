@@ -56,7 +56,7 @@ public sealed record Card(
     public static Card Of(ShopForecasts all, ToolInShop tool, LengthUnit units)
     {
         Shop shop = all.Shop;
-        ToolForecast forecast = all.All[tool.Id];
+        ToolForecast forecast = all.Of(tool.Id);
         return new(
             shop,
             forecast,
@@ -101,7 +101,7 @@ public sealed record Card(
             json.WriteString("why", Verdict?.Why);
             Write(json, "chance_lasts_session", NextSession?.ByWear);
             Write(json, "chance_lasts_session_with_cracks", NextSession?.WithCracks);
-            if (EnoughToday.Of(Forecast) is { } more)
+            if (Forecast.EnoughToday is { } more)
             {
                 json.WriteNumber("until_near_heats", more);
             }

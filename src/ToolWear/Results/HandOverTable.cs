@@ -110,7 +110,7 @@ public static class HandOverTable
             Cell.Of(what),
             Cell.Of(Works.Words.Word(work)),
             Cell.Of(tool?.Steel),
-            Cell.Of(first is null ? null : EnoughToday.Of(first)),
+            Cell.Of(first is null ? null : first.EnoughToday),
             Cell.Of(first is null ? null : StopAfter(all.Shop, first, stage, work), Stop),
             mark?.NoDepth is { } why ? Cell.Of(null, shownIfEmpty: why) : mark?.MarkMm ?? Cell.Unknown,
             mark?.DeeperMm ?? Cell.Unknown,
@@ -128,7 +128,7 @@ public static class HandOverTable
             (work == tool.Tool.Tool.MainWork ? 1 : shop.Settings.Factor(tool.Tool.Tool.Place, work))
             * (stage.Load ?? 1);
         // a work that does not wear the tool sets no end
-        return EnoughToday.Of(tool) is not { } weighted || weight <= 0 ? null
+        return tool.EnoughToday is not { } weighted || weight <= 0 ? null
             : weighted >= EnoughToday.MostAhead ? EnoughToday.MostAhead
             : Math.Floor(Math.Max(0, weighted) / weight);
     }

@@ -19,7 +19,7 @@ public static class HistoryFile
     /// <exception cref="IOException">It cannot be written.</exception>
     public static int Write(Site site, string path, ShopForecasts forecasts, LengthUnit units, bool asJson = false)
     {
-        Table history = HistoryTable.Of(forecasts.Shop, forecasts.All.Values, units);
+        Table history = HistoryTable.Of(forecasts.Shop, forecasts.All, units);
         WholeFile.Write(site.Disk, path, Encoding.UTF8.GetBytes(asJson ? history.ToJsonLines() : history.ToCsv()));
         return history.Rows.Length;
     }

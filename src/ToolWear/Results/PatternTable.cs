@@ -29,7 +29,7 @@ public static class PatternTable
     /// <param name="shop">The shop.</param>
     /// <returns>Pattern by pattern, in order.</returns>
     public static ImmutableArray<HeatsAHead> Stages(Shop shop) =>
-        [.. shop.Patterns.Values.SelectMany(pattern => HeatsAHead.Of(shop, pattern))];
+        [.. HeatsAHead.Of(shop).Values.SelectMany(each => each)];
 
     /// <summary>Makes the table.</summary>
     /// <param name="stages">The stages.</param>

@@ -45,7 +45,7 @@ public static class ToMeasureTable
 
     private static ImmutableArray<Cell> Row(ShopForecasts all, ToolInShop tool, GaugeMark gauge, LengthUnit units)
     {
-        GaugeForecast? known = all.All[tool.Id].Gauges.FirstOrDefault(each => each.History.Gauge.Name == gauge.Name);
+        GaugeForecast? known = all.Of(tool.Id).Gauges.FirstOrDefault(each => each.History.Gauge.Name == gauge.Name);
         ExpectedReading? expected = known is null ? null : ExpectedReading.Of(known, known.History.Wear.HeatsNow);
         Cell Size(Length? size) => Cell.Of(size?.Mm, _ => SizeShown.Caliper(size!.Value, units));
         return

@@ -29,7 +29,7 @@ public sealed class Sitting : IDisposable
         Site = site;
         Bench = bench;
         (this.day, this.onScreen) = (day, onScreen);
-        Forecaster = new Forecaster(onScreen);
+        Forecaster = new(onScreen, (shop, stop) => ShopForecasts.Of(shop, Forecasts).WithRack(stop));
         Plans = new Beside<Core.Planning.ForgeList>(onScreen, Plan);
         Supposed = new Beside<Core.Planning.ForgeList>(onScreen, Plan);
         Costs = new Beside<Core.Planning.ToolingCosts>(onScreen, Cost);
@@ -54,7 +54,7 @@ public sealed class Sitting : IDisposable
     public LengthUnit Units => Shop.Settings.Units;
 
     /// <summary>What works the forecasts out.</summary>
-    public Forecaster Forecaster { get; }
+    public Beside<ShopForecasts> Forecaster { get; }
 
     /// <summary>What works the forge list out, once it is asked for.</summary>
     public Beside<Core.Planning.ForgeList> Plans { get; }
@@ -190,19 +190,21 @@ public sealed class Sitting : IDisposable
     }
 
     private Core.Planning.ForgeList Plan(Shop shop, Core.Planning.Steps steps) =>
-        Core.Planning.ForgeList.Of(
-            new Core.Planning.ShopLives(ShopForecasts.Of(shop, steps.Stop)),
-            Today,
-            shop.Settings.Sure,
-            until: null,
-            steps
+        Core.Planning.ForgeList.Of(LivesOf(shop, steps), Today, shop.Settings.Sure, until: null, steps);
+
+    // what was worked out for the screens is not worked out again
+    private Core.Planning.ShopLives LivesOf(Shop shop, Core.Planning.Steps steps) =>
+        new(
+            Forecasts is { } known && ReferenceEquals(known.Shop, shop)
+                ? known
+                : ShopForecasts.Of(shop, Forecasts).WithRack(steps.Stop)
         );
 
-    private static Core.Planning.ToolingCosts Cost(Shop shop, Core.Planning.Steps steps) =>
-        Core.Planning.ToolingCosts.Of(new Core.Planning.ShopLives(ShopForecasts.Of(shop, steps.Stop)), steps);
+    private Core.Planning.ToolingCosts Cost(Shop shop, Core.Planning.Steps steps) =>
+        Core.Planning.ToolingCosts.Of(LivesOf(shop, steps), steps);
 
     private ShopYears LookBack(Shop shop, Core.Planning.Steps steps) =>
-        ShopYears.Of(new Core.Planning.ShopLives(ShopForecasts.Of(shop, steps.Stop)), Today, steps);
+        ShopYears.Of(LivesOf(shop, steps), Today, steps);
 
     private ImmutableArray<Entered> Standing(long first, long last) =>
         [.. Shop.Ledger.Skip((int)first - 1).Take((int)(last - first + 1)).Where(Stands)];

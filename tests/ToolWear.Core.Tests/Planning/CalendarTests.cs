@@ -121,7 +121,7 @@ public sealed class CalendarTests
     public void Weighted_heats_count_the_work_and_the_load()
     {
         Story story = Shop();
-        ImmutableArray<HeatsAHead> stages = HeatsAHead.Of(story.Shop, story.Shop.Patterns["hatchet"]);
+        ImmutableArray<HeatsAHead> stages = HeatsAHead.Of(story.Shop)["hatchet"];
 
         // opening with a rough drift counts a quarter; the cheeks bear a load of 1.5
         Assert.Equal(0.25, stages[0].Weighted);
@@ -163,7 +163,7 @@ public sealed class CalendarTests
         story.Enter(new SessionClosed(session, heads));
     }
 
-    private static HeatsAHead Cheeks(Story story) => HeatsAHead.Of(story.Shop, story.Shop.Patterns["hatchet"])[1];
+    private static HeatsAHead Cheeks(Story story) => HeatsAHead.Of(story.Shop)["hatchet"][1];
 
     private static OrderDescribed Order(string name, string pattern, int heads, int due) =>
         new(name, pattern, heads, Story.Day(due), OrderState.Open);

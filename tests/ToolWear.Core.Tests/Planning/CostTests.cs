@@ -78,8 +78,7 @@ public sealed class CostTests
         Assert.IsType<NotEnoughData>(ToolingCosts.AHeat(10, new Estimate(0, 0, 5)));
     }
 
-    private static ToolingCosts Costs(Story story) =>
-        ToolingCosts.Of(new ShopLives(ShopForecasts.Of(story.Shop, TestContext.Current.CancellationToken)));
+    private static ToolingCosts Costs(Story story) => ToolingCosts.Of(new ShopLives(ShopForecasts.Of(story.Shop)));
 
     private static void Add(Story story, string mark, ToolCost cost) =>
         story.Enter(new ToolAdded(Story.Drift(mark) with { Cost = cost }));

@@ -76,8 +76,7 @@ public sealed class DrawnCracksTests
         Assert.True(after.UpTo(60).Cover(2, 60) < before.UpTo(60).Cover(2, 60));
     }
 
-    private static ShopLives Lives(Story story) =>
-        new(ShopForecasts.Of(story.Shop, TestContext.Current.CancellationToken));
+    private static ShopLives Lives(Story story) => new(ShopForecasts.Of(story.Shop));
 
     private static ShopFailures Sort(params ImmutableArray<(double Heats, bool Failed)> tools) =>
         new([.. tools.Select(tool => new WatchedLife(tool.Heats, tool.Failed))], 0);

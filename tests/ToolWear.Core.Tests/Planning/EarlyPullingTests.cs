@@ -66,8 +66,8 @@ public sealed class EarlyPullingTests
 
     private static EarlyPulling Answer(Story story, double cp, double cf)
     {
-        ShopForecasts forecasts = ShopForecasts.Of(story.Shop, TestContext.Current.CancellationToken);
-        return EarlyPulling.Of(new ShopLives(forecasts), forecasts.All[story.Tool("R0").Id], cp, cf, 12);
+        ShopForecasts forecasts = ShopForecasts.Of(story.Shop);
+        return EarlyPulling.Of(new ShopLives(forecasts), forecasts.Of(story.Tool("R0").Id), cp, cf, 12);
     }
 
     // R0 stands at 24 heats; the others cracked between 20 and 40

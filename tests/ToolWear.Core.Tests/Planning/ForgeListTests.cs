@@ -71,7 +71,7 @@ public sealed class ForgeListTests
     {
         // a book that takes several tools: independent lives would be far surer of their sum
         Story story = Shop(readyDays: 0, treated: false);
-        ShopLives lives = new(ShopForecasts.Of(story.Shop, TestContext.Current.CancellationToken));
+        ShopLives lives = new(ShopForecasts.Of(story.Shop));
         PlaceLives drawn = lives.At(new ToolPlace("hatchet", Place.Rough, "drift"));
         Estimate life = drawn.NewLife;
         double demand = 8 * life.Value;
@@ -105,12 +105,7 @@ public sealed class ForgeListTests
             null
         );
         Assert.True(SeriesPlan.TryFor(story.Shop, eye, out SeriesPlan? series, out string? refusal), refusal);
-        OddEyeQuote quote = OddEyeQuote.Of(
-            new ShopLives(ShopForecasts.Of(story.Shop, TestContext.Current.CancellationToken)),
-            series,
-            4,
-            0.9
-        );
+        OddEyeQuote quote = OddEyeQuote.Of(new ShopLives(ShopForecasts.Of(story.Shop)), series, 4, 0.9);
         QuotedTool rough = quote.Tools.Single(tool => tool.Tool.Series.Place == Place.Rough);
         Assert.Equal(4 * 3, rough.HeatsForAll);
         Assert.Equal(12 * rough.Number, rough.SetCost);
@@ -122,12 +117,7 @@ public sealed class ForgeListTests
     }
 
     private static ForgeList List(Story story, double sure, DateOnly? until = null) =>
-        ForgeList.Of(
-            new ShopLives(ShopForecasts.Of(story.Shop, TestContext.Current.CancellationToken)),
-            story.Today,
-            sure,
-            until
-        );
+        ForgeList.Of(new ShopLives(ShopForecasts.Of(story.Shop)), story.Today, sure, until);
 
     // one rough drift, half worn; 60 heads at 3 heats, 6 a day
     private static Story Shop(int readyDays, bool treated)

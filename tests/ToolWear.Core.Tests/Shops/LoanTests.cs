@@ -90,5 +90,5 @@ public sealed class LoanTests
         story.Refused(new ToolLookedFor(Story.Mark("R1"), Story.Day(2), Seen: true, null));
     }
 
-    private static Judged VerdictOf(Story story) => ShopForecasts.Of(story.Shop).VerdictsById[story.Tool("R1").Id];
+    private static Judged VerdictOf(Story story) => ShopForecasts.Of(story.Shop).VerdictOf(story.Tool("R1").Id)!;
 }

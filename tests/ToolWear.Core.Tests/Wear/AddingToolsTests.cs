@@ -69,9 +69,9 @@ public sealed class AddingToolsTests
     {
         Described(Place.Rough, 34.5, 16.0, 2.6);
         story.Add("R1");
-        ShopForecasts all = ShopForecasts.Of(story.Shop, TestContext.Current.CancellationToken);
+        ShopForecasts all = ShopForecasts.Of(story.Shop);
 
-        EyeSize size = Assert.IsType<EyeSize>(ToolNow.Size(story.Shop, all.All[story.Tool("R1").Id]));
+        EyeSize size = Assert.IsType<EyeSize>(ToolNow.Size(story.Shop, all.Of(story.Tool("R1").Id)));
 
         Assert.Equal((34.5, 16.0), (size.LengthMm, size.WidthMm));
     }

@@ -181,13 +181,13 @@ public sealed class EyesOfTheShopTests
     private EyeForecast Eye(string mark)
     {
         ShopForecasts all = All();
-        return Assert.IsType<EyeForecast>(EyeNow.Of(all, all.All[story.Tool(mark).Id]));
+        return Assert.IsType<EyeForecast>(EyeNow.Of(all, all.Of(story.Tool(mark).Id)));
     }
 
     private MadeInto? Into(string mark)
     {
         ShopForecasts all = All();
-        return MadeInto.Of(all, all.All[story.Tool(mark).Id]);
+        return MadeInto.Of(all, all.Of(story.Tool(mark).Id));
     }
 
     private void MeasureThree(string mark)

@@ -181,7 +181,7 @@ public sealed class ShopFailuresTests
 
     private ShopFailures Gathered() => ShopFailures.Of(story.Shop, Drift("R0"));
 
-    private ToolForecast Forecast(string mark) => ShopForecasts.Of(story.Shop).All[story.Tool(mark).Id];
+    private ToolForecast Forecast(string mark) => ShopForecasts.Of(story.Shop).Of(story.Tool(mark).Id);
 
     private SessionOutlook? Outlook(string mark) => SessionOutlook.Of(story.Shop, Forecast(mark));
 }

@@ -13,9 +13,9 @@ public sealed class WholeToolTests
     public void The_earliest_gauge_mark_ends_the_tool()
     {
         Assert.Equal(Fast.ChancePastLimit(10), WholeTool.ChancePastLimit([Slow, Fast], 10));
-        Assert.Equal(1, WholeTool.Deciding([Slow, Fast]));
-        Assert.Equal(0, WholeTool.Deciding([Fast, Slow]));
-        Assert.Equal(0, WholeTool.Deciding([Slow]));
+        Assert.Equal(1, WholeTool.Deciding([Slow, Fast], WholeTool.HeatsLeft([Slow, Fast])));
+        Assert.Equal(0, WholeTool.Deciding([Fast, Slow], WholeTool.HeatsLeft([Fast, Slow])));
+        Assert.Equal(0, WholeTool.Deciding([Slow], WholeTool.HeatsLeft([Slow])));
         Near.Relative(Fast.HeatsLeft.Q50!.Value, WholeTool.HeatsLeft([Slow, Fast]).Q50, 1e-6, "left");
     }
 
@@ -37,7 +37,7 @@ public sealed class WholeToolTests
     public void One_gauge_mark_past_its_limit_is_enough()
     {
         Assert.Equal(HeatsLeft.None, WholeTool.HeatsLeft([Slow, Past]));
-        Assert.Equal(1, WholeTool.Deciding([Slow, Past]));
+        Assert.Equal(1, WholeTool.Deciding([Slow, Past], WholeTool.HeatsLeft([Slow, Past])));
     }
 
     [Fact]

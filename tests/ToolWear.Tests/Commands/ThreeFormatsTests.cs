@@ -26,7 +26,7 @@ public sealed partial class ThreeFormatsTests(DemoFixture demo) : IClassFixture<
     public void Every_card_says_the_same_in_all_three_formats()
     {
         int numbers = 0;
-        foreach (ToolForecast tool in demo.Forecasts.All.Values)
+        foreach (ToolForecast tool in demo.Forecasts.All)
         {
             Card card = Card.Of(demo.Forecasts, tool.Tool, LengthUnit.Mm);
             using JsonDocument json = JsonDocument.Parse(card.ToJson());

@@ -15,7 +15,7 @@ public sealed class VerdictTests(DemoFixture demo) : IClassFixture<DemoFixture>
     public void Every_verdict_of_the_demo_follows_from_its_forecast_and_its_ledger()
     {
         List<List<string>> csv = CsvCells.Of(
-            ForecastTable.Of(demo.Forecasts.All.Values.SelectMany(each => each.Gauges), LengthUnit.Mm).ToCsv()
+            ForecastTable.Of(demo.Forecasts.All.SelectMany(each => each.Gauges), LengthUnit.Mm).ToCsv()
         );
         foreach (ToolForecast tool in demo.Forecasts.Tools)
         {

@@ -42,7 +42,7 @@ public sealed class LoanScreenTests
         Show(later, "it is back and to be looked over", "Enter");
         Show(later, "it was mushroomed", "m");
         later.Wait();
-        Assert.Equal(Verdict.DressFirst, later.Sitting.Forecasts!.VerdictsById[Tool(later, "XF1").Id].Verdict);
+        Assert.Equal(Verdict.DressFirst, later.Sitting.Forecasts!.VerdictOf(Tool(later, "XF1").Id)!.Verdict);
         Golden.Same($"screens/loans.{width}x{height}.txt", record.ToString());
 
         void Show(BareScreens screens, string caption, params string[] keys)
@@ -67,7 +67,7 @@ public sealed class LoanScreenTests
         screens.Press("n", "Enter", "Esc");
         Assert.Equal(ScreenName.Loans, screens.Current.Name);
         screens.Wait();
-        Judged judged = screens.Sitting.Forecasts!.VerdictsById[Tool(screens, mark).Id];
+        Judged judged = screens.Sitting.Forecasts!.VerdictOf(Tool(screens, mark).Id)!;
         Assert.Equal(Verdict.LookItOver, judged.Verdict);
         Assert.Contains("back from a loan", judged.Why, StringComparison.Ordinal);
 
@@ -76,7 +76,7 @@ public sealed class LoanScreenTests
         Assert.Equal("Ada", Tool(screens, mark).Lent?.To);
         screens.Press("Enter", "s");
         screens.Wait();
-        Assert.NotEqual(Verdict.LookItOver, screens.Sitting.Forecasts!.VerdictsById[Tool(screens, mark).Id].Verdict);
+        Assert.NotEqual(Verdict.LookItOver, screens.Sitting.Forecasts!.VerdictOf(Tool(screens, mark).Id)!.Verdict);
         Assert.Equal(
             [typeof(ToolTakenBack), typeof(ToolLookedOver)],
             screens.Sitting.Shop.Ledger.TakeLast(2).Select(each => each.What.GetType())

@@ -61,7 +61,11 @@ public sealed class SameEveningTests
         ShopForecasts forecasts = ShopForecasts.Of(morning.Sitting.Shop);
         return new(
             [.. morning.Sitting.Shop.Ledger.Skip(before).Select(each => Testing.Told.Of(each.What))],
-            [.. forecasts.VerdictsById.Select(each => $"{each.Key} {each.Value.Word}").Order(StringComparer.Ordinal)]
+            [
+                .. forecasts
+                    .Tools.Select(each => $"{each.Tool.Id} {forecasts.VerdictOf(each).Word}")
+                    .Order(StringComparer.Ordinal),
+            ]
         );
     }
 

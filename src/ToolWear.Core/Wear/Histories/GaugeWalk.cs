@@ -125,7 +125,7 @@ internal sealed class GaugeWalk
 
     private GaugeHistory End()
     {
-        string kind = string.Join(' ', Kind().Where(word => word.Length > 0));
+        string kind = ShopHistories.KindOf(tool.Tool, gauge);
         double? guess = tool.Tool.GuessHeats ?? shop.SeriesOf(tool.Tool)?.GuessHeats;
         WearHistory wear = new(
             kind,
@@ -144,9 +144,6 @@ internal sealed class GaugeWalk
             AtEyes = eyes.ToImmutable(),
         };
     }
-
-    private string[] Kind() =>
-        [tool.Tool.Form.Name, tool.Tool.Place == Place.None ? "" : Places.Words.Word(tool.Tool.Place), gauge.Name];
 
     private Length Resolution()
     {

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Shops;
+using ToolWear.Core.Tools;
 
 namespace ToolWear.Core.Wear.Histories;
 
@@ -16,6 +17,20 @@ public static class ShopHistories
         ImmutableArray<(HistoryPlace Place, Entered Entered)> history = WithEyes(shop, tool);
         return [.. tool.Tool.GaugeMarks.Select(gauge => GaugeWalk.Of(shop, tool, gauge, history))];
     }
+
+    /// <summary>The kind of a gauge mark: tools of one kind learn from each other.</summary>
+    /// <param name="tool">The tool.</param>
+    /// <param name="gauge">One of its gauge marks.</param>
+    /// <returns>Form, place where it has one, and the gauge mark's name, joined by one space.</returns>
+    internal static string KindOf(Tool tool, GaugeMark gauge) => KindOf(tool.Form.Name, tool.Place, gauge.Name);
+
+    /// <summary>The kind of a gauge mark of a tool still to be made.</summary>
+    /// <param name="form">The form's name.</param>
+    /// <param name="place">The place.</param>
+    /// <param name="gauge">The gauge mark's name.</param>
+    /// <returns>Form, place where it has one, and the gauge mark's name, joined by one space.</returns>
+    internal static string KindOf(string form, Place place, string gauge) =>
+        place == Place.None ? $"{form} {gauge}" : $"{form} {Places.Words.Word(place)} {gauge}";
 
     private static ImmutableArray<(HistoryPlace Place, Entered Entered)> WithEyes(Shop shop, ToolInShop tool)
     {

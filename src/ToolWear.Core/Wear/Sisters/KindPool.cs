@@ -36,7 +36,12 @@ internal sealed class KindPool
     {
         ImmutableArray<PooledTool> tools = Many.Select(
             records,
-            (tool, _) => new PooledTool(tool.Record, tool.Group, LikelihoodMemo.Of(tool.Record, records.Count >= Large))
+            (tool, _) =>
+                new PooledTool(
+                    tool.Record,
+                    tool.Group,
+                    tool.Record.Readings == 0 ? null : new ToolLikelihood(tool.Record, records.Count < Large)
+                )
         );
         List<PooledNode> nodes = Sums(tools, groups);
         foreach (PooledTool tool in tools)

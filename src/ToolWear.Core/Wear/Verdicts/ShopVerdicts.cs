@@ -12,13 +12,18 @@ public static class ShopVerdicts
     private const double Past = 0.5;
     private const double Near = 0.2;
 
-    /// <summary>Judges tools; the three whose reading is most overdue are told apart among all of them.</summary>
+    /// <summary>Judges a tool.</summary>
     /// <param name="shop">The shop.</param>
-    /// <param name="forecasts">The forecasts of the tools in service.</param>
-    /// <returns>A verdict for each, by the tool's number.</returns>
-    public static ImmutableDictionary<long, Judged> Of(Shop shop, IReadOnlyList<ToolForecast> forecasts)
-    {
-        ImmutableHashSet<long> overdue =
+    /// <param name="forecast">The tool with its forecasts.</param>
+    /// <param name="isMostOverdue">Whether its reading is among the most overdue; asked only where the verdict hangs on it.</param>
+    /// <returns>The verdict.</returns>
+    internal static Judged Of(Shop shop, ToolForecast forecast, Func<bool> isMostOverdue) =>
+        Of(LookedOver.Of(shop, forecast.Tool), forecast, isMostOverdue);
+
+    /// <summary>The tools whose readings are most overdue: three at most, or nothing would be measured.</summary>
+    /// <param name="forecasts">The tools that are not scrapped.</param>
+    /// <returns>Their numbers.</returns>
+    internal static ImmutableHashSet<long> MostOverdue(IEnumerable<ToolForecast> forecasts) =>
         [
             .. forecasts
                 .Select(each => (each.Tool.Id, Overdue: ReadingOverdue(each)))
@@ -28,11 +33,6 @@ public static class ShopVerdicts
                 .Take(MostToMeasure)
                 .Select(each => each.Id),
         ];
-        return forecasts.ToImmutableDictionary(
-            each => each.Tool.Id,
-            each => Of(LookedOver.Of(shop, each.Tool), each, overdue.Contains(each.Tool.Id))
-        );
-    }
 
     /// <summary>How overdue a reading is: heats since the last one over half of the heats that were left then.</summary>
     /// <param name="forecast">The tool's forecast.</param>
@@ -59,7 +59,7 @@ public static class ShopVerdicts
 
     private static double HalfOf(double left, double since) => since / (0.5 * (left + since));
 
-    private static Judged Of(LookedOver seen, ToolForecast forecast, bool isOverdue)
+    private static Judged Of(LookedOver seen, ToolForecast forecast, Func<bool> isMostOverdue)
     {
         if (seen.Ending is { } ending)
         {
@@ -73,7 +73,11 @@ public static class ShopVerdicts
 
         return OfWear(forecast)
             ?? (seen.SoundSinceHeats ? null : new Judged(Verdict.LookItOver, Unseen(seen)))
-            ?? (isOverdue ? new Judged(Verdict.MeasureIt, Unread(forecast)) : null)
+            ?? (
+                ReadingOverdue(forecast) >= 1 && isMostOverdue()
+                    ? new Judged(Verdict.MeasureIt, Unread(forecast))
+                    : null
+            )
             ?? new(Verdict.InsideItsLimit, Inside(forecast));
     }
 

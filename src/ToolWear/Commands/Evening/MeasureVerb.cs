@@ -56,7 +56,7 @@ internal static class MeasureVerb
         );
         GaugeForecast? before = ShopForecasts
             .Of(bench.Shop)
-            .All[tool.Id]
+            .Of(tool.Id)
             .Gauges.FirstOrDefault(gauge => gauge.History.Gauge.Name == reading.Gauge);
         call.Record(bench, reading);
         AfterReading(call, bench.Shop, mark, reading);

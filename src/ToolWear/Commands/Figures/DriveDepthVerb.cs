@@ -96,7 +96,7 @@ internal static class DriveDepthVerb
     private static EyeSize EyeOf(Shop shop, ToolInShop tool)
     {
         ShopForecasts forecasts = ShopForecasts.Of(shop);
-        return EyeNow.Of(forecasts, forecasts.All[tool.Id])?.Eye
+        return EyeNow.Of(forecasts, forecasts.Of(tool.Id))?.Eye
             ?? throw RefusedException.WrongData(Words.NoEyeOf(tool.Mark));
     }
 

@@ -74,7 +74,7 @@ internal static class EyeVerb
         ToolInShop tool = Call.Find(bench.Shop, Call.ReadMark(call.Get(Tool)));
         ShopForecasts forecasts = ShopForecasts.Of(bench.Shop);
         DriftOutlook drift =
-            DriftOutlooks.Of(forecasts, forecasts.All[tool.Id])
+            DriftOutlooks.Of(forecasts, forecasts.Of(tool.Id))
             ?? throw RefusedException.WrongData(Words.NoEyeOf(tool.Mark));
         LengthUnit units = call.Units(bench.Shop);
         Calculated all = EyeFigures.Of(drift, units);

@@ -70,7 +70,7 @@ internal static class PullEarlyVerb
         ShopForecasts forecasts = ShopForecasts.Of(bench.Shop);
         EarlyPulling answer = EarlyPulling.Of(
             new ShopLives(forecasts),
-            forecasts.All[tool.Id],
+            forecasts.Of(tool.Id),
             cp,
             cf,
             (double?)call.Amount(Session)

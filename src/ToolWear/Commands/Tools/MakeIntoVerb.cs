@@ -100,7 +100,7 @@ internal static class MakeIntoVerb
         ToolInShop tool = Call.Find(bench.Shop, Call.ReadMark(call.Get(Tool)));
         ShopForecasts forecasts = ShopForecasts.Of(bench.Shop);
         MadeInto into =
-            MadeInto.Of(forecasts, forecasts.All[tool.Id], cleanUp)
+            MadeInto.Of(forecasts, forecasts.Of(tool.Id), cleanUp)
             ?? throw RefusedException.WrongData(Words.NoSectionOf(tool.Mark));
         ImmutableArray<string> cautions = EyeText.Cautions(into);
         Table table = MadeIntoTable.Of(into.All, call.Units(bench.Shop));

@@ -59,6 +59,6 @@ internal static class ScrapVerb
         }
 
         ShopForecasts forecasts = ShopForecasts.Of(before);
-        return MadeInto.Of(forecasts, forecasts.All[tool.Id]);
+        return MadeInto.Of(forecasts, forecasts.Of(tool.Id));
     }
 }

@@ -170,7 +170,7 @@ public sealed class CaliperRoundScreen(Host host) : Screen(host)
     private ExpectedReading? Expected(ToolInShop tool, GaugeHistory? history)
     {
         GaugeForecast? before = Sitting
-            .Forecasts?.All.GetValueOrDefault(tool.Id)
+            .Forecasts?.Find(tool.Id)
             ?.Gauges.FirstOrDefault(each => each.History.Gauge.Name == history?.Gauge.Name);
         return history is null ? null : ExpectedReading.Of(before, history.Wear.HeatsNow);
     }

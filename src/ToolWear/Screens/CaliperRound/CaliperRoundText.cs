@@ -75,7 +75,7 @@ public static class CaliperRoundText
         foreach (long id in tools)
         {
             int at = body.Put(0, y, shop.Tools[id].Mark.Text, Ink.Strong, 10);
-            if (forecasts?.VerdictsById.GetValueOrDefault(id) is not { } judged)
+            if (forecasts?.VerdictOf(id) is not { } judged)
             {
                 body.Put(Math.Max(at + 1, 8), y++, Words.WorkingOut, Ink.Quiet);
                 continue;

@@ -110,7 +110,7 @@ public static class ChoosingText
         body.Put(What, y, ToolRackText.PlaceOrForm(tool.Tool), Ink.Plain, Work - What - 1);
         body.Put(Work, y, Works.Words.Word(candidate.Work), Ink.Plain, Steel - Work - 1);
         body.Put(Steel, y, tool.Tool.Steel ?? Words.UnknownSteel, Ink.Plain, Verdict - Steel - 1);
-        if (forecasts?.VerdictsById.GetValueOrDefault(candidate.Tool) is { } judged)
+        if (forecasts?.VerdictOf(candidate.Tool) is { } judged)
         {
             Ink ink = judged.Verdict < Core.Wear.Verdicts.Verdict.LookItOver ? Ink.Warn : Ink.Plain;
             body.Put(Verdict, y, body.Width >= 100 ? $"{judged.Word}: {judged.Why}" : judged.Word, ink);

@@ -1,6 +1,4 @@
-using System.Collections.Concurrent;
 using System.Collections.Immutable;
-using System.Runtime.CompilerServices;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Shops;
@@ -14,9 +12,6 @@ namespace ToolWear.Screens.Hammer;
 /// <summary>The text and the large figures of the tally.</summary>
 public static class HammerText
 {
-    // worked out once for a set of forecasts: a tally must not wait
-    private static readonly ConditionalWeakTable<ShopForecasts, ConcurrentDictionary<long, int>> AllToday = [];
-
     /// <summary>Draws the tally.</summary>
     /// <param name="body">Where to.</param>
     /// <param name="shop">The shop.</param>
@@ -56,7 +51,7 @@ public static class HammerText
     /// <returns>Whole weighted heats, at most 200; null where no forecast speaks.</returns>
     public static int? MoreToday(Shop shop, ShopForecasts? forecasts, long tool)
     {
-        if (forecasts?.All.GetValueOrDefault(tool) is not { } forecast || forecast.ChancePastLimit(0) is null)
+        if (forecasts?.Find(tool)?.EnoughToday is not { } all)
         {
             return null;
         }
@@ -66,7 +61,6 @@ public static class HammerText
             .Select(entered => entered.What)
             .OfType<HeatsWorked>()
             .Sum(heats => shop.Weighted(shop.Tools[tool].Tool, heats));
-        int all = AllToday.GetValue(forecasts, _ => []).GetOrAdd(tool, _ => EnoughToday.Of(forecast)!.Value);
         return Math.Max(0, (int)Math.Floor(all - since));
     }
 

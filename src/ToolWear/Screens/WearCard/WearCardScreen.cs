@@ -36,7 +36,7 @@ public sealed class WearCardScreen(Host host) : GuidedScreen(host)
     {
         get
         {
-            if (Tool is not { } tool || Sitting.Forecasts is not { } forecasts || !forecasts.All.ContainsKey(tool.Id))
+            if (Tool is not { } tool || Sitting.Forecasts is not { } forecasts || forecasts.Find(tool.Id) is null)
             {
                 return null;
             }
