@@ -1,4 +1,4 @@
-using ToolWear.Results;
+using ToolWear.Tables;
 
 namespace ToolWear;
 

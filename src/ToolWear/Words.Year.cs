@@ -1,6 +1,7 @@
 using System.Globalization;
 using ToolWear.Core.Measure;
 using ToolWear.Results;
+using ToolWear.Tables;
 
 namespace ToolWear;
 

@@ -8,7 +8,7 @@ public sealed class FuzzTests
 
     public static TheoryData<int> Targets => [.. Enumerable.Range(0, Fuzzing.Targets.Count)];
 
-    /// <summary>Two hundred thousand are tried by hand: see DEVELOPERS.md.</summary>
+    /// <summary>Two hundred thousand are tried by hand: see RESULTS.md.</summary>
     [Theory]
     [MemberData(nameof(Targets))]
     public void Whatever_comes_from_outside_is_taken_or_refused_civilly(int which)

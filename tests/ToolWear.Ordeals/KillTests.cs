@@ -4,7 +4,7 @@ namespace ToolWear.Ordeals;
 
 public sealed class KillTests
 {
-    /// <summary>A thousand are killed by hand: see DEVELOPERS.md.</summary>
+    /// <summary>A thousand are killed by hand: see RESULTS.md.</summary>
     [Fact]
     public void Nothing_acknowledged_is_lost_by_fifty_kills_of_a_recording_process()
     {

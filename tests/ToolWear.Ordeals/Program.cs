@@ -3,6 +3,8 @@ using ToolWear.Ordeals.Fuzz;
 using ToolWear.Ordeals.Kills;
 using ToolWear.Ordeals.Processes;
 using ToolWear.Ordeals.Rot;
+using ToolWear.Ordeals.Syscalls;
+using ToolWear.Ordeals.Writers;
 using Xunit.MicrosoftTestingPlatform;
 using Xunit.Runner.InProc.SystemConsole;
 
@@ -18,6 +20,22 @@ return args switch
     ["fuzz", string number, string seed] => Fuzzing.ByHand(int.Parse(number, null), int.Parse(seed, null)),
     ["quiet", string folder] => QuietChild.Run(folder),
     ["second-writer", string number] => SecondWriter.ByHand(int.Parse(number, null)),
+    ["replay", string seed, string some, .. string[] names] => Replay.ByHand(
+        int.Parse(seed, null),
+        int.Parse(some, null),
+        names
+    ),
+    ["faults", .. string[] names] => Faults.ByHand(names),
+    ["writer", string store, string name, string count] => SteadyWriter.Run(store, name, int.Parse(count, null)),
+    ["writers", string writers, string entries] => ManyWriters.ByHand(
+        int.Parse(writers, null),
+        int.Parse(entries, null)
+    ),
+    ["windows", string entries, string kills, string delayMs] => TwoWindows.ByHand(
+        int.Parse(entries, null),
+        int.Parse(kills, null),
+        int.Parse(delayMs, null)
+    ),
     ["full-disk", string folder] => FullDisk.ByHand(folder),
     _ when args.Any(arg => arg is "--server" or "--internal-msbuild-node") => await TestPlatformTestFramework.RunAsync(
         args,

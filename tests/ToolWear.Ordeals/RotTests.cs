@@ -4,7 +4,7 @@ namespace ToolWear.Ordeals;
 
 public sealed class RotTests
 {
-    /// <summary>Every bit is flipped by hand: see DEVELOPERS.md.</summary>
+    /// <summary>Every bit is flipped by hand: see RESULTS.md.</summary>
     [Fact]
     public void A_flipped_bit_of_the_journal_is_refused_by_its_line_mended_or_harmless()
     {

@@ -1,11 +1,12 @@
 using System.Collections.Immutable;
 using ToolWear.Core.Planning;
 using ToolWear.Core.Tools;
+using ToolWear.Tables;
 
 namespace ToolWear.Results;
 
 /// <summary>Two forge lists side by side, a row a place: as things are, and as they would be.</summary>
-internal static class BothTable
+public static class BothTable
 {
     private static readonly ImmutableArray<Column> Columns =
     [
@@ -29,7 +30,7 @@ internal static class BothTable
 
     private static ImmutableArray<Cell> Row(PlaceInBoth place) =>
         [
-            Cell.Of(place.Differs ? "*" : "", none: ""),
+            Cell.Of(place.Differs ? "*" : "", shownIfEmpty: ""),
             Cell.Of(place.Tools.Eye),
             Cell.Of(place.Tools.Place == Place.None ? null : Places.Words.Word(place.Tools.Place)),
             Cell.Of(place.Tools.Form),

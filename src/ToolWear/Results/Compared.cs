@@ -2,11 +2,12 @@ using System.Collections.Immutable;
 using System.Globalization;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Wear.Trials;
+using ToolWear.Tables;
 
 namespace ToolWear.Results;
 
 /// <summary>Comparisons of two groups, with the pinned names.</summary>
-internal static class Compared
+public static class Compared
 {
     /// <summary>One comparison.</summary>
     /// <param name="a">The first group.</param>

@@ -3,11 +3,12 @@ using System.Globalization;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Planning;
 using ToolWear.Core.Tools;
+using ToolWear.Tables;
 
 namespace ToolWear.Results;
 
 /// <summary>What tooling costs a heat and a head.</summary>
-internal static class CostTables
+public static class CostTables
 {
     private static readonly Func<double, string> Money = value => value.ToString("F2", CultureInfo.InvariantCulture);
 
@@ -91,7 +92,7 @@ internal static class CostTables
             Cell.Of(head.TrueCostAHead, Money),
             Cell.Of(head.TrueStages),
             Cell.Of(head.Stages),
-            Cell.Of(string.Join("; ", head.WithoutStages), none: ""),
+            Cell.Of(string.Join("; ", head.WithoutStages), shownIfEmpty: ""),
         ];
     }
 }

@@ -2,11 +2,12 @@ using System.Collections.Immutable;
 using System.Globalization;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Wear;
+using ToolWear.Tables;
 
 namespace ToolWear.Results;
 
 /// <summary>The forecast of every gauge mark, with the pinned columns.</summary>
-internal static class ForecastTable
+public static class ForecastTable
 {
     private static readonly ImmutableArray<Column> Columns =
     [
@@ -94,7 +95,7 @@ internal static class ForecastTable
             Cell.Of(left?.Q90, Left),
             Cell.Of(left?.Q05, Left),
             Cell.Of(left?.Q95, Left),
-            Cell.Of(forecast is null || isFollowed ? "" : Words.NotFollowedMark, none: ""),
+            Cell.Of(forecast is null || isFollowed ? "" : Words.NotFollowedMark, shownIfEmpty: ""),
             Cell.Of((forecast?.LifeHeats as Estimate)?.Value, Words.About),
             Cell.Of(forecast?.ChancePastLimitNow, Percent),
             Cell.Of(line?.Slope, Rate),

@@ -2,11 +2,12 @@ using System.Collections.Immutable;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Planning;
 using ToolWear.Core.Tools;
+using ToolWear.Tables;
 
 namespace ToolWear.Results;
 
 /// <summary>The forge list in files.</summary>
-internal static class ForgeTable
+public static class ForgeTable
 {
     private static readonly ImmutableArray<Column> Columns =
     [

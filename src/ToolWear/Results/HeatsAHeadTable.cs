@@ -1,11 +1,12 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using ToolWear.Core.Planning;
+using ToolWear.Tables;
 
 namespace ToolWear.Results;
 
 /// <summary>Heats a head by pattern and stage: the first guess, and what the records taught.</summary>
-internal static class HeatsAHeadTable
+public static class HeatsAHeadTable
 {
     private static readonly ImmutableArray<Column> Columns =
     [

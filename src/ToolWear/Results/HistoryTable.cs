@@ -5,11 +5,12 @@ using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
 using ToolWear.Core.Wear;
 using ToolWear.Core.Wear.Histories;
+using ToolWear.Tables;
 
 namespace ToolWear.Results;
 
 /// <summary>The wear history, one row a reading, with the pinned columns.</summary>
-internal static class HistoryTable
+public static class HistoryTable
 {
     private static readonly ImmutableArray<Column> Columns =
     [
@@ -87,7 +88,7 @@ internal static class HistoryTable
             Cell.Of(left?.Q50, Words.About),
             Cell.Of(left?.Q10, Words.About),
             Cell.Of(left?.Q90, Words.About),
-            Cell.Of(gauge.IsSuspect(reading) ? Words.Suspect : "", none: ""),
+            Cell.Of(gauge.IsSuspect(reading) ? Words.Suspect : "", shownIfEmpty: ""),
         ];
     }
 

@@ -1,10 +1,11 @@
 using System.Collections.Immutable;
 using ToolWear.Core.Planning;
+using ToolWear.Tables;
 
 namespace ToolWear.Results;
 
 /// <summary>The open orders by due date.</summary>
-internal static class OrderTable
+public static class OrderTable
 {
     private static readonly ImmutableArray<Column> Columns =
     [

@@ -5,7 +5,7 @@ using ToolWear.Core.Sections;
 namespace ToolWear.Results;
 
 /// <summary>Outlines of sections as SVG.</summary>
-internal static class OutlineSvg
+public static class OutlineSvg
 {
     private const double MarginMm = 1;
 

@@ -3,11 +3,12 @@ using System.Globalization;
 using ToolWear.Core.Planning;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
+using ToolWear.Tables;
 
 namespace ToolWear.Results;
 
 /// <summary>The patterns stage by stage.</summary>
-internal static class PatternTable
+public static class PatternTable
 {
     private static readonly ImmutableArray<Column> Columns =
     [

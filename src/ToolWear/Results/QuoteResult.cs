@@ -2,14 +2,14 @@ using System.Collections.Immutable;
 using System.Globalization;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Planning;
-using ToolWear.Pens;
+using ToolWear.Tables;
 
 namespace ToolWear.Results;
 
 /// <summary>A quote for an odd eye: the tools of the set, and what the heads pay.</summary>
 /// <param name="Quote">The quote.</param>
 /// <param name="Units">The unit for people.</param>
-internal sealed record QuoteResult(OddEyeQuote Quote, LengthUnit Units)
+public sealed record QuoteResult(OddEyeQuote Quote, LengthUnit Units)
 {
     private static readonly Func<double, string> Money = value => value.ToString("F2", CultureInfo.InvariantCulture);
 
@@ -46,12 +46,12 @@ internal sealed record QuoteResult(OddEyeQuote Quote, LengthUnit Units)
     /// <summary>The quote as JSON.</summary>
     /// <returns>Indented JSON with a line end.</returns>
     public string ToJson() =>
-        JsonPen.Of(json =>
+        JsonText.Of(json =>
         {
             json.WriteStartObject();
             foreach (Figure figure in Figures.All)
             {
-                JsonPen.Write(json, figure.Name, figure.Value);
+                JsonText.Write(json, figure.Name, figure.Value);
             }
 
             json.WritePropertyName("tools");

@@ -3,11 +3,12 @@ using System.Globalization;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Planning;
 using ToolWear.Core.Tools;
+using ToolWear.Tables;
 
 namespace ToolWear.Results;
 
 /// <summary>The series for an eye, a row a place.</summary>
-internal static class SeriesTable
+public static class SeriesTable
 {
     private static readonly ImmutableArray<Column> Columns =
     [

@@ -1,6 +1,5 @@
 using System.Text;
 using ToolWear.Core.Wear;
-using ToolWear.Pens;
 using ToolWear.Results;
 
 namespace ToolWear.Sheets;

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Wear;
 using ToolWear.Results;
+using ToolWear.Tables;
 
 namespace ToolWear.Sheets;
 
@@ -48,10 +49,10 @@ internal static class RackSheet
     private static Table Table(ShopForecasts all, LengthUnit units)
     {
         Table rack = RackTable.Of(all, units);
-        Cell At(ImmutableArray<Cell> row, string column) => row[rack.IndexOf(column)];
+        Cell Cell(ImmutableArray<Cell> row, string column) => row[rack.IndexOf(column)];
         string? FromTo(ImmutableArray<Cell> row, ToolForecast tool) =>
-            At(row, "left_lo90").IsNumber
-                ? $"{At(row, "left_lo90").Shown}-{At(row, "left_hi90").Shown}{(tool.FollowedToItsLimit ? "" : Words.NotFollowedMark)}"
+            Cell(row, "left_lo90").IsNumber
+                ? $"{Cell(row, "left_lo90").Shown}-{Cell(row, "left_hi90").Shown}{(tool.FollowedToItsLimit ? "" : Words.NotFollowedMark)}"
                 : null;
         ImmutableArray<Column> columns = [.. Headings.Select(heading => new Column(null, heading))];
         return new(
@@ -63,22 +64,24 @@ internal static class RackSheet
                         (ImmutableArray<Cell>)
                             [
                                 row[0],
-                                At(row, "tool"),
-                                At(row, "eye"),
+                                Cell(row, "tool"),
+                                Cell(row, "eye"),
                                 row[rack.IndexOfHeading("What")],
-                                Cell.Of(tool.Deciding is { } gauge ? Words.ScrapAt(gauge.History.Gauge, units) : null),
+                                Tables.Cell.Of(
+                                    tool.Deciding is { } gauge ? Words.ScrapAt(gauge.History.Gauge, units) : null
+                                ),
                                 row[rack.IndexOfHeading("Worn")],
                                 row[rack.IndexOfHeading("Of")],
-                                At(row, "heats_left"),
-                                Cell.Of(FromTo(row, tool)),
-                                Cell.Of(
-                                    At(row, "eye_length_mm").IsNumber
-                                        ? $"{At(row, "eye_length_mm").Shown} x {At(row, "eye_width_mm").Shown}"
+                                Cell(row, "heats_left"),
+                                Tables.Cell.Of(FromTo(row, tool)),
+                                Tables.Cell.Of(
+                                    Cell(row, "eye_length_mm").IsNumber
+                                        ? $"{Cell(row, "eye_length_mm").Shown} x {Cell(row, "eye_width_mm").Shown}"
                                         : null
                                 ),
                                 DriveMark.Of(all, tool, units).MarkMm,
-                                At(row, "verdict"),
-                                At(row, "looked_over_on"),
+                                Cell(row, "verdict"),
+                                Cell(row, "looked_over_on"),
                             ]
                 ),
             ]

@@ -10,8 +10,10 @@ internal static class Programs
 {
     private static string Folder => AppContext.BaseDirectory;
 
-    /// <summary>The program as it is built.</summary>
-    public static string ToolWear => Path.Combine(Folder, OperatingSystem.IsWindows() ? "toolwear.exe" : "toolwear");
+    /// <summary>The program as it is built, or the one that TOOLWEAR_PROGRAM names.</summary>
+    public static string ToolWear =>
+        Environment.GetEnvironmentVariable("TOOLWEAR_PROGRAM")
+        ?? Path.Combine(Folder, OperatingSystem.IsWindows() ? "toolwear.exe" : "toolwear");
 
     /// <summary>Runs the program to its end.</summary>
     /// <param name="folder">The current folder.</param>
@@ -49,10 +51,16 @@ internal static class Programs
         return Process.Start(start)!;
     }
 
-    private static string Own =>
+    /// <summary>This program.</summary>
+    public static string Own =>
         Path.Combine(Folder, OperatingSystem.IsWindows() ? "ToolWear.Ordeals.exe" : "ToolWear.Ordeals");
 
-    private static Ended End(string program, string folder, string[] arguments)
+    /// <summary>Runs any program to its end.</summary>
+    /// <param name="program">The program.</param>
+    /// <param name="folder">The current folder.</param>
+    /// <param name="arguments">The command line.</param>
+    /// <returns>What it came to.</returns>
+    public static Ended End(string program, string folder, string[] arguments)
     {
         using Process process = Start(program, folder, arguments);
         process.StandardInput.Close();

@@ -5,9 +5,8 @@ using ToolWear.Commands.Calls;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Tools;
 using ToolWear.Core.Wear.Lifetimes;
-using ToolWear.Pens;
-using ToolWear.Results;
 using ToolWear.Storage.Csv;
+using ToolWear.Tables;
 
 namespace ToolWear.Commands.Figures;
 
@@ -98,7 +97,7 @@ internal static class LifetimesVerb
     }
 
     private static string Json(int tools, SuddenFailures failures, Table survival) =>
-        JsonPen.Of(json =>
+        JsonText.Of(json =>
         {
             json.WriteStartObject();
             json.WriteNumber("tools", tools);

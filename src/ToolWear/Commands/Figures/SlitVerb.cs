@@ -5,6 +5,7 @@ using ToolWear.Core.Ledger;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Sections;
 using ToolWear.Results;
+using ToolWear.Tables;
 
 namespace ToolWear.Commands.Figures;
 
@@ -95,7 +96,7 @@ internal static class SlitVerb
                             [
                                 Cell.Of(slit.LengthMm, FigureOptions.Decimals(1)),
                                 Cell.Of(slit.StretchShare, percent),
-                                Cell.Of(slit.Warning, none: ""),
+                                Cell.Of(slit.Warning, shownIfEmpty: ""),
                             ]
                     ),
                 ]

@@ -7,6 +7,7 @@ using ToolWear.Core.Planning;
 using ToolWear.Core.Shops;
 using ToolWear.Results;
 using ToolWear.Sheets;
+using ToolWear.Tables;
 
 namespace ToolWear.Commands.Plans;
 

@@ -9,6 +9,7 @@ using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
 using ToolWear.Core.Wear;
 using ToolWear.Results;
+using ToolWear.Tables;
 
 namespace ToolWear.Commands.Plans;
 

@@ -18,7 +18,7 @@ namespace ToolWear.Screens.CaliperRound;
 /// <param name="Expected">Where the reading is expected, null where no forecast speaks.</param>
 /// <param name="Typed">What is typed.</param>
 /// <param name="By">Who looks, null where nobody is named.</param>
-internal sealed record InHand(
+public sealed record InHand(
     ToolInShop Tool,
     GaugeHistory? History,
     string Of,
@@ -28,7 +28,7 @@ internal sealed record InHand(
 );
 
 /// <summary>The text of the caliper round.</summary>
-internal static class CaliperRoundText
+public static class CaliperRoundText
 {
     private const int ListWidth = 28;
 

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using ToolWear.Core.Shops;
-using ToolWear.Pens;
-using ToolWear.Results.Tools;
+using ToolWear.Results;
 using ToolWear.Screens.CaliperRound;
 using ToolWear.Screens.Drawing;
 
@@ -33,7 +32,7 @@ public static class LoansText
         {
             int rows = RowsFor(body.Height);
             int first = place.Show(loans.Length, rows);
-            string[] lines = LoanTable.Columns.Over(loans).ToText(body.Width - 2).TrimEnd('\n').Split('\n');
+            string[] lines = LoanTable.Of(loans).ToText(body.Width - 2).TrimEnd('\n').Split('\n');
             body.Put(2, y++, lines[0], Ink.Strong);
             for (int i = first; i < Math.Min(loans.Length, first + rows); i++, y++)
             {

@@ -1,9 +1,9 @@
 using System.Text;
 
-namespace ToolWear.Pens;
+namespace ToolWear.Results;
 
 /// <summary>Sentences laid out in lines of the narrowest screen.</summary>
-internal static class Wrapped
+public static class Wrapped
 {
     /// <summary>Columns of the narrowest screen.</summary>
     public const int Columns = 80;

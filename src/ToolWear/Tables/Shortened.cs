@@ -1,9 +1,9 @@
 using System.Text;
 
-namespace ToolWear.Pens;
+namespace ToolWear.Tables;
 
 /// <summary>Cuts names that are too long: their beginning stays, and their last words, which tell a tool's place.</summary>
-internal static class Shortened
+public static class Shortened
 {
     private const int MostTail = 14;
     private const int LeastHead = 4;
