@@ -141,30 +141,6 @@ public sealed class Store : IDisposable
         }
     }
 
-    /// <summary>The entries that concern a tool.</summary>
-    /// <param name="tool">Its mark, letter for letter.</param>
-    /// <returns>In order.</returns>
-    public ImmutableArray<StoredEntry> EntriesOfTool(string tool) =>
-        _documents.Find(
-            documents => documents.OfTool(tool),
-            all => all.Where(entry => entry.Tools.Contains(tool, StringComparer.Ordinal))
-        );
-
-    /// <summary>The entries of a day.</summary>
-    /// <param name="day">The shop's day.</param>
-    /// <returns>In order.</returns>
-    public ImmutableArray<StoredEntry> EntriesOfDay(DateOnly day) =>
-        _documents.Find(documents => documents.OfDay(day), all => all.Where(entry => entry.Day == day));
-
-    /// <summary>The newest entries.</summary>
-    /// <param name="count">How many at most, 1 or more.</param>
-    /// <returns>In order, the newest last.</returns>
-    public ImmutableArray<StoredEntry> NewestEntries(int count)
-    {
-        ArgumentOutOfRangeException.ThrowIfLessThan(count, 1);
-        return _documents.Find(documents => documents.Newest(count), all => all.TakeLast(count));
-    }
-
     /// <summary>Compares every document with the journal, and builds them anew where one differs.</summary>
     /// <returns>Whether they were as they should be.</returns>
     internal bool VerifyDocuments() => _documents.Verify();

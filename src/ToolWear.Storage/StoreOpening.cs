@@ -24,7 +24,7 @@ internal static class StoreOpening
     )
     {
         // the documents open on their thread while the journal is read on this one
-        Task<DocumentMark?> opening = documents.Open();
+        Task opening = documents.Open();
         string path = store.Paths.Journal;
         IDiskFile file = store.Disk.OpenToWrite(path);
         try

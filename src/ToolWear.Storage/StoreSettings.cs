@@ -1,18 +1,15 @@
-using System.Collections.Immutable;
 using ToolWear.Storage.Journal;
 
 namespace ToolWear.Storage;
 
 /// <summary>What the store must be told about entries, time and chance.</summary>
 /// <param name="Kinds">The kinds of entry this program can read and write.</param>
-/// <param name="ToolsOf">The marks of the tools an entry (its JSON in UTF-8) concerns, in a fixed order; pure.</param>
 /// <param name="Clock">The time.</param>
 /// <param name="NewShopId">A new random id, 32 lower hex digits; asked once in the life of a shop.</param>
-/// <param name="Patience">How long work on the documents may go on without a sign of life; null for twenty seconds.</param>
+/// <param name="WatchLimit">How long work on the documents may go on without a sign of life; null for twenty seconds.</param>
 public sealed record StoreSettings(
     KnownKinds Kinds,
-    Func<ReadOnlySpan<byte>, ImmutableArray<string>> ToolsOf,
     TimeProvider Clock,
     Func<string> NewShopId,
-    TimeSpan? Patience = null
+    TimeSpan? WatchLimit = null
 );

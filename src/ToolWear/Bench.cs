@@ -32,12 +32,7 @@ public sealed class Bench : IDisposable
     /// <param name="site">The world around.</param>
     /// <returns>The settings.</returns>
     public static StoreSettings Settings(Site site) =>
-        new(
-            new KnownKinds(EntryFormat.Known),
-            body => [.. EntryFormat.Read(body).Tools.Select(mark => mark.Text)],
-            site.Clock,
-            site.NewShopId
-        );
+        new(new KnownKinds(EntryFormat.Known), site.Clock, site.NewShopId);
 
     /// <summary>Opens a store to write, and makes it where there is none.</summary>
     /// <param name="site">The world around.</param>

@@ -14,12 +14,7 @@ internal static class StoreMade
 {
     /// <summary>What the store is told.</summary>
     public static StoreSettings Settings { get; } =
-        new(
-            new KnownKinds(EntryFormat.Known),
-            body => [.. EntryFormat.Read(body).Tools.Select(mark => mark.Text)],
-            TimeProvider.System,
-            () => new string('0', 32)
-        );
+        new(new KnownKinds(EntryFormat.Known), TimeProvider.System, () => new string('0', 32));
 
     /// <summary>Makes it.</summary>
     /// <param name="path">Where; nothing may stand there.</param>

@@ -17,7 +17,6 @@ public sealed class RandomLedgerTests
     private static readonly StoreSettings Settings = TestShop.Settings() with
     {
         Kinds = new KnownKinds(EntryFormat.Known),
-        ToolsOf = body => [.. EntryFormat.Read(body).Tools.Select(mark => mark.Text)],
     };
 
     [Fact]

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Text.Json;
 using ToolWear.Storage.Disks;
 using ToolWear.Storage.Journal;
 using ToolWear.Testing.Disks;
@@ -19,19 +18,12 @@ internal static class TestShop
 
     internal static readonly StorePaths OnCrashingDisk = new(CrashingDisk.Folder + "/shop.db");
 
-    internal static StoreSettings Settings() =>
-        new(Kinds, ToolsOf, new SteadyClock(), () => Id, TimeSpan.FromSeconds(4));
+    internal static StoreSettings Settings() => new(Kinds, new SteadyClock(), () => Id, TimeSpan.FromSeconds(4));
 
     internal static string Heats(string tool, int heats) =>
         $$"""{"kind":"heats","v":1,"tool":"{{tool}}","heats":{{heats}}}""";
 
     internal static string Note(int length) => $$"""{"kind":"note","v":1,"text":"{{new string('n', length)}}"}""";
-
-    internal static ImmutableArray<string> ToolsOf(ReadOnlySpan<byte> body)
-    {
-        using var json = JsonDocument.Parse(body.ToArray());
-        return json.RootElement.TryGetProperty("tool", out JsonElement tool) ? [tool.GetString() ?? ""] : [];
-    }
 
     /// <summary>Opens the store and collects what it accepted.</summary>
     internal static Store Open(StorePaths paths, IDisk disk, List<JournalLine>? lines = null) =>

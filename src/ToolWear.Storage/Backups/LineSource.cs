@@ -1,4 +1,5 @@
 using System.Diagnostics.CodeAnalysis;
+using LiteDB;
 using ToolWear.Storage.Disks;
 using ToolWear.Storage.Documents;
 using ToolWear.Storage.Journal;
@@ -17,9 +18,9 @@ internal sealed class LineSource : IDisposable
 
     private readonly List<(IDiskFile File, JournalReader Reader)> _backups = [];
     private readonly List<JournalLine?> _at = [];
-    private readonly PatientThread _atDocuments = new();
+    private readonly WatchedThread _atDocuments = new(WatchedThread.UsualLimit);
     private readonly LedgerDocuments? _documents;
-    private IEnumerator<StoredEntry?>? _stored;
+    private IEnumerator<BsonDocument>? _stored;
     private bool _hasStored;
 
     /// <summary>Opens what there is; what cannot be opened is not there.</summary>
@@ -82,38 +83,37 @@ internal sealed class LineSource : IDisposable
 
     private JournalLine? FromDocuments(string shop, long seq, uint before)
     {
-        List<StoredEntry> entries = [];
         if (_documents is not { } documents || Mark?.Shop != shop)
         {
             return null;
         }
-        if (!_atDocuments.TryRun(() => TakeLine(documents, seq, entries)))
+        JournalLine? line = null;
+        if (!_atDocuments.TryRun(() => line = EntryDocument.LineOf(DocumentsOf(documents, seq))))
         {
             _stored = null;
-            return null;
         }
-        return entries is [{ } first, ..]
-            ? Proven(new JournalLine(seq, first.At, first.Day, [.. entries.Select(e => e.Body)], first.LineCrc), before)
-            : null;
+        return line is not null && line.Seq == seq ? Proven(line, before) : null;
     }
 
     // one pass through the documents, since lines are asked for in rising order
-    private void TakeLine(LedgerDocuments documents, long seq, List<StoredEntry> entries)
+    private List<BsonDocument> DocumentsOf(LedgerDocuments documents, long seq)
     {
         if (_stored is null)
         {
-            _stored = documents.From(seq).GetEnumerator();
+            _stored = documents.Between(seq, long.MaxValue).GetEnumerator();
             _hasStored = _stored.MoveNext();
         }
-        while (_hasStored && (_stored.Current is null || _stored.Current.Seq < seq))
+        while (_hasStored && _stored.Current["_id"] < seq)
         {
             _hasStored = _stored.MoveNext();
         }
-        while (_hasStored && _stored.Current is { } entry && entry.Line == seq)
+        var entries = new List<BsonDocument>();
+        while (_hasStored && _stored.Current["line"] == seq)
         {
-            entries.Add(entry);
+            entries.Add(_stored.Current);
             _hasStored = _stored.MoveNext();
         }
+        return entries;
     }
 
     private JournalLine? FromBackups(string shop, long seq, uint before)

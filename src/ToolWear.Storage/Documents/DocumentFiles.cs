@@ -1,3 +1,4 @@
+using System.Buffers.Binary;
 using System.Globalization;
 using ToolWear.Storage.Disks;
 
@@ -9,6 +10,10 @@ internal static class DocumentFiles
     // The first page of a LiteDB 5 file: 8192 bytes, at 32 these words, behind them the version 8
     private const int PageSize = 8192;
     private const int WordsAt = 32;
+    private const int LastPageKind = 4;
+
+    // what a transaction that was cut short can have counted and not written
+    private const int PagesAhead = 20_000;
 
     private static ReadOnlySpan<byte> WordsAndVersion => "** This is a LiteDB file **\u0008"u8;
 
@@ -43,6 +48,36 @@ internal static class DocumentFiles
             default:
                 return Content.Foreign;
         }
+    }
+
+    /// <summary>Looks at the second part of the documents without changing it.</summary>
+    /// <remarks>
+    /// Of LiteDB 5's page the first four bytes say where in FILE it goes, and the fifth its kind, 0 to 4. The database has
+    /// no checksums: it would follow any noise, and make FILE terabytes long.
+    /// </remarks>
+    /// <param name="disk">The disk.</param>
+    /// <param name="paths">The store.</param>
+    /// <returns>False where it holds what cannot be a page of this FILE.</returns>
+    internal static bool IsSoundLog(IDisk disk, StorePaths paths)
+    {
+        if (disk.KindOf(paths.DocumentLog) != PathKind.PlainFile)
+        {
+            return disk.KindOf(paths.DocumentLog) == PathKind.Nothing;
+        }
+        using IDiskFile log = disk.OpenToRead(paths.DocumentLog);
+        using IDiskFile? file =
+            disk.KindOf(paths.Documents) == PathKind.PlainFile ? disk.OpenToRead(paths.Documents) : null;
+        long pages = ((file?.Length ?? 0) + log.Length) / PageSize;
+        Span<byte> head = stackalloc byte[5];
+        bool isSound = true;
+        for (long at = 0; isSound && at + PageSize <= log.Length; at += PageSize)
+        {
+            isSound =
+                log.Read(at, head) == head.Length
+                && BinaryPrimitives.ReadUInt32LittleEndian(head) <= pages + PagesAhead
+                && head[^1] <= LastPageKind;
+        }
+        return isSound;
     }
 
     /// <summary>Moves both files of the database out of the way, never only one: a stale second part would be read into a new first.</summary>

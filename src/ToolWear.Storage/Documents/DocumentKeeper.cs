@@ -1,5 +1,4 @@
 using System.Collections.Concurrent;
-using System.Collections.Immutable;
 using System.Diagnostics.CodeAnalysis;
 using ToolWear.Storage.Disks;
 using ToolWear.Storage.Journal;
@@ -7,27 +6,19 @@ using ToolWear.Storage.Journal;
 namespace ToolWear.Storage.Documents;
 
 /// <summary>Keeps the documents behind the journal, on a thread of their own; everything about them happens there, in order.</summary>
-/// <remarks>
-/// Nothing that goes wrong here reaches an append: the documents are built anew, and where that fails too, what they would
-/// answer is read from the journal, slower and the same.
-/// </remarks>
+/// <remarks>Nothing that goes wrong here reaches an append: the documents are built anew, and where that fails too, stand still.</remarks>
 internal sealed class DocumentKeeper : IDisposable
 {
     private readonly IDisk _disk;
     private readonly StorePaths _paths;
-    private readonly StoreSettings _settings;
+    private readonly TimeProvider _clock;
     private readonly DocumentReplay _replay;
-    private readonly BlockingCollection<Action> _work = [];
+    private readonly WatchedThread _thread;
     private readonly ConcurrentQueue<StoreFinding> _findings = new();
     private readonly ConcurrentQueue<(JournalLine Line, JournalPoint Point)> _waiting = new();
-    private readonly Thread _owner;
-    private readonly Patience _patience;
+    private bool _isClosed;
 
-    // for whoever asks: the end of the journal, and whether the owner thread was left behind, going round in circles
-    private volatile JournalPoint? _latest;
-    private volatile bool _isLost;
-
-    // for the owner thread alone
+    // for the thread alone
     private LedgerDocuments? _documents;
     private JournalPoint? _point;
     private string? _why;
@@ -43,124 +34,60 @@ internal sealed class DocumentKeeper : IDisposable
     {
         _disk = disk;
         _paths = paths;
-        _patience = new Patience(settings.Patience ?? Documents.Patience.Usual);
-        // each entry that passes is a sign of life
-        _settings = settings with
-        {
-            ToolsOf = body =>
-            {
-                _patience.Beat();
-                return settings.ToolsOf(body);
-            },
-        };
-        _replay = new DocumentReplay(disk, paths, _settings);
-        _owner = new Thread(Work) { IsBackground = true, Name = "documents" };
-        _owner.Start();
+        _clock = settings.Clock;
+        _thread = new WatchedThread(settings.WatchLimit ?? WatchedThread.UsualLimit);
+        _replay = new DocumentReplay(disk, paths.Journal, settings.Kinds, _thread.Beat);
     }
 
     /// <summary>What was found out of order so far.</summary>
     internal IEnumerable<StoreFinding> Findings => _findings;
 
     /// <summary>Opens the documents.</summary>
-    /// <returns>The task that opens them, for <see cref="Opened"/>.</returns>
-    internal Task<DocumentMark?> Open() => Ask(OpenFiles);
+    /// <returns>What opens them, for <see cref="Opened"/>.</returns>
+    internal Task Open() => _thread.Post(OpenFiles);
 
     /// <summary>Waits until the documents are open.</summary>
     /// <param name="opening">What <see cref="Open"/> gave.</param>
     /// <returns>How far they have come, or null where they are missing, not ours or not to be trusted.</returns>
-    internal DocumentMark? Opened(Task<DocumentMark?> opening) =>
-        IsDone(opening) ? opening.GetAwaiter().GetResult() : null;
+    internal DocumentMark? Opened(Task opening) => IsDone(opening) ? _documents?.Mark : null;
 
     /// <summary>Brings the documents up to the journal, from where they are or from nothing.</summary>
     /// <param name="point">The end of the journal.</param>
-    internal void Follow(JournalPoint point)
-    {
-        _latest = point;
-        if (!_isLost)
-        {
-            _work.Add(() =>
-            {
-                _point = point;
-                CatchUp(point);
-                if (_isDoubtful)
-                {
-                    _isDoubtful = false;
-                    _ = VerifyAll();
-                }
-            });
-        }
-    }
+    internal void Follow(JournalPoint point) => _ = _thread.Post(() => CatchUp(point));
 
     /// <summary>Adds a line that is durable.</summary>
     /// <param name="line">The line.</param>
     /// <param name="point">The end of the journal behind it.</param>
     internal void Add(JournalLine line, JournalPoint point)
     {
-        _latest = point;
-        if (!_isLost)
-        {
-            _waiting.Enqueue((line, point));
-            _work.Add(AddWaiting);
-        }
-    }
-
-    /// <summary>Asks the documents, behind everything added before.</summary>
-    /// <param name="ask">The question.</param>
-    /// <param name="fromJournal">The same question to all entries, for when the documents cannot answer.</param>
-    /// <returns>The entries, in order.</returns>
-    internal ImmutableArray<StoredEntry> Find(
-        Func<LedgerDocuments, ImmutableArray<StoredEntry>> ask,
-        Func<IEnumerable<StoredEntry>, IEnumerable<StoredEntry>> fromJournal
-    )
-    {
-        if (!_isLost)
-        {
-            Task<ImmutableArray<StoredEntry>> answer = Ask(() =>
-                Answer(ask) ?? Answer(ask) ?? [.. fromJournal(Journal(_point))]
-            );
-            if (IsDone(answer))
-            {
-                return answer.GetAwaiter().GetResult();
-            }
-        }
-        return [.. fromJournal(Journal(_latest))];
+        _waiting.Enqueue((line, point));
+        _ = _thread.Post(AddWaiting);
     }
 
     /// <summary>Compares every document with the journal, and builds all anew where one differs.</summary>
     /// <returns>Whether they were as they should be.</returns>
     internal bool Verify()
     {
-        if (_isLost)
-        {
-            return false;
-        }
-        Task<bool> verifying = Ask(VerifyAll);
-        return IsDone(verifying) && verifying.GetAwaiter().GetResult();
+        bool equal = false;
+        return IsDone(_thread.Post(() => equal = VerifyAll())) && equal;
     }
 
     /// <summary>Waits until everything added is done, and closes the documents.</summary>
     public void Dispose()
     {
-        if (!_work.IsAddingCompleted)
+        if (!_isClosed)
         {
-            _work.CompleteAdding();
-            if (_isLost)
-            {
-                return;
-            }
-            if (_patience.WaitFor(_owner))
-            {
-                _work.Dispose();
-                return;
-            }
-            LeaveBehind();
+            _isClosed = true;
+            _ = IsDone(_thread.Post(Close));
+            _thread.Dispose();
         }
     }
 
-    private bool IsDone(Task task)
+    private bool IsDone(Task step)
     {
-        bool isDone = _patience.WaitFor(task);
-        if (!isDone)
+        bool wasStuck = _thread.IsStuck;
+        bool isDone = _thread.Wait(step);
+        if (_thread.IsStuck && !wasStuck)
         {
             LeaveBehind();
         }
@@ -171,92 +98,45 @@ internal sealed class DocumentKeeper : IDisposable
     // anew instead of walking into the same circle.
     private void LeaveBehind()
     {
-        _isLost = true;
         Say(
             FindingKind.DocumentsUnavailable,
-            $"The documents in {_paths.Documents} are damaged so that reading them does not end; they were put aside, "
-                + "the journal answers instead, and the next opening builds them anew."
+            $"The documents in {_paths.Documents} are damaged so that reading them does not end; they were put aside, and "
+                + "the next opening builds them anew."
         );
-        _ = Guarded(() => DocumentFiles.MoveAside(_disk, _paths, _settings.Clock));
+        _ = Guarded(() => DocumentFiles.MoveAside(_disk, _paths, _clock));
     }
 
-    private Task<T> Ask<T>(Func<T> question)
+    private void OpenFiles()
     {
-        var answer = new TaskCompletionSource<T>(TaskCreationOptions.RunContinuationsAsynchronously);
-        _work.Add(() =>
-        {
-            try
-            {
-                answer.SetResult(question());
-            }
-            catch (Exception e)
-            {
-                answer.SetException(e);
-                throw;
-            }
-        });
-        return answer.Task;
-    }
-
-    [SuppressMessage(
-        "Design",
-        "CA1031:Do not catch general exception types",
-        Justification = "what a question threw is thrown again where it was asked; the thread has to live"
-    )]
-    private void Work()
-    {
-        foreach (Action piece in _work.GetConsumingEnumerable())
-        {
-            if (_isLost)
-            {
-                break;
-            }
-            try
-            {
-                _patience.Beat();
-                piece();
-            }
-            catch (Exception e)
-            {
-                GiveUp(e.Message);
-            }
-            finally
-            {
-                _patience.Rest();
-            }
-        }
-        _patience.Beat();
-        Close();
-        _patience.Rest();
-    }
-
-    private DocumentMark? OpenFiles()
-    {
-        // Who closes the documents takes their second part away. Where it is still there nobody did, and an index can lack
-        // what its documents do not: it is compared whole, behind the opening.
+        // Who closes the documents takes their second part away. Where it is still there nobody did, and they are
+        // compared whole, behind the opening.
         _isDoubtful = _disk.KindOf(_paths.DocumentLog) != PathKind.Nothing;
         switch (DocumentFiles.Look(_disk, _paths.Documents))
         {
             case DocumentFiles.Content.Documents:
                 _ = Guarded(() => _documents = LedgerDocuments.Open(_disk, _paths));
-                return _documents?.Mark;
+                return;
             case DocumentFiles.Content.Foreign:
                 _why = "were no document database";
-                return null;
+                return;
             default:
                 _why = "were missing";
-                return null;
+                return;
         }
     }
 
     private void CatchUp(JournalPoint point)
     {
-        bool caughtUp = false;
-        if (_documents is { } documents && Guarded(() => caughtUp = _replay.CatchUp(documents, point)) && caughtUp)
+        _point = point;
+        if (_documents is not { } documents || !Guarded(() => _replay.CatchUp(documents, point)))
         {
-            return;
+            Rebuild(point);
         }
-        Rebuild(point);
+        if (_isDoubtful)
+        {
+            _isDoubtful = false;
+            _ = VerifyAll();
+        }
     }
 
     // Whatever waits goes into one transaction: a transaction costs more than a document.
@@ -283,22 +163,12 @@ internal sealed class DocumentKeeper : IDisposable
         if (_isDiskTrouble)
         {
             // a full disk is no reason to build anew on it: the next opening goes on from here
-            GiveUp(_why ?? "");
+            GiveUp();
         }
         else
         {
             Rebuild(point);
         }
-    }
-
-    private ImmutableArray<StoredEntry>? Answer(Func<LedgerDocuments, ImmutableArray<StoredEntry>> ask)
-    {
-        ImmutableArray<StoredEntry>? answer = null;
-        if (_documents is { } documents && !Guarded(() => answer = ask(documents)) && _point is { } point)
-        {
-            Rebuild(point);
-        }
-        return answer;
     }
 
     private bool VerifyAll()
@@ -309,7 +179,7 @@ internal sealed class DocumentKeeper : IDisposable
         }
         // what was compared behind the opening is not compared again for a check
         bool equal = _verified == point;
-        if (equal || (Guarded(() => equal = DocumentVerification.Matches(documents, Journal(point), point)) && equal))
+        if (equal || (Guarded(() => equal = _replay.Matches(documents, point)) && equal))
         {
             _verified = point;
             return true;
@@ -320,43 +190,38 @@ internal sealed class DocumentKeeper : IDisposable
 
     private void Rebuild(JournalPoint point)
     {
-        if (_isLost)
-        {
-            // another may hold the files by now
-            return;
-        }
         Close();
         _isDoubtful = false;
         _verified = null;
         bool isNew = point.Seq == 0 && DocumentFiles.Look(_disk, _paths.Documents) == DocumentFiles.Content.Nothing;
+        string why = _why ?? "did not match the journal";
         bool rebuilt = Guarded(() =>
         {
-            DocumentFiles.MoveAside(_disk, _paths, _settings.Clock);
+            DocumentFiles.MoveAside(_disk, _paths, _clock);
             _documents = LedgerDocuments.Open(_disk, _paths);
-            _replay.Fill(_documents, point);
+            _replay.CatchUp(_documents, point);
         });
         if (!rebuilt)
         {
-            GiveUp(_why ?? "");
+            GiveUp();
         }
         else if (!isNew)
         {
             Say(
                 FindingKind.DocumentsRebuilt,
-                $"The documents in {_paths.Documents} {_why ?? "did not match the journal"}; they were built anew from it."
+                $"The documents in {_paths.Documents} {why}; they were built anew from the journal."
             );
         }
         _why = null;
     }
 
-    private IEnumerable<StoredEntry> Journal(JournalPoint? point) => point is not null ? _replay.Entries(point) : [];
-
-    private void GiveUp(string why)
+    private void GiveUp()
     {
+        string why = _why ?? "";
         Close();
         Say(
             FindingKind.DocumentsUnavailable,
-            $"The documents in {_paths.Documents} cannot be used now ({why}); the journal answers instead."
+            $"The documents in {_paths.Documents} {why}; they stand still, the journal has everything."
         );
     }
 

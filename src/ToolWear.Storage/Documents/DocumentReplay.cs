@@ -1,108 +1,114 @@
+using LiteDB;
 using ToolWear.Storage.Disks;
 using ToolWear.Storage.Journal;
 
 namespace ToolWear.Storage.Documents;
 
-/// <summary>Makes documents of the lines of a journal.</summary>
+/// <summary>Makes documents of the lines of a journal, and compares them with it.</summary>
 /// <param name="disk">The disk.</param>
-/// <param name="paths">The store.</param>
-/// <param name="settings">What the store was told.</param>
-internal sealed class DocumentReplay(IDisk disk, StorePaths paths, StoreSettings settings)
+/// <param name="journal">The journal's path.</param>
+/// <param name="kinds">What this program knows.</param>
+/// <param name="beat">Told of each line that passes.</param>
+internal sealed class DocumentReplay(IDisk disk, string journal, KnownKinds kinds, Action beat)
 {
-    /// <summary>Brings documents up to a place in the journal from where they are.</summary>
+    // the database keeps all that one question has touched
+    private const int Piece = 250;
+
+    /// <summary>Brings documents up to a place in the journal from where they are; empty ones from its beginning.</summary>
     /// <param name="documents">The documents.</param>
     /// <param name="point">The place.</param>
-    /// <returns>False where they are not of this journal; then they are as they were.</returns>
-    internal bool CatchUp(LedgerDocuments documents, JournalPoint point)
+    /// <exception cref="InvalidDataException">They are not of this journal; they are as they were.</exception>
+    internal void CatchUp(LedgerDocuments documents, JournalPoint point)
     {
-        if (documents.Mark is not { } mark || mark.Shop != point.Shop || mark.Seq > point.Seq)
+        var start = new DocumentMark(point.Shop, 0, JournalFormat.FirstLine(point.Shop).Crc);
+        if (documents.Mark is null)
         {
-            return false;
+            documents.Add([], start);
         }
-        return mark.Seq == point.Seq ? mark.Crc == point.Crc : ReplayFrom(documents, mark, point);
+        DocumentMark mark = documents.Mark ?? start;
+        if (mark.Shop != point.Shop || mark.Seq > point.Seq)
+        {
+            throw new InvalidDataException("they are not of this journal");
+        }
+        if (mark != new DocumentMark(point.Shop, point.Seq, point.Crc))
+        {
+            Add(documents, Lines(point).Where(line => IsBehind(line, mark)), point.Shop);
+        }
+        if (documents.Mark != new DocumentMark(point.Shop, point.Seq, point.Crc))
+        {
+            throw new InvalidDataException("they are not of this journal");
+        }
     }
 
-    /// <summary>Fills empty documents up to a place in the journal.</summary>
-    /// <param name="documents">The documents, new.</param>
-    /// <param name="point">The place.</param>
-    internal void Fill(LedgerDocuments documents, JournalPoint point)
-    {
-        uint first = JournalFormat.FirstLine(point.Shop).Crc;
-        var mark = new DocumentMark(point.Shop, 0, first);
-        documents.Begin(mark);
-        if (!ReplayFrom(documents, mark, point))
-        {
-            throw new InvalidDataException("The journal changed while it was read.");
-        }
-    }
-
-    /// <summary>Adds the entries of lines.</summary>
-    /// <param name="documents">The documents, up to the line before.</param>
+    /// <summary>Adds the entries of lines that are not there yet.</summary>
+    /// <param name="documents">The documents, up to the first of the lines or into it.</param>
     /// <param name="lines">The lines, following on each other.</param>
     /// <param name="shop">The shop's id.</param>
     internal void Add(LedgerDocuments documents, IEnumerable<JournalLine> lines, string shop)
     {
-        IEnumerable<StoredEntry> entries = lines.SelectMany(line => StoredEntry.Of(line, settings));
-        foreach (StoredEntry[] part in entries.Chunk(LedgerDocuments.Batch))
+        long last = documents.Mark?.Seq ?? 0;
+        IEnumerable<BsonDocument> entries = lines.SelectMany(Documents).Where(entry => entry["_id"].AsInt64 > last);
+        foreach (BsonDocument[] part in entries.Chunk(LedgerDocuments.Batch))
         {
-            documents.Add(part, new DocumentMark(shop, part[^1].Seq, part[^1].LineCrc));
+            documents.Add(part, new DocumentMark(shop, part[^1]["_id"].AsInt64, (uint)part[^1]["crc"].AsInt64));
         }
     }
 
-    /// <summary>All entries up to a place in the journal, read from it.</summary>
-    /// <param name="point">The place.</param>
-    /// <returns>In order, one at a time.</returns>
-    internal IEnumerable<StoredEntry> Entries(JournalPoint point)
+    /// <summary>Compares every document with the journal.</summary>
+    /// <remarks>This thread, the only one that may, reads the documents; beside it a second reads the journal and compares.</remarks>
+    /// <param name="documents">The documents.</param>
+    /// <param name="point">The end of the journal.</param>
+    /// <returns>Whether they say the same.</returns>
+    internal bool Matches(LedgerDocuments documents, JournalPoint point)
     {
-        using IDiskFile file = disk.OpenToRead(paths.Journal);
-        var reader = new JournalReader(file, paths.Journal, settings.Kinds, point.Length);
-        while (reader.Next() is { } line)
-        {
-            foreach (StoredEntry entry in StoredEntry.Of(line, settings))
-            {
-                yield return entry;
-            }
-        }
-    }
-
-    private bool ReplayFrom(LedgerDocuments documents, DocumentMark mark, JournalPoint point)
-    {
-        using IDiskFile file = disk.OpenToRead(paths.Journal);
-        var reader = new JournalReader(file, paths.Journal, settings.Kinds, point.Length);
-        if (mark.Seq == 0 && reader.Crc != mark.Crc)
+        if (documents.Mark != new DocumentMark(point.Shop, point.Seq, point.Crc))
         {
             return false;
         }
-        var waiting = new List<StoredEntry>(LedgerDocuments.Batch);
-        while (reader.Next() is { } line)
+        using IEnumerator<BsonDocument> expected = Lines(point).SelectMany(Documents).GetEnumerator();
+        Task<bool> same = Task.FromResult(true);
+        try
         {
-            if (line.Seq <= mark.Seq && mark.Seq <= line.LastSeq && line.Crc != mark.Crc)
+            for (long first = 1; first <= point.Seq; first += Piece)
             {
-                return false;
-            }
-            if (line.LastSeq <= mark.Seq)
-            {
-                continue;
-            }
-            foreach (StoredEntry entry in StoredEntry.Of(line, settings).Where(entry => entry.Seq > mark.Seq))
-            {
-                waiting.Add(entry);
-                if (waiting.Count == LedgerDocuments.Batch)
+                List<BsonDocument> piece = [.. documents.Between(first, Math.Min(first + Piece - 1, point.Seq))];
+                if (!same.GetAwaiter().GetResult())
                 {
-                    Flush(documents, waiting, point.Shop);
+                    return false;
                 }
+                same = Task.Run(() =>
+                    piece.TrueForAll(found => expected.MoveNext() && EntryDocument.AreSame(expected.Current, found))
+                );
             }
+            return same.GetAwaiter().GetResult() && !expected.MoveNext();
         }
-        if (waiting.Count > 0)
+        finally
         {
-            Flush(documents, waiting, point.Shop);
+            Task.WaitAny(same);
         }
-        return true;
     }
 
-    private static void Flush(LedgerDocuments documents, List<StoredEntry> waiting, string shop)
+    private static bool IsBehind(JournalLine line, DocumentMark mark) =>
+        line.Seq <= mark.Seq && mark.Seq <= line.LastSeq && line.Crc != mark.Crc
+            ? throw new InvalidDataException("they are not of this journal")
+            : line.LastSeq > mark.Seq;
+
+    private IEnumerable<JournalLine> Lines(JournalPoint point)
     {
-        documents.Add(waiting, new DocumentMark(shop, waiting[^1].Seq, waiting[^1].LineCrc));
-        waiting.Clear();
+        using IDiskFile file = disk.OpenToRead(journal);
+        var reader = new JournalReader(file, journal, kinds, point.Length);
+        while (reader.Next() is { } line)
+        {
+            yield return line;
+        }
+    }
+
+    private IEnumerable<BsonDocument> Documents(JournalLine line)
+    {
+        foreach (BsonDocument document in EntryDocument.Of(line))
+        {
+            beat();
+            yield return document;
+        }
     }
 }

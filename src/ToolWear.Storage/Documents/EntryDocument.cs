@@ -1,142 +1,93 @@
-using System.Buffers;
-using System.Globalization;
-using System.IO.Hashing;
-using System.Text;
 using LiteDB;
 using ToolWear.Storage.Journal;
 
 namespace ToolWear.Storage.Documents;
 
-/// <summary>Maps entries and the mark to documents and back, by hand, each with a checksum of the whole document.</summary>
+/// <summary>Maps lines of the journal and the mark to documents and back, by hand.</summary>
 /// <remarks>
-/// The database has no checksums of its own: a flipped bit in a document is read back as if nothing were wrong. Moments
-/// and days are the journal's own text, so that a line can be made again letter for letter.
+/// <code>
+/// { _id: 7, day: "2026-11-24", kind: "heats-worked", v: 1, entry: { tool: "H5", heats: 3, ... },
+///   at: "2026-11-24T22:42:46.123Z", line: 7, crc: 2309737967, body: "{\"kind\":..." }
+/// </code>
+/// kind, v and entry are the fields of the entry, for other programs to read. The rest makes the line again letter for
+/// letter: line is the number of its first entry, crc its checksum, which proves it. The database has no checksums of its
+/// own: what a flipped bit does is found by comparing with the journal.
 /// </remarks>
 internal static class EntryDocument
 {
-    /// <summary>The document of an entry.</summary>
-    /// <param name="entry">An entry.</param>
-    /// <returns>Its document.</returns>
-    internal static BsonDocument Write(StoredEntry entry)
+    /// <summary>The documents of a line's entries.</summary>
+    /// <param name="line">A line.</param>
+    /// <returns>One for each, in order.</returns>
+    internal static IEnumerable<BsonDocument> Of(JournalLine line)
     {
-        string at = JournalFormat.AtText(entry.At);
-        string day = JournalFormat.DayText(entry.Day);
-        return new()
+        for (int i = 0; i < line.Bodies.Count; i++)
         {
-            ["_id"] = entry.Seq,
-            ["line"] = entry.Line,
-            ["at"] = at,
-            ["day"] = day,
-            ["kind"] = entry.Kind,
-            ["tools"] = new BsonArray(entry.Tools.Select(tool => new BsonValue(tool))),
-            ["body"] = entry.Body,
-            ["crc"] = (long)entry.LineCrc,
-            ["sum"] = Sum(entry, at, day),
-        };
-    }
-
-    /// <summary>Reads a document and tests it.</summary>
-    /// <param name="document">A document.</param>
-    /// <returns>The entry.</returns>
-    /// <exception cref="InvalidDataException">It is not as it was written.</exception>
-    internal static StoredEntry Read(BsonDocument document) => TryRead(document) ?? throw Damaged();
-
-    /// <summary>Reads a document and tests it.</summary>
-    /// <param name="document">A document.</param>
-    /// <returns>The entry, or null where it is not as it was written.</returns>
-    internal static StoredEntry? TryRead(BsonDocument document)
-    {
-        BsonValue id = document["_id"];
-        BsonValue tools = document["tools"];
-        BsonValue atText = document["at"];
-        BsonValue dayText = document["day"];
-        if (
-            !id.IsInt64
-            || !document["line"].IsInt64
-            || !tools.IsArray
-            || tools.AsArray.Any(tool => !tool.IsString)
-            || !document["kind"].IsString
-            || !document["body"].IsString
-            || !TryCrc(document["crc"], out uint crc)
-            || !atText.IsString
-            || !JournalFormat.TryAt(Utf8(atText), out DateTimeOffset at)
-            || !dayText.IsString
-            || !JournalFormat.TryDay(Utf8(dayText), out DateOnly day)
-        )
-        {
-            return null;
+            string body = line.Bodies[i];
+            var document = new BsonDocument { ["_id"] = line.Seq + i, ["day"] = JournalFormat.DayText(line.Day) };
+            foreach ((string name, BsonValue value) in JsonSerializer.Deserialize(body).AsDocument)
+            {
+                document[name] = value;
+            }
+            document["at"] = JournalFormat.AtText(line.At);
+            document["line"] = line.Seq;
+            document["crc"] = (long)line.Crc;
+            document["body"] = body;
+            yield return document;
         }
-        var entry = new StoredEntry(
-            id.AsInt64,
-            document["line"].AsInt64,
-            at,
-            day,
-            document["kind"].AsString,
-            [.. tools.AsArray.Select(tool => tool.AsString)],
-            document["body"].AsString,
-            crc
-        );
-        BsonValue sum = document["sum"];
-        return sum.IsInt64 && sum.AsInt64 == Sum(entry, atText.AsString, dayText.AsString) ? entry : null;
     }
+
+    /// <summary>The line whose entries documents are, not yet proven.</summary>
+    /// <param name="entries">The documents, in order.</param>
+    /// <returns>The line, or null where they are not written as documents are.</returns>
+    internal static JournalLine? LineOf(IReadOnlyList<BsonDocument> entries) =>
+        entries is [{ } first, ..]
+        && entries.All(entry => entry["body"].IsString)
+        && first["_id"].IsInt64
+        && TryCrc(first["crc"], out uint crc)
+        && JournalFormat.TryAt(Utf8(first["at"]), out DateTimeOffset at)
+        && JournalFormat.TryDay(Utf8(first["day"]), out DateOnly day)
+            ? new JournalLine(first["_id"].AsInt64, at, day, [.. entries.Select(entry => entry["body"].AsString)], crc)
+            : null;
+
+    /// <summary>Whether two documents say the same in the same words.</summary>
+    /// <param name="one">A document.</param>
+    /// <param name="other">Another.</param>
+    /// <returns>True where they are written with the same bytes.</returns>
+    internal static bool AreSame(BsonDocument one, BsonDocument other) =>
+        BsonSerializer.Serialize(one).AsSpan().SequenceEqual(BsonSerializer.Serialize(other));
 
     /// <summary>The document of the mark.</summary>
     /// <param name="mark">A mark.</param>
     /// <returns>Its document.</returns>
-    internal static BsonDocument Write(DocumentMark mark) =>
+    internal static BsonDocument Of(DocumentMark mark) =>
         new()
         {
             ["_id"] = 1L,
             ["shop"] = mark.Shop,
             ["seq"] = mark.Seq,
             ["crc"] = (long)mark.Crc,
-            ["sum"] = Sum(mark),
         };
 
-    /// <summary>Reads the document of the mark and tests it.</summary>
-    /// <param name="document">A document.</param>
+    /// <summary>Reads the document of the mark and compares it with the last entry.</summary>
+    /// <param name="mark">The document of the mark.</param>
+    /// <param name="find">The document of an entry by its number, null where there is none.</param>
     /// <returns>The mark.</returns>
-    /// <exception cref="InvalidDataException">It is not as it was written.</exception>
-    internal static DocumentMark ReadMark(BsonDocument document)
-    {
-        if (!document["shop"].IsString || !document["seq"].IsInt64 || !TryCrc(document["crc"], out uint crc))
-        {
-            throw Damaged();
-        }
-        var mark = new DocumentMark(document["shop"].AsString, document["seq"].AsInt64, crc);
-        BsonValue sum = document["sum"];
-        return sum.IsInt64 && sum.AsInt64 == Sum(mark) ? mark : throw Damaged();
-    }
+    /// <exception cref="InvalidDataException">They do not say the same: one of them is not as it was written.</exception>
+    internal static DocumentMark MarkOf(BsonDocument mark, Func<long, BsonDocument?> find) =>
+        mark["shop"].IsString
+        && mark["seq"].IsInt64
+        && TryCrc(mark["crc"], out uint crc)
+        && (mark["seq"].AsInt64 == 0 || find(mark["seq"].AsInt64)?["crc"] == mark["crc"])
+            ? new DocumentMark(mark["shop"].AsString, mark["seq"].AsInt64, crc)
+            : throw new InvalidDataException("the mark and the last entry do not say the same");
 
-    private static InvalidDataException Damaged() => new("A document is not as it was written.");
-
-    private static byte[] Utf8(BsonValue text) => Encoding.UTF8.GetBytes(text.AsString);
+    private static byte[] Utf8(BsonValue text) =>
+        text.IsString ? System.Text.Encoding.UTF8.GetBytes(text.AsString) : [];
 
     private static bool TryCrc(BsonValue value, out uint crc)
     {
         bool isCrc = value.IsInt64 && value.AsInt64 is >= 0 and <= uint.MaxValue;
         crc = isCrc ? (uint)value.AsInt64 : 0;
         return isCrc;
-    }
-
-    private static long Sum(StoredEntry entry, string at, string day)
-    {
-        string tools = string.Join('\t', entry.Tools);
-        return Sum(
-            string.Create(
-                CultureInfo.InvariantCulture,
-                $"{entry.Seq}\n{entry.Line}\n{at}\n{day}\n{entry.Kind}\n{tools}\n{entry.LineCrc}\n{entry.Body}"
-            )
-        );
-    }
-
-    private static long Sum(DocumentMark mark) => Sum($"{mark.Shop}\n{mark.Seq}\n{mark.Crc}");
-
-    private static long Sum(string text)
-    {
-        byte[] bytes = ArrayPool<byte>.Shared.Rent(Encoding.UTF8.GetMaxByteCount(text.Length));
-        uint sum = Crc32.HashToUInt32(bytes.AsSpan(0, Encoding.UTF8.GetBytes(text, bytes)));
-        ArrayPool<byte>.Shared.Return(bytes);
-        return sum;
     }
 }

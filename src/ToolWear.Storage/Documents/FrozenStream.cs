@@ -1,3 +1,5 @@
+using ToolWear.Storage.Disks;
+
 namespace ToolWear.Storage.Documents;
 
 /// <summary>What stopped the writing of a database, for both of its files.</summary>
@@ -12,11 +14,12 @@ internal sealed class Freeze
 
     /// <summary>Throws where something has stopped the writing.</summary>
     /// <exception cref="IOException">With what the disk said.</exception>
+    /// <exception cref="InvalidDataException">The database wrote where none of its pages can be.</exception>
     internal void ThrowIfStopped()
     {
         if (Why is { } why)
         {
-            throw new IOException(why.Message, why);
+            throw why is InvalidDataException ? why : new IOException(why.Message, why);
         }
     }
 }
@@ -32,6 +35,9 @@ internal sealed class Freeze
 internal sealed class FrozenStream(Stream inner, Freeze freeze) : Stream
 {
     private const int PageSize = 8192;
+
+    // a rotten page number would make a file of terabytes; no transaction of ours is near as large
+    private const long Far = 1L << 30;
 
     private readonly Dictionary<long, byte[]> _pages = [];
     private long _length = -1;
@@ -59,9 +65,9 @@ internal sealed class FrozenStream(Stream inner, Freeze freeze) : Stream
     /// <summary>Makes the file durable, where it holds all that was written.</summary>
     internal void Sync()
     {
-        if (freeze.Why is null)
+        if (freeze.Why is null && inner is FileStream file)
         {
-            (inner as FileStream)?.Flush(flushToDisk: true);
+            DiskSync.File(file.SafeFileHandle, file.Name);
         }
     }
 
@@ -93,6 +99,11 @@ internal sealed class FrozenStream(Stream inner, Freeze freeze) : Stream
     /// <inheritdoc />
     public override void Write(byte[] buffer, int offset, int count)
     {
+        if (freeze.Why is null && _position > inner.Length + Far)
+        {
+            freeze.Stop(new InvalidDataException("they wrote where none of their pages can be"));
+        }
+
         if (freeze.Why is null)
         {
             try

@@ -41,25 +41,6 @@ internal readonly record struct EntryText(string Kind, int Version)
             : new EntryText(kind, version);
     }
 
-    /// <summary>The kind of an entry that was read whole before.</summary>
-    /// <param name="body">The entry in UTF-8.</param>
-    /// <param name="kinds">What this program knows.</param>
-    /// <returns>The word.</returns>
-    internal static string KindOf(ReadOnlySpan<byte> body, KnownKinds kinds)
-    {
-        var reader = new Utf8JsonReader(body);
-        reader.Read();
-        string? kind = null;
-        while (kind is null && reader.Read() && reader.TokenType == JsonTokenType.PropertyName)
-        {
-            bool isKind = reader.ValueTextEquals("kind"u8);
-            reader.Read();
-            kind = isKind && reader.TokenType == JsonTokenType.String ? kinds.Word(ref reader) : null;
-            reader.Skip();
-        }
-        return kind ?? throw new JsonException("An entry has a \"kind\".");
-    }
-
     /// <summary>Reads kind and version of an entry that is about to be written.</summary>
     /// <param name="body">The entry in UTF-8.</param>
     /// <param name="kinds">What this program knows.</param>

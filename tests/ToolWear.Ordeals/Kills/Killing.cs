@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Diagnostics;
 using System.Globalization;
 using ToolWear.Storage;
+using ToolWear.Storage.Backups;
 using ToolWear.Storage.Disks;
 using ToolWear.Storage.Entries;
 using ToolWear.Storage.Journal;
@@ -21,7 +22,7 @@ internal sealed class Killing(int seed) : IDisposable
     private const int KillsInOneStore = 25;
 
     // a document file can be so rotten that reading it does not end; nobody wants to wait as long as a smith would
-    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(3);
+    private static readonly TimeSpan WatchLimit = TimeSpan.FromSeconds(3);
 
     private readonly Random _chance = new(seed);
     private readonly KillTally _tally = new();
@@ -143,17 +144,25 @@ internal sealed class Killing(int seed) : IDisposable
         {
             StoreSettings settings = Bench.Settings(KilledRecorder.SiteOf(new RealDisk(), TextWriter.Null)) with
             {
-                Patience = Patience,
+                WatchLimit = WatchLimit,
             };
-            using Store store = Storage.Store.Open(
-                new StorePaths(Store),
-                new RealDisk(),
-                settings,
-                line => bodies.AddRange(line.Bodies)
-            );
-            found = store.LastSeq;
-            MustAnswer(store, bodies, where);
-            how = HowOpened(store.Findings);
+            var paths = new StorePaths(Store);
+            using (
+                Store store = Storage.Store.Open(paths, new RealDisk(), settings, line => bodies.AddRange(line.Bodies))
+            )
+            {
+                found = store.LastSeq;
+                how = HowOpened(store.Findings);
+            }
+
+            // the documents too tell the truth, or are built anew
+            foreach (StoreFinding finding in StoreCheck.Run(paths, new RealDisk(), settings).Findings)
+            {
+                if (finding.Kind is not FindingKind.DocumentsRebuilt)
+                {
+                    _tally.AddWrong($"{where}: {finding.Sentence}");
+                }
+            }
         }
         catch (StoreException e)
         {
@@ -188,23 +197,6 @@ internal sealed class Killing(int seed) : IDisposable
         if (!_work.Bodies(found).SequenceEqual(bodies, StringComparer.Ordinal))
         {
             _tally.AddWrong($"{where}: other entries than were recorded");
-        }
-    }
-
-    // The documents too must tell the truth, or say that they cannot and let the journal answer.
-    private void MustAnswer(Store store, List<string> bodies, string where)
-    {
-        string mark = SteadyWork.Mark(0).Text;
-        IEnumerable<string> ofTool = bodies.Where(body => EntryFormat.Read(body).Tools.Any(each => each.Text == mark));
-        if (
-            !store
-                .NewestEntries(7)
-                .Select(entry => entry.Body)
-                .SequenceEqual(bodies.TakeLast(7), StringComparer.Ordinal)
-            || !store.EntriesOfTool(mark).Select(entry => entry.Body).SequenceEqual(ofTool, StringComparer.Ordinal)
-        )
-        {
-            _tally.AddWrong($"{where}: the documents answer otherwise than the journal");
         }
     }
 

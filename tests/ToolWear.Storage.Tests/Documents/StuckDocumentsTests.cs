@@ -17,17 +17,17 @@ public sealed class StuckDocumentsTests
         }
 
         using var stuck = new StuckDisk(disk);
-        StoreSettings hasty = TestShop.Settings() with { Patience = TimeSpan.FromMilliseconds(300) };
+        StoreSettings hasty = TestShop.Settings() with { WatchLimit = TimeSpan.FromMilliseconds(300) };
         using (Store store = Store.Open(TestShop.OnCrashingDisk, stuck, hasty, _ => { }))
         {
             Assert.Equal(2, store.Append(TestShop.Day, TestShop.Heats("R1", 2)).Seq);
-            Assert.Equal(2, store.EntriesOfTool("R1").Length);
             Assert.Contains(store.Findings, finding => finding.Kind == FindingKind.DocumentsUnavailable);
         }
 
         stuck.LetGo();
         using Store again = TestShop.Open(TestShop.OnCrashingDisk, disk);
-        Assert.Equal(2, again.EntriesOfTool("R1").Length);
+        Assert.True(again.VerifyDocuments());
+        Assert.Equal(2, again.LastSeq);
         Assert.DoesNotContain(again.Findings, finding => finding.Kind == FindingKind.DocumentsUnavailable);
     }
 
