@@ -50,7 +50,6 @@ public static partial class Words
         cover|0 to 1|the certainty, by the number of new tools, none first
         crossed_out_by||the entry that crosses this one out
         cut_mm|mm|how long a piece is cut for one tool
-        days_out||days since a tool was lent
         deeper_mm|mm|how much deeper than its present mark the drift is driven; below zero less deep
         demand_heats|heats|weighted heats that the open orders ask of a place
         depth_mm|mm|how deep the eye goes through the head
@@ -139,7 +138,6 @@ public static partial class Words
         left_on_the_shelf|money|what is left of tools that were made for an odd eye
         length_mm|mm|a length along the eye, of a bar or of a piece to cut
         length_there_mm|mm|the eye's length at the new mark
-        lent_on||the day a tool was lent
         life_heats|heats|the middle of the life from new to the limit
         life_hi90|heats|nine times in ten it lasts at most so many heats
         life_lo90|heats|nine times in ten it lasts at least so many heats
@@ -163,7 +161,6 @@ public static partial class Words
         mark_mm|mm|the mark to drive to, from the shank mark
         mass_kg|kg|a mass of steel
         mean_shape||the mean of the Weibull shape, prior and records together
-        meaning||what a column or key means
         measured||how much was measured in the year
         measures||what a gauge mark measures: length, width, nose-radius, edge, flat, overall, other
         median_heats|heats|half of such tools have ended by so many weighted heats from new; empty is not enough data
@@ -172,7 +169,6 @@ public static partial class Words
         median_lo95|heats|nineteen times in twenty at least so many
         missing||yes where the tool was not seen then and nothing shows it since
         more_without_rough|heats|finish heats that it needs besides where there are no rough ones
-        name||the name of a column or key
         needed||the least number of new tools that is sure enough
         new_a_heat|money|a heat of a new tool in the place of a worn one
         new_a_heat_hi90|money|nine times in ten at most so much
@@ -196,7 +192,6 @@ public static partial class Words
         peg||where a tool or a bar hangs
         perimeter_mm|mm|the way round a section
         piece_kg|kg|what one piece weighs as cut
-        pieces||pieces that a bar still gives
         place||the place in the series: opener, rough, second, finish; none where empty
         possible||yes where it can be
         predicted_length_mm|mm|the eye's length by shrinkage alone
@@ -272,9 +267,7 @@ public static partial class Words
         true_life_heats|heats|the life as found on scrapped tools
         true_stages||stages that the found cost covers
         uncounted||sessions in which nobody counted the heads
-        unit||the unit of a column
         until_near_heats|heats|weighted heats until the tool is near its limit, as at the hammer
-        upset||whether the bar has to be upset
         usual||the value where the shop said nothing
         value||the setting's value; empty is the usual
         verdict||out, dress first, past its limit, near its limit, look it over, measure it, inside its limit; in comparisons who lasts longer
@@ -288,10 +281,8 @@ public static partial class Words
         wears||the main direction of wear: smaller, larger
         weibull||the Weibull curve of the records alone; null where they are too few
         weibull_with_prior||the Weibull curve of records and prior together
-        weight_kg|kg|what a bar weighs
         what||what was done or happened, in words; of loans: out, back; of reworks: dressed, re-forged, straightened, welded, re-hardened
         where||where an eye was measured: top, waist, bottom
-        who||who has a lent tool
         whole_heats|heats|the better whole number of rough heats a head
         why||one sentence why
         width_mm|mm|a width across the eye, or the short way of a bar
@@ -299,7 +290,6 @@ public static partial class Words
         without_stages||stages that nothing is known of
         work||the work: slitting, opening, cheeks, sizing, fullering, other
         worn_out||tools scrapped as worn
-        worth|money|what a tool is still worth
         year||the year
         """;
 }

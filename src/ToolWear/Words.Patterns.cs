@@ -1,4 +1,4 @@
-using ToolWear.Tables;
+using ToolWear.Results;
 
 namespace ToolWear;
 

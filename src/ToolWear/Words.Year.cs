@@ -1,7 +1,6 @@
 using System.Globalization;
 using ToolWear.Core.Measure;
 using ToolWear.Results;
-using ToolWear.Tables;
 
 namespace ToolWear;
 

@@ -44,8 +44,12 @@ public sealed record FieldTable<T>(string File, T Blank) : IFieldTable
     /// <param name="get">Its value in a thing.</param>
     /// <param name="set">The thing with another value.</param>
     /// <returns>The table.</returns>
-    public FieldTable<T> Needs<TValue>(string name, FieldKind<TValue> kind, Func<T, TValue> get, Func<T, TValue, T> set) =>
-        With(name, Need.Always, kind, get, set);
+    public FieldTable<T> Needs<TValue>(
+        string name,
+        FieldKind<TValue> kind,
+        Func<T, TValue> get,
+        Func<T, TValue, T> set
+    ) => With(name, Need.Always, kind, get, set);
 
     /// <summary>The table with a field that names the thing and cannot be left out, behind the others.</summary>
     /// <inheritdoc cref="Needs{TValue}" />
@@ -57,13 +61,21 @@ public sealed record FieldTable<T>(string File, T Blank) : IFieldTable
 
     /// <summary>The table with a field that may be left out, behind the others.</summary>
     /// <inheritdoc cref="Needs{TValue}" />
-    public FieldTable<T> Maybe<TValue>(string name, FieldKind<TValue> kind, Func<T, TValue> get, Func<T, TValue, T> set) =>
-        With(name, Need.Maybe, kind, get, set);
+    public FieldTable<T> Maybe<TValue>(
+        string name,
+        FieldKind<TValue> kind,
+        Func<T, TValue> get,
+        Func<T, TValue, T> set
+    ) => With(name, Need.Maybe, kind, get, set);
 
     /// <summary>The table with a field whose column a file must have and whose cell may be empty, behind the others.</summary>
     /// <inheritdoc cref="Needs{TValue}" />
-    public FieldTable<T> Column<TValue>(string name, FieldKind<TValue> kind, Func<T, TValue> get, Func<T, TValue, T> set) =>
-        With(name, Need.Column, kind, get, set);
+    public FieldTable<T> Column<TValue>(
+        string name,
+        FieldKind<TValue> kind,
+        Func<T, TValue> get,
+        Func<T, TValue, T> set
+    ) => With(name, Need.Column, kind, get, set);
 
     /// <summary>The table with the fields of what the thing holds, behind the others.</summary>
     /// <typeparam name="TInner">What it holds.</typeparam>

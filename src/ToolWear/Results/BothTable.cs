@@ -1,12 +1,11 @@
 using System.Collections.Immutable;
 using ToolWear.Core.Planning;
 using ToolWear.Core.Tools;
-using ToolWear.Tables;
 
 namespace ToolWear.Results;
 
 /// <summary>Two forge lists side by side, a row a place: as things are, and as they would be.</summary>
-public static class BothTable
+internal static class BothTable
 {
     private static readonly ImmutableArray<Column> Columns =
     [
@@ -30,7 +29,7 @@ public static class BothTable
 
     private static ImmutableArray<Cell> Row(PlaceInBoth place) =>
         [
-            Cell.Of(place.Differs ? "*" : "", shownIfEmpty: ""),
+            Cell.Of(place.Differs ? "*" : "", none: ""),
             Cell.Of(place.Tools.Eye),
             Cell.Of(place.Tools.Place == Place.None ? null : Places.Words.Word(place.Tools.Place)),
             Cell.Of(place.Tools.Form),

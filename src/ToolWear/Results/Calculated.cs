@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using System.Text;
 using System.Text.Json;
-using ToolWear.Tables;
+using ToolWear.Pens;
 
 namespace ToolWear.Results;
 
@@ -9,11 +9,11 @@ namespace ToolWear.Results;
 /// <param name="Name">Its pinned name in files.</param>
 /// <param name="Heading">What it is, for people.</param>
 /// <param name="Value">The figure.</param>
-public sealed record Figure(string Name, string Heading, Cell Value);
+internal sealed record Figure(string Name, string Heading, Cell Value);
 
 /// <summary>A few figures that belong together: a line each for people, one row of CSV, one JSON object.</summary>
 /// <param name="All">The figures in their order.</param>
-public sealed record Calculated(ImmutableArray<Figure> All)
+internal sealed record Calculated(ImmutableArray<Figure> All)
 {
     /// <summary>The value of a figure by its name in files.</summary>
     /// <param name="name">The name.</param>
@@ -45,7 +45,7 @@ public sealed record Calculated(ImmutableArray<Figure> All)
 
     /// <summary>The figures as one JSON object; null for what is not known.</summary>
     /// <returns>Indented JSON with a line end.</returns>
-    public string ToJson() => JsonText.Of(Write);
+    public string ToJson() => JsonPen.Of(Write);
 
     /// <summary>Writes the figures as a JSON object.</summary>
     /// <param name="json">Where to.</param>
@@ -54,7 +54,7 @@ public sealed record Calculated(ImmutableArray<Figure> All)
         json.WriteStartObject();
         foreach (Figure each in All)
         {
-            JsonText.Write(json, each.Name, each.Value);
+            JsonPen.Write(json, each.Name, each.Value);
         }
 
         json.WriteEndObject();

@@ -6,7 +6,7 @@ using ToolWear.Core.Measure;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Wear;
 using ToolWear.Core.Wear.Verdicts;
-using ToolWear.Tables;
+using ToolWear.Pens;
 
 namespace ToolWear.Results;
 
@@ -19,7 +19,7 @@ namespace ToolWear.Results;
 /// <param name="Readings">Its readings, as in the wear history.</param>
 /// <param name="Entries">Its entries in the ledger, in the order of its history.</param>
 /// <param name="Units">The unit for people.</param>
-public sealed record Card(
+internal sealed record Card(
     Shop Shop,
     ToolForecast Forecast,
     Judged? Verdict,
@@ -92,7 +92,7 @@ public sealed record Card(
     /// what it can be made into, gauges, readings, entries.</summary>
     /// <returns>Indented JSON with a line end.</returns>
     public string ToJson() =>
-        JsonText.Of(json =>
+        JsonPen.Of(json =>
         {
             json.WriteStartObject();
             json.WriteString("tool", Forecast.Tool.Mark.Text);

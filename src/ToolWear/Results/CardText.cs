@@ -4,11 +4,12 @@ using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
 using ToolWear.Core.Wear;
 using ToolWear.Core.Wear.Verdicts;
+using ToolWear.Pens;
 
 namespace ToolWear.Results;
 
 /// <summary>The card of a tool as text, at most 80 columns wide but for names and notes.</summary>
-public static class CardText
+internal static class CardText
 {
     private const int MostEntries = 12;
 

@@ -1,65 +1,61 @@
 using System.Collections.Immutable;
 using ToolWear.Core.Fields;
-using ToolWear.Tables;
+using ToolWear.Results.Plans;
+using ToolWear.Results.Tools;
+using Named = ToolWear.Results.Column<ToolWear.Results.Column>;
 
 namespace ToolWear.Results;
 
 /// <summary>The data dictionary: every column of the CSV files and every key of the JSON results.</summary>
-public static class ColumnTable
+internal static class ColumnTable
 {
-    private static readonly ImmutableArray<Column> Columns =
+    public static Columns<Column> Columns { get; } =
     [
-        new("name", "Name"),
-        new("unit", "Unit"),
-        new("meaning", "Meaning"),
+        Named.Text("name", "Name", column => column.Name).Means("the name of a column or key"),
+        Named.Text("unit", "Unit", column => column.Unit, none: "").Means("the unit of a column"),
+        Named.Text("meaning", "Meaning", column => column.Meaning).Means("what a column or key means"),
     ];
 
-    /// <summary>Makes the table.</summary>
-    /// <param name="names">The names wanted; all where empty.</param>
-    /// <returns>A row for each, by name; none where no column is called so.</returns>
-    public static Table Of(params IReadOnlyCollection<string> names) =>
-        new(
-            Columns,
-            [
-                .. All.Where(each => names.Count == 0 || names.Contains(each.Name, StringComparer.Ordinal))
-                    .GroupBy(each => each.Name, StringComparer.Ordinal)
-                    .OrderBy(each => each.Key, StringComparer.Ordinal)
-                    .Select(each => Row([.. each])),
-            ]
-        );
+    /// <summary>What files and results say of their columns, by name.</summary>
+    public static ImmutableArray<Column> All { get; } =
+    [
+        .. FieldTables
+            .All.SelectMany(file =>
+                file.Columns.Select(each =>
+                    (Where: file.File, Column: new Column(each.Name, null, each.Unit) { Meaning = each.Meaning })
+                )
+            )
+            .Concat(Results.Select(column => (Where: Words.InResults, Column: column)))
+            .GroupBy(each => each.Column.Name!, StringComparer.Ordinal)
+            .OrderBy(named => named.Key, StringComparer.Ordinal)
+            .Select(named => new Column(named.Key, null, Together(named.Select(each => each.Column.Unit)))
+            {
+                Meaning = Meaning([.. named]),
+            }),
+    ];
 
-    /// <summary>What files and results say of their columns.</summary>
-    private static IEnumerable<(string Name, string Unit, string Where, string Meaning)> All =>
-        FieldTables
-            .All.SelectMany(table => table.Columns.Select(each => (each.Name, each.Unit, table.File, each.Meaning)))
-            .Concat(
-                Words
-                    .ColumnMeanings.Split('\n')
-                    .Select(line => line.Split('|'))
-                    .Select(parts => (parts[0], parts[1], Words.InResults, parts[2]))
-            );
-
-    private static ImmutableArray<Cell> Row((string Name, string Unit, string Where, string Meaning)[] each) =>
-        [
-            Cell.Of(each[0].Name),
-            Cell.Of(
-                string.Join(
-                    "; ",
-                    each.Select(one => one.Unit).Where(unit => unit.Length > 0).Distinct(StringComparer.Ordinal)
-                ),
-                shownIfEmpty: ""
-            ),
-            Cell.Of(Meaning(each)),
-        ];
+    private static IEnumerable<Column> Results =>
+        Words
+            .ColumnMeanings.Split('\n')
+            .Select(line => line.Split('|'))
+            .Select(parts => new Column(parts[0], null, parts[1]) { Meaning = parts[2] })
+            .Concat([.. BarTable.Bars, .. BarTable.Cuts, .. LoanTable.Columns, .. Columns])
+            .Where(column => column.Name is not null);
 
     /// <summary>What a name means; where it means something else in each file, that is said of each.</summary>
-    private static string Meaning((string Name, string Unit, string Where, string Meaning)[] each)
+    private static string Meaning((string Where, Column Column)[] named)
     {
-        var meanings = each.Where(one => one.Meaning.Length > 0)
-            .GroupBy(one => one.Meaning, StringComparer.Ordinal)
-            .ToArray();
+        IGrouping<string, string>[] meanings =
+        [
+            .. named
+                .Where(each => each.Column.Meaning?.Length > 0)
+                .GroupBy(each => each.Column.Meaning!, each => each.Where, StringComparer.Ordinal),
+        ];
         return meanings.Length == 1
             ? meanings[0].Key
-            : string.Join("; ", meanings.Select(one => $"{string.Join(", ", one.Select(at => at.Where))}: {one.Key}"));
+            : string.Join("; ", meanings.Select(each => $"{string.Join(", ", each.Distinct())}: {each.Key}"));
     }
+
+    private static string Together(IEnumerable<string> units) =>
+        string.Join("; ", units.Where(unit => unit.Length > 0).Distinct(StringComparer.Ordinal));
 }

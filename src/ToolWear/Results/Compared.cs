@@ -2,12 +2,11 @@ using System.Collections.Immutable;
 using System.Globalization;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Wear.Trials;
-using ToolWear.Tables;
 
 namespace ToolWear.Results;
 
 /// <summary>Comparisons of two groups, with the pinned names.</summary>
-public static class Compared
+internal static class Compared
 {
     /// <summary>One comparison.</summary>
     /// <param name="a">The first group.</param>

@@ -3,12 +3,11 @@ using System.Globalization;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Planning;
 using ToolWear.Core.Tools;
-using ToolWear.Tables;
 
 namespace ToolWear.Results;
 
 /// <summary>What tooling costs a heat and a head.</summary>
-public static class CostTables
+internal static class CostTables
 {
     private static readonly Func<double, string> Money = value => value.ToString("F2", CultureInfo.InvariantCulture);
 
@@ -92,7 +91,7 @@ public static class CostTables
             Cell.Of(head.TrueCostAHead, Money),
             Cell.Of(head.TrueStages),
             Cell.Of(head.Stages),
-            Cell.Of(string.Join("; ", head.WithoutStages), shownIfEmpty: ""),
+            Cell.Of(string.Join("; ", head.WithoutStages), none: ""),
         ];
     }
 }

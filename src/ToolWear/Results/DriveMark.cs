@@ -1,7 +1,6 @@
 using ToolWear.Core.Eyes;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Wear;
-using ToolWear.Tables;
 
 namespace ToolWear.Results;
 
@@ -9,7 +8,7 @@ namespace ToolWear.Results;
 /// <param name="MarkMm">From the shank mark towards the nose, mm; null for other tools and where no mark is entered.</param>
 /// <param name="DeeperMm">How much deeper than its present mark; null where it stays there.</param>
 /// <param name="NoDepth">Why no depth serves; null where one does.</param>
-public sealed record DriveMark(Cell MarkMm, Cell DeeperMm, string? NoDepth)
+internal sealed record DriveMark(Cell MarkMm, Cell DeeperMm, string? NoDepth)
 {
     /// <summary>The mark of a tool.</summary>
     /// <param name="all">The shop with its forecasts.</param>

@@ -5,7 +5,7 @@ using ToolWear.Core.Tools;
 namespace ToolWear.Results;
 
 /// <summary>An entry of the ledger in a smith's words.</summary>
-public static class EntryWords
+internal static class EntryWords
 {
     /// <summary>Says an entry.</summary>
     /// <param name="what">The entry.</param>

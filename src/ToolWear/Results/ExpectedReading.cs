@@ -9,7 +9,7 @@ namespace ToolWear.Results;
 /// <summary>Where the next caliper reading of a gauge mark is expected.</summary>
 /// <param name="Least">The least size.</param>
 /// <param name="Greatest">The greatest size.</param>
-public sealed record ExpectedReading(Length Least, Length Greatest)
+internal sealed record ExpectedReading(Length Least, Length Greatest)
 {
     // what one sound reading in fifty lies outside of
     private const double Share = 0.98;

@@ -1,11 +1,10 @@
 using ToolWear.Core.Eyes;
 using ToolWear.Core.Measure;
-using ToolWear.Tables;
 
 namespace ToolWear.Results;
 
 /// <summary>The eye that a drift makes now, and how deep to drive it: the cells from which text, csv and json come.</summary>
-public static class EyeFigures
+internal static class EyeFigures
 {
     /// <summary>The figures of a drift.</summary>
     /// <param name="outlook">The outlook; null where the tool is no drift or its size is not known.</param>

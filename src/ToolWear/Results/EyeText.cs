@@ -4,12 +4,12 @@ using ToolWear.Core.Eyes;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Tools;
 using ToolWear.Core.Wear;
-using ToolWear.Tables;
+using ToolWear.Pens;
 
 namespace ToolWear.Results;
 
 /// <summary>What a card says of the eye, the slit, and of making the tool into another, from the card's cells.</summary>
-public static class EyeText
+internal static class EyeText
 {
     // the rest is a matter for make-into
     private const int MostOffers = 4;

@@ -2,12 +2,11 @@ using System.Collections.Immutable;
 using System.Globalization;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Wear;
-using ToolWear.Tables;
 
 namespace ToolWear.Results;
 
 /// <summary>The forecast of every gauge mark, with the pinned columns.</summary>
-public static class ForecastTable
+internal static class ForecastTable
 {
     private static readonly ImmutableArray<Column> Columns =
     [
@@ -95,7 +94,7 @@ public static class ForecastTable
             Cell.Of(left?.Q90, Left),
             Cell.Of(left?.Q05, Left),
             Cell.Of(left?.Q95, Left),
-            Cell.Of(forecast is null || isFollowed ? "" : Words.NotFollowedMark, shownIfEmpty: ""),
+            Cell.Of(forecast is null || isFollowed ? "" : Words.NotFollowedMark, none: ""),
             Cell.Of((forecast?.LifeHeats as Estimate)?.Value, Words.About),
             Cell.Of(forecast?.ChancePastLimitNow, Percent),
             Cell.Of(line?.Slope, Rate),

@@ -2,12 +2,11 @@ using System.Collections.Immutable;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Planning;
 using ToolWear.Core.Tools;
-using ToolWear.Tables;
 
 namespace ToolWear.Results;
 
 /// <summary>The forge list in files.</summary>
-public static class ForgeTable
+internal static class ForgeTable
 {
     private static readonly ImmutableArray<Column> Columns =
     [

@@ -6,12 +6,11 @@ using ToolWear.Core.Tools;
 using ToolWear.Core.Wear;
 using ToolWear.Core.Wear.Verdicts;
 using ToolWear.Screens.Hammer;
-using ToolWear.Tables;
 
 namespace ToolWear.Results;
 
 /// <summary>What a helper is handed: the tools to take, in order, how deep, how cooled, when to stop.</summary>
-public static class HandOverTable
+internal static class HandOverTable
 {
     private const int MostThen = 4;
 
@@ -102,7 +101,7 @@ public static class HandOverTable
         [
             Cell.Of(step),
             Cell.Of(stage.Name),
-            Cell.Of(tool?.Mark.Text, shownIfEmpty: Words.NoToolToTake),
+            Cell.Of(tool?.Mark.Text, none: Words.NoToolToTake),
             Cell.Of(tool?.Peg),
             Cell.Of(stage.Form!.Name),
             Cell.Of(stage.Eye),
@@ -112,7 +111,7 @@ public static class HandOverTable
             Cell.Of(tool?.Steel),
             Cell.Of(first is null ? null : first.EnoughToday),
             Cell.Of(first is null ? null : StopAfter(all.Shop, first, stage, work), Stop),
-            mark?.NoDepth is { } why ? Cell.Of(null, shownIfEmpty: why) : mark?.MarkMm ?? Cell.Unknown,
+            mark?.NoDepth is { } why ? Cell.Of(null, none: why) : mark?.MarkMm ?? Cell.Unknown,
             mark?.DeeperMm ?? Cell.Unknown,
             Cell.Of(tool is null ? null : Words.CoolingOf(tool, all.Shop.Settings.Cooling)),
             Cell.Of(verdict?.Word),

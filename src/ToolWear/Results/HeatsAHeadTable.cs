@@ -1,12 +1,11 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using ToolWear.Core.Planning;
-using ToolWear.Tables;
 
 namespace ToolWear.Results;
 
 /// <summary>Heats a head by pattern and stage: the first guess, and what the records taught.</summary>
-public static class HeatsAHeadTable
+internal static class HeatsAHeadTable
 {
     private static readonly ImmutableArray<Column> Columns =
     [

@@ -1,13 +1,13 @@
 using System.Text;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Wear;
+using ToolWear.Pens;
 using ToolWear.Storage.Disks;
-using ToolWear.Tables;
 
 namespace ToolWear.Results;
 
 /// <summary>The wear history of the whole shop as a file.</summary>
-public static class HistoryFile
+internal static class HistoryFile
 {
     /// <summary>Writes it, whole or not at all.</summary>
     /// <param name="site">The world around.</param>

@@ -5,12 +5,11 @@ using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
 using ToolWear.Core.Wear;
 using ToolWear.Core.Wear.Histories;
-using ToolWear.Tables;
 
 namespace ToolWear.Results;
 
 /// <summary>The wear history, one row a reading, with the pinned columns.</summary>
-public static class HistoryTable
+internal static class HistoryTable
 {
     private static readonly ImmutableArray<Column> Columns =
     [
@@ -88,7 +87,7 @@ public static class HistoryTable
             Cell.Of(left?.Q50, Words.About),
             Cell.Of(left?.Q10, Words.About),
             Cell.Of(left?.Q90, Words.About),
-            Cell.Of(gauge.IsSuspect(reading) ? Words.Suspect : "", shownIfEmpty: ""),
+            Cell.Of(gauge.IsSuspect(reading) ? Words.Suspect : "", none: ""),
         ];
     }
 

@@ -2,12 +2,11 @@ using System.Collections.Immutable;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Shops;
-using ToolWear.Tables;
 
 namespace ToolWear.Results;
 
 /// <summary>Entries of the ledger.</summary>
-public static class LedgerTable
+internal static class LedgerTable
 {
     private static readonly ImmutableArray<Column> Columns =
     [
@@ -34,10 +33,10 @@ public static class LedgerTable
         [
             Cell.Of(entered.Number),
             Cell.Of(entered.Day),
-            Cell.Of(string.Join(' ', entered.What.Tools.Distinct()), shownIfEmpty: ""),
+            Cell.Of(string.Join(' ', entered.What.Tools.Distinct()), none: ""),
             Cell.Of(EntryWords.Of(entered.What, LengthUnit.Mm), EntryWords.Of(entered.What, units)),
-            by is null ? Cell.Of(null, shownIfEmpty: "") : Cell.Of(by.Number),
-            Cell.Of((by?.What as EntryCrossedOut)?.Why, shownIfEmpty: ""),
+            by is null ? Cell.Of(null, none: "") : Cell.Of(by.Number),
+            Cell.Of((by?.What as EntryCrossedOut)?.Why, none: ""),
         ];
     }
 }

@@ -1,12 +1,11 @@
 using System.Collections.Immutable;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Wear;
-using ToolWear.Tables;
 
 namespace ToolWear.Results;
 
 /// <summary>What a worn drift can be made into, a row a place.</summary>
-public static class MadeIntoTable
+internal static class MadeIntoTable
 {
     private static readonly ImmutableArray<Column> Columns =
     [

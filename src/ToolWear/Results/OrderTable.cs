@@ -1,11 +1,10 @@
 using System.Collections.Immutable;
 using ToolWear.Core.Planning;
-using ToolWear.Tables;
 
 namespace ToolWear.Results;
 
 /// <summary>The open orders by due date.</summary>
-public static class OrderTable
+internal static class OrderTable
 {
     private static readonly ImmutableArray<Column> Columns =
     [

@@ -5,7 +5,7 @@ using ToolWear.Core.Sections;
 namespace ToolWear.Results;
 
 /// <summary>Outlines of sections as SVG.</summary>
-public static class OutlineSvg
+internal static class OutlineSvg
 {
     private const double MarginMm = 1;
 

@@ -3,12 +3,11 @@ using System.Globalization;
 using ToolWear.Core.Planning;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
-using ToolWear.Tables;
 
 namespace ToolWear.Results;
 
 /// <summary>The patterns stage by stage.</summary>
-public static class PatternTable
+internal static class PatternTable
 {
     private static readonly ImmutableArray<Column> Columns =
     [

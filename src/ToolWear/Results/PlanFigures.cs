@@ -6,7 +6,7 @@ using ToolWear.Core.Planning;
 namespace ToolWear.Results;
 
 /// <summary>How many new tools a demand takes, with the pinned names.</summary>
-public static class PlanFigures
+internal static class PlanFigures
 {
     /// <summary>Writes demand_heats, sure, cover, needed, expected into an object that is open.</summary>
     /// <param name="json">Where to.</param>

@@ -2,14 +2,14 @@ using System.Collections.Immutable;
 using System.Globalization;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Planning;
-using ToolWear.Tables;
+using ToolWear.Pens;
 
 namespace ToolWear.Results;
 
 /// <summary>A quote for an odd eye: the tools of the set, and what the heads pay.</summary>
 /// <param name="Quote">The quote.</param>
 /// <param name="Units">The unit for people.</param>
-public sealed record QuoteResult(OddEyeQuote Quote, LengthUnit Units)
+internal sealed record QuoteResult(OddEyeQuote Quote, LengthUnit Units)
 {
     private static readonly Func<double, string> Money = value => value.ToString("F2", CultureInfo.InvariantCulture);
 
@@ -46,12 +46,12 @@ public sealed record QuoteResult(OddEyeQuote Quote, LengthUnit Units)
     /// <summary>The quote as JSON.</summary>
     /// <returns>Indented JSON with a line end.</returns>
     public string ToJson() =>
-        JsonText.Of(json =>
+        JsonPen.Of(json =>
         {
             json.WriteStartObject();
             foreach (Figure figure in Figures.All)
             {
-                JsonText.Write(json, figure.Name, figure.Value);
+                JsonPen.Write(json, figure.Name, figure.Value);
             }
 
             json.WritePropertyName("tools");

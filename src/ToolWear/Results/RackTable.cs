@@ -5,12 +5,11 @@ using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
 using ToolWear.Core.Wear;
 using ToolWear.Core.Wear.Verdicts;
-using ToolWear.Tables;
 
 namespace ToolWear.Results;
 
 /// <summary>The tool rack, with the pinned columns.</summary>
-public static class RackTable
+internal static class RackTable
 {
     private static readonly ImmutableArray<Column> Columns =
     [
@@ -85,7 +84,7 @@ public static class RackTable
         string place = made.Place == Place.None ? "" : Places.Words.Word(made.Place);
         return
         [
-            Cell.Of(isNext ? ">" : "", shownIfEmpty: ""),
+            Cell.Of(isNext ? ">" : "", none: ""),
             Cell.Of(made.Mark.Text),
             Cell.Of(made.Form.Name),
             Cell.Of(made.Eye),
@@ -98,7 +97,7 @@ public static class RackTable
             Cell.Of(left?.Q50, Words.About),
             Cell.Of(left?.Q05, Words.About),
             Cell.Of(left?.Q95, Words.About),
-            Cell.Of(left is null || tool.FollowedToItsLimit ? "" : Words.NotFollowedMark, shownIfEmpty: ""),
+            Cell.Of(left is null || tool.FollowedToItsLimit ? "" : Words.NotFollowedMark, none: ""),
             Cell.Of(eye?.LengthMm, Eye),
             Cell.Of(eye?.WidthMm, Eye),
             Cell.Of(verdict.Word, Words.AsideOr(tool.Tool, verdict)),

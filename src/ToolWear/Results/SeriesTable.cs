@@ -3,12 +3,11 @@ using System.Globalization;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Planning;
 using ToolWear.Core.Tools;
-using ToolWear.Tables;
 
 namespace ToolWear.Results;
 
 /// <summary>The series for an eye, a row a place.</summary>
-public static class SeriesTable
+internal static class SeriesTable
 {
     private static readonly ImmutableArray<Column> Columns =
     [

@@ -1,11 +1,10 @@
 using ToolWear.Core.Eyes;
 using ToolWear.Core.Measure;
-using ToolWear.Tables;
 
 namespace ToolWear.Results;
 
 /// <summary>What is left in a slitter or punch: the cells from which text, csv and json come.</summary>
-public static class SlitFigures
+internal static class SlitFigures
 {
     /// <summary>The figures of a slitter or punch.</summary>
     /// <param name="outlook">The outlook; null where the tool opens no slit.</param>

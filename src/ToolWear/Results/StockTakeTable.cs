@@ -1,12 +1,11 @@
 using System.Collections.Immutable;
 using ToolWear.Core.Planning;
 using ToolWear.Core.Shops;
-using ToolWear.Tables;
 
 namespace ToolWear.Results;
 
 /// <summary>Where the tools are, and which were looked for and not seen.</summary>
-public static class StockTakeTable
+internal static class StockTakeTable
 {
     private static readonly ImmutableArray<Column> Columns =
     [

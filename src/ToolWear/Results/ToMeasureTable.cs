@@ -4,12 +4,11 @@ using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
 using ToolWear.Core.Wear;
 using ToolWear.Screens.CaliperRound;
-using ToolWear.Tables;
 
 namespace ToolWear.Results;
 
 /// <summary>What wants measuring: a row for each gauge mark of the round, in its order.</summary>
-public static class ToMeasureTable
+internal static class ToMeasureTable
 {
     private static readonly ImmutableArray<Column> Columns =
     [

@@ -1,11 +1,12 @@
 using System.Text;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Planning;
+using ToolWear.Pens;
 
 namespace ToolWear.Results;
 
 /// <summary>The forge list as text for the shop wall, at most 80 columns wide.</summary>
-public static class WallText
+internal static class WallText
 {
     private const string Box = "[ ] ";
     private const string Inside = "    ";

@@ -4,12 +4,11 @@ using ToolWear.Core.Measure;
 using ToolWear.Core.Planning.Years;
 using ToolWear.Core.Tools;
 using ToolWear.Core.Wear.Lifetimes;
-using ToolWear.Tables;
 
 namespace ToolWear.Results;
 
 /// <summary>A year of the shop.</summary>
-public static class YearTables
+internal static class YearTables
 {
     /// <summary>How long tools lasted, by place and steel.</summary>
     /// <param name="year">The year.</param>
@@ -93,7 +92,7 @@ public static class YearTables
             Cell.Of(tools.Scrapped),
             Cell.Of(tools.WornOut),
             Cell.Of(tools.Ended),
-            life is null ? Cell.Of(null, shownIfEmpty: Words.NotEnough(missing!)) : Cell.Of(life.Heats, Words.About),
+            life is null ? Cell.Of(null, none: Words.NotEnough(missing!)) : Cell.Of(life.Heats, Words.About),
             Cell.Of(life?.Low95, Words.About),
             Cell.Of(life?.High95, Words.About),
             Cell.Of(missing is null ? null : Words.Missing(missing)),
@@ -105,7 +104,7 @@ public static class YearTables
         Estimate? cost = heads.Cost?.CostAHead as Estimate;
         return
         [
-            Cell.Of(heads.Pattern, shownIfEmpty: Words.NoPatternNamed),
+            Cell.Of(heads.Pattern, none: Words.NoPatternNamed),
             Cell.Of(heads.Sessions),
             Cell.Of((double?)heads.Heads),
             Cell.Of(heads.Uncounted),

@@ -1,5 +1,6 @@
 using System.Text;
 using ToolWear.Core.Wear;
+using ToolWear.Pens;
 using ToolWear.Results;
 
 namespace ToolWear.Sheets;

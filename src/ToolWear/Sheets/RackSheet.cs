@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Wear;
 using ToolWear.Results;
-using ToolWear.Tables;
 
 namespace ToolWear.Sheets;
 
@@ -49,10 +48,10 @@ internal static class RackSheet
     private static Table Table(ShopForecasts all, LengthUnit units)
     {
         Table rack = RackTable.Of(all, units);
-        Cell Cell(ImmutableArray<Cell> row, string column) => row[rack.IndexOf(column)];
+        Cell At(ImmutableArray<Cell> row, string column) => row[rack.IndexOf(column)];
         string? FromTo(ImmutableArray<Cell> row, ToolForecast tool) =>
-            Cell(row, "left_lo90").IsNumber
-                ? $"{Cell(row, "left_lo90").Shown}-{Cell(row, "left_hi90").Shown}{(tool.FollowedToItsLimit ? "" : Words.NotFollowedMark)}"
+            At(row, "left_lo90").IsNumber
+                ? $"{At(row, "left_lo90").Shown}-{At(row, "left_hi90").Shown}{(tool.FollowedToItsLimit ? "" : Words.NotFollowedMark)}"
                 : null;
         ImmutableArray<Column> columns = [.. Headings.Select(heading => new Column(null, heading))];
         return new(
@@ -64,24 +63,22 @@ internal static class RackSheet
                         (ImmutableArray<Cell>)
                             [
                                 row[0],
-                                Cell(row, "tool"),
-                                Cell(row, "eye"),
+                                At(row, "tool"),
+                                At(row, "eye"),
                                 row[rack.IndexOfHeading("What")],
-                                Tables.Cell.Of(
-                                    tool.Deciding is { } gauge ? Words.ScrapAt(gauge.History.Gauge, units) : null
-                                ),
+                                Cell.Of(tool.Deciding is { } gauge ? Words.ScrapAt(gauge.History.Gauge, units) : null),
                                 row[rack.IndexOfHeading("Worn")],
                                 row[rack.IndexOfHeading("Of")],
-                                Cell(row, "heats_left"),
-                                Tables.Cell.Of(FromTo(row, tool)),
-                                Tables.Cell.Of(
-                                    Cell(row, "eye_length_mm").IsNumber
-                                        ? $"{Cell(row, "eye_length_mm").Shown} x {Cell(row, "eye_width_mm").Shown}"
+                                At(row, "heats_left"),
+                                Cell.Of(FromTo(row, tool)),
+                                Cell.Of(
+                                    At(row, "eye_length_mm").IsNumber
+                                        ? $"{At(row, "eye_length_mm").Shown} x {At(row, "eye_width_mm").Shown}"
                                         : null
                                 ),
                                 DriveMark.Of(all, tool, units).MarkMm,
-                                Cell(row, "verdict"),
-                                Cell(row, "looked_over_on"),
+                                At(row, "verdict"),
+                                At(row, "looked_over_on"),
                             ]
                 ),
             ]

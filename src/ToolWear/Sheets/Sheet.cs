@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using System.Text;
 using ToolWear.Core.Shops;
-using ToolWear.Tables;
+using ToolWear.Results;
 
 namespace ToolWear.Sheets;
 

@@ -3,6 +3,7 @@ using System.Text.Json;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Wear;
+using ToolWear.Pens;
 using ToolWear.Results;
 
 namespace ToolWear.Tests.Commands;

@@ -4,6 +4,7 @@ using ToolWear.Core.Eyes;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Tools;
 using ToolWear.Core.Wear;
+using ToolWear.Pens;
 using ToolWear.Results;
 
 namespace ToolWear.Tests.Commands;

@@ -3,8 +3,8 @@ using System.Text.Json;
 using System.Text.RegularExpressions;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Wear;
+using ToolWear.Pens;
 using ToolWear.Results;
-using ToolWear.Tables;
 
 namespace ToolWear.Tests.Commands;
 

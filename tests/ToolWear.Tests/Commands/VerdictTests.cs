@@ -4,6 +4,7 @@ using ToolWear.Core.Measure;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Wear;
 using ToolWear.Core.Wear.Verdicts;
+using ToolWear.Pens;
 using ToolWear.Results;
 
 namespace ToolWear.Tests.Commands;

@@ -5,6 +5,7 @@ using ToolWear.Core.Measure;
 using ToolWear.Core.Wear;
 using ToolWear.Core.Wear.Histories;
 using ToolWear.Core.Wear.Verdicts;
+using ToolWear.Pens;
 using ToolWear.Results;
 using ToolWear.Tests.Commands;
 using Xunit;

@@ -6,9 +6,10 @@ using ToolWear.Core.Ledger;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
+using ToolWear.Pens;
+using ToolWear.Results;
 using ToolWear.Storage;
 using ToolWear.Storage.Csv;
-using ToolWear.Tables;
 
 namespace ToolWear.Commands.Calls;
 

@@ -2,10 +2,10 @@ using System.CommandLine;
 using ToolWear.Commands.Calls;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Wear;
+using ToolWear.Pens;
 using ToolWear.Results;
 using ToolWear.Screens.Hammer;
 using ToolWear.Sheets;
-using ToolWear.Tables;
 
 namespace ToolWear.Commands.Evening;
 

@@ -2,7 +2,6 @@ using System.CommandLine;
 using ToolWear.Commands.Calls;
 using ToolWear.Core.Wear;
 using ToolWear.Results;
-using ToolWear.Tables;
 
 namespace ToolWear.Commands.Evening;
 

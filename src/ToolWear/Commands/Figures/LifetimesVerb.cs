@@ -5,8 +5,9 @@ using ToolWear.Commands.Calls;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Tools;
 using ToolWear.Core.Wear.Lifetimes;
+using ToolWear.Pens;
+using ToolWear.Results;
 using ToolWear.Storage.Csv;
-using ToolWear.Tables;
 
 namespace ToolWear.Commands.Figures;
 
@@ -97,7 +98,7 @@ internal static class LifetimesVerb
     }
 
     private static string Json(int tools, SuddenFailures failures, Table survival) =>
-        JsonText.Of(json =>
+        JsonPen.Of(json =>
         {
             json.WriteStartObject();
             json.WriteNumber("tools", tools);

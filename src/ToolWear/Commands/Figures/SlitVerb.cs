@@ -5,7 +5,6 @@ using ToolWear.Core.Ledger;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Sections;
 using ToolWear.Results;
-using ToolWear.Tables;
 
 namespace ToolWear.Commands.Figures;
 
@@ -96,7 +95,7 @@ internal static class SlitVerb
                             [
                                 Cell.Of(slit.LengthMm, FigureOptions.Decimals(1)),
                                 Cell.Of(slit.StretchShare, percent),
-                                Cell.Of(slit.Warning, shownIfEmpty: ""),
+                                Cell.Of(slit.Warning, none: ""),
                             ]
                     ),
                 ]

@@ -5,7 +5,6 @@ using ToolWear.Core.Sections;
 using ToolWear.Core.Shops;
 using ToolWear.Results;
 using ToolWear.Storage.Csv;
-using ToolWear.Tables;
 
 namespace ToolWear.Commands.Figures;
 

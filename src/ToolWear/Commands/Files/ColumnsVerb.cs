@@ -1,7 +1,6 @@
 using System.CommandLine;
 using ToolWear.Commands.Calls;
 using ToolWear.Results;
-using ToolWear.Tables;
 
 namespace ToolWear.Commands.Files;
 
@@ -23,7 +22,9 @@ internal static class ColumnsVerb
     private static void Run(Call call)
     {
         string name = call.Get(Name);
-        Table table = ColumnTable.Of(name.Length == 0 ? [] : [name]);
+        Table table = ColumnTable.Columns.Over(
+            ColumnTable.All.Where(column => name.Length == 0 || column.Name == name)
+        );
         if (table.Rows.IsEmpty)
         {
             throw RefusedException.WrongData(Words.NoSuchColumn(name));

@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using System.CommandLine;
 using ToolWear.Commands.Calls;
 using ToolWear.Core.Shops;
-using ToolWear.Tables;
+using ToolWear.Results;
 
 namespace ToolWear.Commands.Files;
 

@@ -3,7 +3,7 @@ using ToolWear.Commands.Calls;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Planning;
 using ToolWear.Results;
-using ToolWear.Tables;
+using ToolWear.Results.Plans;
 
 namespace ToolWear.Commands.Plans;
 
@@ -30,7 +30,7 @@ internal static class BarsVerb
         if (name.Length == 0)
         {
             IEnumerable<BarCuts> all = bench.Shop.Bars.Values.Select(bar => BarCuts.Of(bench.Shop, bar));
-            call.Print(BarTable.Of(all, units), Words.ShopHeading(bench.Shop, units));
+            call.Print(BarTable.Bars.Over(all, units), Words.ShopHeading(bench.Shop, units));
             return;
         }
 
@@ -39,7 +39,7 @@ internal static class BarsVerb
             throw RefusedException.WrongData(Words.NoSuchBar(name, bench.Shop.Bars.Keys));
         }
 
-        Table cuts = BarTable.Cuts(BarCuts.Of(bench.Shop, named), units);
+        Table cuts = BarTable.Cuts.Over(BarCuts.Of(bench.Shop, named).Cuts, units);
         call.Print(
             cuts,
             Words.CouldBeCut(name) + "\n\n",

@@ -6,8 +6,8 @@ using ToolWear.Core.Planning;
 using ToolWear.Core.Planning.Decisions;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Wear;
+using ToolWear.Pens;
 using ToolWear.Results;
-using ToolWear.Tables;
 
 namespace ToolWear.Commands.Plans;
 
@@ -58,7 +58,7 @@ internal static class CostsVerb
                 call.Print(places.ToCsv());
                 break;
             case "json":
-                call.Print(JsonText.Of(json => Write(json, places, heads)));
+                call.Print(JsonPen.Of(json => Write(json, places, heads)));
                 break;
             default:
                 call.Print(

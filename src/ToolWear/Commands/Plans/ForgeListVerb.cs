@@ -7,7 +7,6 @@ using ToolWear.Core.Planning;
 using ToolWear.Core.Shops;
 using ToolWear.Results;
 using ToolWear.Sheets;
-using ToolWear.Tables;
 
 namespace ToolWear.Commands.Plans;
 

@@ -9,7 +9,6 @@ using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
 using ToolWear.Core.Wear;
 using ToolWear.Results;
-using ToolWear.Tables;
 
 namespace ToolWear.Commands.Plans;
 

@@ -4,8 +4,8 @@ using ToolWear.Core.Planning;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
 using ToolWear.Core.Wear;
+using ToolWear.Pens;
 using ToolWear.Results;
-using ToolWear.Tables;
 
 namespace ToolWear.Commands.Plans;
 
@@ -58,7 +58,7 @@ internal static class PlanOfStore
         ];
 
     private static string Json(ImmutableArray<PlacePlan> places) =>
-        JsonText.Of(json =>
+        JsonPen.Of(json =>
         {
             json.WriteStartArray();
             foreach (PlacePlan place in places)

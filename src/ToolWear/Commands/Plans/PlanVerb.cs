@@ -4,8 +4,8 @@ using System.Globalization;
 using ToolWear.Commands.Calls;
 using ToolWear.Core.Planning;
 using ToolWear.Core.Sections;
+using ToolWear.Pens;
 using ToolWear.Results;
-using ToolWear.Tables;
 
 namespace ToolWear.Commands.Plans;
 
@@ -93,7 +93,7 @@ internal static class PlanVerb
             : throw RefusedException.WrongData("such tools do not last one heat: no number of them is enough");
         string text = call.Format() switch
         {
-            "json" => JsonText.Of(json =>
+            "json" => JsonPen.Of(json =>
             {
                 json.WriteStartObject();
                 PlanFigures.Write(json, plan);

@@ -5,7 +5,6 @@ using ToolWear.Core.Planning.Decisions;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Wear;
 using ToolWear.Results;
-using ToolWear.Tables;
 
 namespace ToolWear.Commands.Plans;
 

@@ -6,6 +6,7 @@ using ToolWear.Core.Planning;
 using ToolWear.Core.Sections;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Wear;
+using ToolWear.Pens;
 using ToolWear.Results;
 
 namespace ToolWear.Commands.Plans;

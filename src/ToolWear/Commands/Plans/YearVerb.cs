@@ -6,8 +6,8 @@ using ToolWear.Commands.Calls;
 using ToolWear.Core.Planning;
 using ToolWear.Core.Planning.Years;
 using ToolWear.Core.Wear;
+using ToolWear.Pens;
 using ToolWear.Results;
-using ToolWear.Tables;
 
 namespace ToolWear.Commands.Plans;
 
@@ -43,7 +43,7 @@ internal static class YearVerb
             call.Format() switch
             {
                 "csv" => YearTables.Lives(year).ToCsv(),
-                "json" => JsonText.Of(json => Write(json, year)),
+                "json" => JsonPen.Of(json => Write(json, year)),
                 _ => $"{Words.YearHeading(wanted)}{Words.DemoMark(bench.Shop)}\n\n{Text(year)}",
             }
         );

@@ -7,9 +7,9 @@ using ToolWear.Core.Measure;
 using ToolWear.Core.Sections;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Wear;
+using ToolWear.Pens;
 using ToolWear.Results;
 using ToolWear.Screens.Eyes;
-using ToolWear.Tables;
 
 namespace ToolWear.Commands.Tools;
 

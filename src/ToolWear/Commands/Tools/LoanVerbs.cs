@@ -5,7 +5,7 @@ using ToolWear.Core.Ledger;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
 using ToolWear.Results;
-using ToolWear.Tables;
+using ToolWear.Results.Tools;
 
 namespace ToolWear.Commands.Tools;
 
@@ -64,7 +64,7 @@ internal static class LoanVerbs
     {
         using Bench bench = call.ToRead();
         ImmutableArray<Loan> loans = Loan.All(bench.Shop, call.On);
-        Table table = LoanTable.Of(loans);
+        Table table = LoanTable.Columns.Over(loans);
         if (loans.IsEmpty && call.Format() == "text")
         {
             call.PrintLine(Words.NoneLent);

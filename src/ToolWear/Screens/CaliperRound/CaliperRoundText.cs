@@ -18,7 +18,7 @@ namespace ToolWear.Screens.CaliperRound;
 /// <param name="Expected">Where the reading is expected, null where no forecast speaks.</param>
 /// <param name="Typed">What is typed.</param>
 /// <param name="By">Who looks, null where nobody is named.</param>
-public sealed record InHand(
+internal sealed record InHand(
     ToolInShop Tool,
     GaugeHistory? History,
     string Of,
@@ -28,7 +28,7 @@ public sealed record InHand(
 );
 
 /// <summary>The text of the caliper round.</summary>
-public static class CaliperRoundText
+internal static class CaliperRoundText
 {
     private const int ListWidth = 28;
 

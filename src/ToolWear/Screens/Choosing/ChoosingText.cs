@@ -2,10 +2,10 @@ using System.Collections.Immutable;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
 using ToolWear.Core.Wear;
+using ToolWear.Pens;
 using ToolWear.Screens.Drawing;
 using ToolWear.Screens.Hammer;
 using ToolWear.Screens.ToolRack;
-using ToolWear.Tables;
 
 namespace ToolWear.Screens.Choosing;
 

@@ -1,9 +1,9 @@
 using System.Collections.Immutable;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Planning;
+using ToolWear.Pens;
 using ToolWear.Results;
 using ToolWear.Screens.Drawing;
-using ToolWear.Tables;
 
 namespace ToolWear.Screens.Costs;
 

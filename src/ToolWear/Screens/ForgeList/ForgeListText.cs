@@ -1,8 +1,8 @@
 using System.Globalization;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Planning;
+using ToolWear.Pens;
 using ToolWear.Screens.Drawing;
-using ToolWear.Tables;
 
 namespace ToolWear.Screens.ForgeList;
 

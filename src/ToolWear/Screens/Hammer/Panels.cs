@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using System.Drawing;
+using ToolWear.Pens;
 using ToolWear.Screens.Drawing;
-using ToolWear.Tables;
 
 namespace ToolWear.Screens.Hammer;
 

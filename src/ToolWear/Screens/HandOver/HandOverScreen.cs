@@ -3,7 +3,6 @@ using ToolWear.Core.Wear;
 using ToolWear.Results;
 using ToolWear.Screens.Drawing;
 using ToolWear.Sheets;
-using ToolWear.Tables;
 
 namespace ToolWear.Screens.HandOver;
 

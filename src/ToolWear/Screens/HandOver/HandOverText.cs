@@ -1,11 +1,11 @@
 using System.Collections.Immutable;
+using ToolWear.Results;
 using ToolWear.Screens.Drawing;
-using ToolWear.Tables;
 
 namespace ToolWear.Screens.HandOver;
 
 /// <summary>The text of what a helper is handed: a few lines a step, the cautions below.</summary>
-public static class HandOverText
+internal static class HandOverText
 {
     private const int Indent = 4;
 

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using ToolWear.Core.Shops;
-using ToolWear.Results;
+using ToolWear.Pens;
+using ToolWear.Results.Tools;
 using ToolWear.Screens.CaliperRound;
 using ToolWear.Screens.Drawing;
 
@@ -32,7 +33,7 @@ public static class LoansText
         {
             int rows = RowsFor(body.Height);
             int first = place.Show(loans.Length, rows);
-            string[] lines = LoanTable.Of(loans).ToText(body.Width - 2).TrimEnd('\n').Split('\n');
+            string[] lines = LoanTable.Columns.Over(loans).ToText(body.Width - 2).TrimEnd('\n').Split('\n');
             body.Put(2, y++, lines[0], Ink.Strong);
             for (int i = first; i < Math.Min(loans.Length, first + rows); i++, y++)
             {

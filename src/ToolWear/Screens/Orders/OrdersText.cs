@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using ToolWear.Core.Planning;
 using ToolWear.Results;
 using ToolWear.Screens.Drawing;
-using ToolWear.Tables;
 
 namespace ToolWear.Screens.Orders;
 

@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
 using ToolWear.Core.Planning;
+using ToolWear.Pens;
 using ToolWear.Results;
 using ToolWear.Screens.Drawing;
-using ToolWear.Tables;
 
 namespace ToolWear.Screens.Patterns;
 

@@ -1,5 +1,6 @@
 using ToolWear.Core.Measure;
 using ToolWear.Core.Planning;
+using ToolWear.Pens;
 using ToolWear.Results;
 using ToolWear.Screens.Drawing;
 

@@ -1,7 +1,8 @@
 using System.Collections.Immutable;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Planning;
-using ToolWear.Results;
+using ToolWear.Pens;
+using ToolWear.Results.Plans;
 using ToolWear.Screens.Drawing;
 
 namespace ToolWear.Screens.StockRack;
@@ -33,7 +34,7 @@ public static class StockRackText
 
         int rows = RowsFor(body.Height, bars.Length);
         int first = place.Show(bars.Length, rows);
-        string[] lines = BarTable.Of(bars, units).ToText(body.Width - 2).TrimEnd('\n').Split('\n');
+        string[] lines = BarTable.Bars.Over(bars, units).ToText(body.Width - 2).TrimEnd('\n').Split('\n');
         body.Put(2, 0, lines[0], Ink.Strong);
         for (int i = first; i < Math.Min(bars.Length, first + rows); i++)
         {
@@ -58,7 +59,7 @@ public static class StockRackText
         }
 
         body.Put(0, y++, Words.CouldBeCut(bar.Bar.Bar), Ink.Strong);
-        string[] cuts = BarTable.Cuts(bar, units).ToText(body.Width - 2).TrimEnd('\n').Split('\n');
+        string[] cuts = BarTable.Cuts.Over(bar.Cuts, units).ToText(body.Width - 2).TrimEnd('\n').Split('\n');
         // one line stays for what does not fit
         int room = body.Height - y;
         int shown = cuts.Length <= room ? cuts.Length : Math.Max(0, room - 1);

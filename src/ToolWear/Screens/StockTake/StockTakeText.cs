@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using ToolWear.Core.Shops;
+using ToolWear.Pens;
 using ToolWear.Results;
 using ToolWear.Screens.Drawing;
 

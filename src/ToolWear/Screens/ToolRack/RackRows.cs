@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using ToolWear.Core.Wear;
 using ToolWear.Core.Wear.Verdicts;
 using ToolWear.Results;
-using ToolWear.Tables;
 
 namespace ToolWear.Screens.ToolRack;
 

@@ -6,7 +6,7 @@ using ToolWear.Screens.Drawing;
 namespace ToolWear.Screens.WearCard;
 
 /// <summary>The text of the wear card. Its sentences are those that the card verb prints.</summary>
-public static class WearCardText
+internal static class WearCardText
 {
     private const int LeastChart = 5;
     private const int HighBody = 30;

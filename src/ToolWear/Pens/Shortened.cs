@@ -1,9 +1,9 @@
 using System.Text;
 
-namespace ToolWear.Tables;
+namespace ToolWear.Pens;
 
 /// <summary>Cuts names that are too long: their beginning stays, and their last words, which tell a tool's place.</summary>
-public static class Shortened
+internal static class Shortened
 {
     private const int MostTail = 14;
     private const int LeastHead = 4;

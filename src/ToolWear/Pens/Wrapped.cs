@@ -1,9 +1,9 @@
 using System.Text;
 
-namespace ToolWear.Results;
+namespace ToolWear.Pens;
 
 /// <summary>Sentences laid out in lines of the narrowest screen.</summary>
-public static class Wrapped
+internal static class Wrapped
 {
     /// <summary>Columns of the narrowest screen.</summary>
     public const int Columns = 80;
