@@ -65,12 +65,12 @@ public sealed class CautionTests(CautionReadings readings) : IClassFixture<Cauti
     public void Every_screen_was_come_by() => Assert.Empty(Enum.GetValues<ScreenName>().Except(readings.Screens));
 
     [Fact]
-    public void The_table_for_contributors_is_this_one()
+    public void The_table_of_places_is_this_one()
     {
-        string told = File.ReadAllText(Path.Combine(HouseRules.House.Root, "DEVELOPERS.md"));
+        string told = File.ReadAllText(Path.Combine(HouseRules.House.Root, "tests/ToolWear.Tests/Cautions/PLACES.md"));
         const string Heading = "| caution | screens | sheets | commands |\n|---|---|---|---|\n";
         string table = Heading + string.Concat(Caution.All.Select(caution => caution.Row + "\n"));
-        Assert.True(told.Contains(table, StringComparison.Ordinal), $"DEVELOPERS.md, Cautions:\n{table}");
+        Assert.True(told.Contains(table, StringComparison.Ordinal), $"PLACES.md:\n{table}");
     }
 
     private IEnumerable<string> Places(PlaceKind kind, Caution caution) =>
