@@ -7,8 +7,11 @@ public sealed record StorePaths(string Documents)
     /// <summary>The truth: FILE.journal.</summary>
     public string Journal => Documents + ".journal";
 
-    /// <summary>Held by the one writing process: FILE.lock.</summary>
+    /// <summary>Held while an entry is added: FILE.lock.</summary>
     public string Lock => Documents + ".lock";
+
+    /// <summary>Held as long as a process keeps the documents: FILE-lock.</summary>
+    public string DocumentsLock => Documents + "-lock";
 
     /// <summary>The folder of the backups the store makes by itself: FILE.backups.</summary>
     public string Backups => Documents + ".backups";

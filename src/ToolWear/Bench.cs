@@ -25,6 +25,9 @@ public sealed class Bench : IDisposable
     /// <summary>The shop as its ledger says now.</summary>
     public Shop Shop { get; private set; }
 
+    /// <summary>What others have entered since the bench was opened, by other windows and commands.</summary>
+    public ImmutableArray<Entered> FromOthers { get; private set; } = [];
+
     /// <summary>What the store found out of order and has dealt with.</summary>
     public ImmutableArray<StoreFinding> Findings => store?.Findings ?? [];
 
@@ -32,7 +35,7 @@ public sealed class Bench : IDisposable
     /// <param name="site">The world around.</param>
     /// <returns>The settings.</returns>
     public static StoreSettings Settings(Site site) =>
-        new(new KnownKinds(EntryFormat.Known), site.Clock, site.NewShopId);
+        new(new KnownKinds(EntryFormat.Known), site.Clock, site.NewShopId, Alone: site.Alone);
 
     /// <summary>Opens a store to write, and makes it where there is none.</summary>
     /// <param name="site">The world around.</param>
@@ -94,26 +97,29 @@ public sealed class Bench : IDisposable
         Store writer = store ?? throw new InvalidOperationException("This bench only reads.");
         DateTimeOffset at = site.Clock.GetUtcNow();
         Shop after = Shop;
-        foreach (LedgerEntry entry in entries)
+        string? refusal = null;
+        // asked under the store's lock, so that nobody can enter between the shop's answer and the disk
+        JournalLine? line = writer.Append(
+            day,
+            added =>
+            {
+                TakeIn(added);
+                (after, refusal) = Tried(entries, at, day);
+                return refusal is null ? [.. entries.Select(EntryFormat.Write)] : [];
+            }
+        );
+        if (line is null)
         {
-            if (Pedal.Fault(entry) is { } fault)
-            {
-                return new Recorded(null, fault);
-            }
-
-            Step step = after.After(new Entered(after.NextNumber, at, day, entry));
-            if (step.After is not { } next)
-            {
-                return new Recorded(null, step.Refusal);
-            }
-
-            after = next;
+            return new Recorded(null, refusal);
         }
 
-        writer.Append(day, [.. entries.Select(EntryFormat.Write)]);
         Shop = after;
         return new Recorded(after.Ledger.Count, null);
     }
+
+    /// <summary>Takes in what others have entered meanwhile; waits for nobody.</summary>
+    /// <exception cref="StoreException">The journal is not the one that was opened; the message says what to do.</exception>
+    public void Look() => TakeIn(store?.Look() ?? []);
 
     /// <summary>Copies the journal into the store's own backups and the shop's second folder, as after each session.</summary>
     /// <returns>What went wrong; a backup that fails stops nothing.</returns>
@@ -127,11 +133,41 @@ public sealed class Bench : IDisposable
     /// <inheritdoc />
     public void Dispose() => store?.Dispose();
 
-    private static Shop Fold(string path, LedgerReading reading)
+    private (Shop After, string? Refusal) Tried(ImmutableArray<LedgerEntry> entries, DateTimeOffset at, DateOnly day)
     {
-        Step step = Shop.Fold(reading.Ledger());
-        return step.After ?? throw new DamagedJournalException(Words.LedgerImpossible(path, step.Refusal!));
+        Shop after = Shop;
+        foreach (LedgerEntry entry in entries)
+        {
+            if (Pedal.Fault(entry) is { } fault)
+            {
+                return (Shop, fault);
+            }
+
+            Step step = after.After(new Entered(after.NextNumber, at, day, entry));
+            if (step.After is not { } next)
+            {
+                return (Shop, step.Refusal);
+            }
+
+            after = next;
+        }
+
+        return (after, null);
     }
+
+    private void TakeIn(ImmutableArray<JournalLine> added)
+    {
+        foreach (Entered entered in LedgerReading.Read(added, Shop.Ledger.Count))
+        {
+            Shop = Possible(store!.Paths.Documents, Shop.After(entered));
+            FromOthers = FromOthers.Add(entered);
+        }
+    }
+
+    private static Shop Fold(string path, LedgerReading reading) => Possible(path, Shop.Fold(reading.Ledger()));
+
+    private static Shop Possible(string path, Step step) =>
+        step.After ?? throw new DamagedJournalException(Words.LedgerImpossible(path, step.Refusal!));
 }
 
 /// <summary>What came of recording.</summary>

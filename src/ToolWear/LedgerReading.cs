@@ -71,7 +71,12 @@ internal sealed class LedgerReading
         return ledger;
     }
 
-    private static Entered[] Read(List<JournalLine> lines, long before)
+    /// <summary>Makes entries of lines.</summary>
+    /// <param name="lines">The lines.</param>
+    /// <param name="before">How many entries are before them.</param>
+    /// <returns>The entries, numbered on.</returns>
+    /// <exception cref="DamagedJournalException">An entry is not what an entry is.</exception>
+    public static Entered[] Read(IEnumerable<JournalLine> lines, long before)
     {
         List<Entered> read = [];
         foreach (JournalLine line in lines)

@@ -23,6 +23,9 @@ public sealed record Site(
     /// <summary>The terminal for the screens; null where there is none, as in most tests.</summary>
     public Tty? Tty { get; init; }
 
+    /// <summary>Whether the smith answers for it that nobody else writes to the store, where its file system has no locks.</summary>
+    public bool Alone { get; init; }
+
     /// <summary>The shop's day now.</summary>
     public DateOnly Today => DateOnly.FromDateTime(Clock.GetLocalNow().DateTime);
 }

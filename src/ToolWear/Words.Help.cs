@@ -26,6 +26,9 @@ public static partial class Words
     /// <summary>--on.</summary>
     public const string HelpOn = "the day it happened, as 2026-05-01; usually today";
 
+    /// <summary>What --alone says.</summary>
+    public const string HelpAlone = "write even where the disk has no locks: nobody else has this shop open";
+
     /// <summary>A tool's mark.</summary>
     public const string HelpMark = "the mark stamped on the tool, such as R3";
 

@@ -32,6 +32,10 @@ public static partial class Words
         $"Taken back: {Tools(entries)}{EntryWords.Of(entries[0].What, units)}"
         + (entries.Length > 1 ? $" and {entries.Length - 1} more" : "");
 
+    internal static string FromOthers(ImmutableArray<Entered> entries, LengthUnit units) =>
+        $"Added in another window: {Tools(entries[^1..])}{EntryWords.Of(entries[^1].What, units)}"
+        + (entries.Length > 1 ? $" and {entries.Length - 1} more" : "");
+
     internal static string UsualExport(DateOnly today) =>
         string.Create(CultureInfo.InvariantCulture, $"wear-{today:yyyy-MM-dd}.csv");
 

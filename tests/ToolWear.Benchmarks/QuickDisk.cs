@@ -17,7 +17,7 @@ internal sealed class QuickDisk : IDisk
 
     public Stream OpenDocuments(string path) => real.OpenDocuments(path);
 
-    public IDisposable? TryLock(string path) => real.TryLock(path);
+    public IDiskLock? TryLock(string path) => real.TryLock(path);
 
     public void Move(string from, string to) => real.Move(from, to);
 
@@ -33,7 +33,9 @@ internal sealed class QuickDisk : IDisk
     {
         public long Length => file.Length;
 
-        public bool IsInPlace => file.IsInPlace;
+        public FilePlace Place => file.Place;
+
+        public IDisposable? TryLock() => file.TryLock();
 
         public int Read(long offset, Span<byte> into) => file.Read(offset, into);
 

@@ -16,12 +16,12 @@ public sealed class ProcessTests
     private static readonly string[] OfPipes = ["System.Net.Sockets.dll", "System.Net.Primitives.dll"];
 
     [Fact]
-    public void A_second_program_is_refused_as_a_writer_and_reads_beside_the_first()
+    public void A_second_program_writes_and_reads_beside_the_first()
     {
         using TemporaryFolder folder = new();
         string store = folder.In("shop.db");
-        // it pauses within each line, so that readers meet half a line again and again
-        using Process first = Programs.StartSelf("recorder", store, "3", "60");
+        // it pauses within each line, so that readers meet half a line again and again, and records without a rest
+        using Process first = Programs.StartSelf("recorder", store, "3", "5");
         try
         {
             while (first.StandardOutput.ReadLine() != "a 4") { }
@@ -29,14 +29,19 @@ public sealed class ProcessTests
                 string[] line in (string[][])
                     [
                         ["heats", "R1", "1"],
-                        ["check"],
                         ["set", "units", "in"],
                     ]
             )
             {
-                Ended refused = Programs.Run(folder.Path, [.. line, "--store", store]);
-                Assert.Equal((1, ""), (refused.Exit, refused.Output));
-                Assert.Contains("is open in another window", refused.Error, StringComparison.Ordinal);
+                Ended written = Programs.Run(folder.Path, [.. line, "--store", store]);
+                for (int i = 0; i < 10 && written.Exit != 0; i++)
+                {
+                    Assert.Equal((1, ""), (written.Exit, written.Output));
+                    Assert.Contains("has been writing", written.Error, StringComparison.Ordinal);
+                    written = Programs.Run(folder.Path, [.. line, "--store", store]);
+                }
+
+                Assert.StartsWith("entry ", written.Output, StringComparison.Ordinal);
             }
 
             foreach (

@@ -19,7 +19,6 @@ return args switch
     ["journal-flips", string mendEvery] => JournalFlips.ByHand(int.Parse(mendEvery, null)),
     ["fuzz", string number, string seed] => Fuzzing.ByHand(int.Parse(number, null), int.Parse(seed, null)),
     ["quiet", string folder] => QuietChild.Run(folder),
-    ["second-writer", string number] => SecondWriter.ByHand(int.Parse(number, null)),
     ["replay", string seed, string some, .. string[] names] => Replay.ByHand(
         int.Parse(seed, null),
         int.Parse(some, null),

@@ -49,7 +49,7 @@ public static class Restore
     /// <param name="settings">What the store must be told.</param>
     /// <param name="backup">A backup.</param>
     /// <returns>What is now in place.</returns>
-    /// <exception cref="StoreBusyException">Another has the store open for writing.</exception>
+    /// <exception cref="StoreBusyException">A window is open on the store.</exception>
     /// <exception cref="StoreRefusedException">What stands there is no store; it was left as it is.</exception>
     /// <exception cref="StoreException">The backup cannot be used; nothing was changed.</exception>
     public static JournalPoint PutInPlace(StorePaths paths, IDisk disk, StoreSettings settings, string backup)
@@ -62,7 +62,8 @@ public static class Restore
         {
             throw new StoreRefusedException($"{paths.Documents} is no store of ToolWear, and was left as it is.");
         }
-        using IDisposable held = Store.TakeLock(paths, disk);
+        using IDiskLock documents = Store.TakeDocumentsLock(paths, disk);
+        using IDiskLock held = Store.TakeLock(paths, disk, settings);
         JournalPoint point = JournalCopy.Read(disk, backup, settings.Kinds);
         using WholeFile copy = JournalCopy.CopyBeside(disk, backup, point, paths.Journal, settings.Kinds);
         JournalCopy.KeepAside(disk, paths.Journal, DocumentFiles.AsideOf(disk, paths.Journal, settings.Clock));

@@ -22,15 +22,15 @@ public static class StoreCheck
     /// <param name="disk">The disk.</param>
     /// <param name="settings">What the store must be told.</param>
     /// <returns>What was found and done. Where something is gone, the journal is left as it is.</returns>
-    /// <exception cref="StoreBusyException">Another has the store open for writing.</exception>
+    /// <exception cref="StoreBusyException">Another has been writing for too long, or a window is open where something has to be mended.</exception>
     /// <exception cref="StoreRefusedException">There is no store there.</exception>
     /// <exception cref="NewerJournalException">Only a newer program can read the journal.</exception>
     public static CheckReport Run(StorePaths paths, IDisk disk, StoreSettings settings)
     {
         StoreEntrance.Look(disk, paths);
         MustBeAStore(paths, disk);
-        using IDisposable held = Store.TakeLock(paths, disk);
-        using (Store? whole = TryOpen(paths, disk, settings))
+        using IDiskLock held = Store.TakeLock(paths, disk, settings);
+        using (Store? whole = TryOpen(paths, disk, settings, held))
         {
             if (whole is not null)
             {
@@ -42,7 +42,7 @@ public static class StoreCheck
         {
             return new CheckReport(readable, mended);
         }
-        using Store store = Open(paths, disk, settings);
+        using Store store = Open(paths, disk, settings, held);
         return Report(store, mended, settings);
     }
 
@@ -56,11 +56,11 @@ public static class StoreCheck
     }
 
     // opening tests every line, and that the documents know no more: where it succeeds there is nothing to mend
-    private static Store? TryOpen(StorePaths paths, IDisk disk, StoreSettings settings)
+    private static Store? TryOpen(StorePaths paths, IDisk disk, StoreSettings settings, IDiskLock held)
     {
         try
         {
-            return Open(paths, disk, settings);
+            return Open(paths, disk, settings, held);
         }
         catch (DamagedJournalException)
         {
@@ -68,8 +68,8 @@ public static class StoreCheck
         }
     }
 
-    private static Store Open(StorePaths paths, IDisk disk, StoreSettings settings) =>
-        Store.Open(paths, disk, settings, _ => { }, new LockHeldHere());
+    private static Store Open(StorePaths paths, IDisk disk, StoreSettings settings, IDiskLock held) =>
+        Store.Open(paths, disk, settings, _ => { }, held);
 
     private static void MustBeAStore(StorePaths paths, IDisk disk)
     {
@@ -94,6 +94,7 @@ public static class StoreCheck
         DamagedJournalException? damage = Damage(paths, disk, settings.Kinds, out readable, out string? shop);
         JournalMending.Result? mended;
         using WholeFile whole = WholeFile.Begin(disk, paths.Journal);
+        using (Store.TakeDocumentsLock(paths, disk))
         using (var source = new LineSource(disk, paths, settings.Kinds))
         {
             bool isShort = source.Mark is { } mark && mark.Shop == shop && mark.Seq > readable;
@@ -178,15 +179,6 @@ public static class StoreCheck
             {
                 yield return new StoreFinding(FindingKind.BackupFailed, $"The backup {path} is not sound: {wrong}");
             }
-        }
-    }
-
-    // the lock stays with the check whatever becomes of the store
-    private sealed class LockHeldHere : IDisposable
-    {
-        public void Dispose()
-        {
-            // it is given back at the end of the check
         }
     }
 }

@@ -9,7 +9,7 @@ public interface IDisk
 {
     /// <summary>What stands at a path.</summary>
     /// <param name="path">Any path.</param>
-    /// <returns>The kind; never throws for a path that leads nowhere.</returns>
+    /// <returns>The kind; never throws for a path that leads nowhere, and opens nothing.</returns>
     PathKind KindOf(string path);
 
     /// <summary>Opens a file that exists, for reading only.</summary>
@@ -35,7 +35,7 @@ public interface IDisk
     /// <summary>Takes a lock that one process at a time can hold and that the system frees when the process dies.</summary>
     /// <param name="path">The lock file, made where there is none and never deleted.</param>
     /// <returns>What to dispose to give it back, or null where another holds it.</returns>
-    IDisposable? TryLock(string path);
+    IDiskLock? TryLock(string path);
 
     /// <summary>Gives a file another name in one step; a file that bore that name is gone.</summary>
     /// <param name="from">A file.</param>

@@ -3,9 +3,12 @@ namespace ToolWear.Storage.Disks;
 /// <summary>One open file of an <see cref="IDisk"/>; not for use by two threads at once.</summary>
 public interface IDiskFile : IDisposable
 {
-    /// <summary>Whether the file still stands under the name by which it was opened, as long as it is here.</summary>
-    /// <remarks>A file whose folder was deleted takes writes and syncs as before, and nobody will ever find them.</remarks>
-    bool IsInPlace { get; }
+    /// <summary>Where the file stands now; asked of the disk each time.</summary>
+    FilePlace Place { get; }
+
+    /// <summary>Locks the file itself against every other that is locked so, under whatever name; reading needs no lock.</summary>
+    /// <returns>What to dispose to give it back, or null where another holds it; where the system has no locks, nothing is locked.</returns>
+    IDisposable? TryLock();
 
     /// <summary>The length in bytes as it is seen now, durable or not.</summary>
     long Length { get; }

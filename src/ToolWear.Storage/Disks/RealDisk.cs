@@ -1,79 +1,55 @@
+using System.Runtime.InteropServices;
+using Microsoft.Win32.SafeHandles;
+
 namespace ToolWear.Storage.Disks;
 
 /// <summary>The disk of this machine. Nothing is buffered here, so that a write is with the system when it returns.</summary>
-public sealed class RealDisk : IDisk
+public sealed partial class RealDisk : IDisk
 {
     // EWOULDBLOCK on Linux and on macOS, ERROR_SHARING_VIOLATION on Windows: what .NET reports for a held lock
     private const int HeldOnLinux = 11;
     private const int HeldOnMac = 35;
     private const int HeldOnWindows = unchecked((int)0x80070020);
 
-    // EROFS on Linux and on macOS
-    private const int ReadOnlyDisk = 30;
+    // open(2) and flock(2): ENOENT, EACCES, LOCK_EX, LOCK_NB, LOCK_UN are the same on Linux and on macOS
+    private const int NoFile = 2;
+    private const int Denied = 13;
+    private const int Exclusive = 2;
+    private const int DoNotWait = 4;
+    private const int Unlock = 8;
 
     private const UnixFileMode OwnerOnly = UnixFileMode.UserRead | UnixFileMode.UserWrite;
 
     /// <inheritdoc />
-    public PathKind KindOf(string path)
+    public PathKind KindOf(string path) =>
+        FileFacts.Of(path) is not { } facts ? PathKind.Nothing
+        : facts.Kind == PathKind.Link && Directory.Exists(path) ? PathKind.Folder
+        : facts.Kind;
+
+    /// <inheritdoc />
+    public IDiskFile OpenToRead(string path) => new RealFile(path, OpenBare(path, isToWrite: false));
+
+    /// <inheritdoc />
+    public IDiskFile OpenToWrite(string path) => new RealFile(path, OpenBare(path, isToWrite: true));
+
+    /// <inheritdoc />
+    public IDiskFile Create(string path)
     {
-        if (Directory.Exists(path))
-        {
-            return PathKind.Folder;
-        }
-        if (new FileInfo(path).LinkTarget is not null)
-        {
-            return PathKind.Link;
-        }
-        if (!File.Exists(path))
-        {
-            return PathKind.Nothing;
-        }
-        if (!OperatingSystem.IsWindows() && IsDevice(Path.GetFullPath(path)))
-        {
-            return PathKind.Other;
-        }
-        try
-        {
-            // open for writing too: a pipe without a partner would block a reader for ever
-            using var handle = File.OpenHandle(path, FileMode.Open, FileAccess.ReadWrite, FileShare.ReadWrite);
-            _ = RandomAccess.GetLength(handle);
-            return PathKind.PlainFile;
-        }
-        catch (NotSupportedException)
-        {
-            return PathKind.Other;
-        }
-        catch (UnauthorizedAccessException)
-        {
-            return PathKind.PlainFile;
-        }
-        catch (IOException e)
-        {
-            // a disk that can only be read says so of plain files alone
-            return IsHeld(e) || e.HResult == ReadOnlyDisk ? PathKind.PlainFile : PathKind.Other;
-        }
+        FileStream stream = Open(path, FileMode.CreateNew, FileAccess.ReadWrite);
+        return new RealFile(path, stream.SafeFileHandle, stream);
     }
-
-    /// <inheritdoc />
-    public IDiskFile OpenToRead(string path) => new RealFile(path, FileMode.Open, FileAccess.Read);
-
-    /// <inheritdoc />
-    public IDiskFile OpenToWrite(string path) => new RealFile(path, FileMode.Open, FileAccess.ReadWrite);
-
-    /// <inheritdoc />
-    public IDiskFile Create(string path) => new RealFile(path, FileMode.CreateNew, FileAccess.ReadWrite);
 
     /// <inheritdoc />
     public Stream OpenDocuments(string path) => Open(path, FileMode.OpenOrCreate, FileAccess.ReadWrite);
 
     /// <inheritdoc />
-    public IDisposable? TryLock(string path)
+    public IDiskLock? TryLock(string path)
     {
         try
         {
-            return Open(path, FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None);
+            return new RealLock(path, Open(path, FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None));
         }
-        catch (IOException e) when (IsHeld(e))
+        catch (IOException e) when (e.HResult is HeldOnLinux or HeldOnMac or HeldOnWindows)
         {
             return null;
         }
@@ -111,17 +87,7 @@ public sealed class RealDisk : IDisk
     /// <inheritdoc />
     public void SyncFolder(string path) => DiskSync.Folder(path);
 
-    private static bool IsDevice(string path) =>
-        path.StartsWith("/dev/", StringComparison.Ordinal) && !path.StartsWith("/dev/shm/", StringComparison.Ordinal);
-
-    private static bool IsHeld(IOException e) => e.HResult is HeldOnLinux or HeldOnMac or HeldOnWindows;
-
-    private static FileStream Open(
-        string path,
-        FileMode mode,
-        FileAccess access,
-        FileShare share = FileShare.ReadWrite | FileShare.Delete
-    )
+    private static FileStream Open(string path, FileMode mode, FileAccess access, FileShare share = FileShare.ReadWrite)
     {
         var options = new FileStreamOptions
         {
@@ -137,30 +103,97 @@ public sealed class RealDisk : IDisk
         return new FileStream(path, options);
     }
 
-    private sealed class RealFile(string path, FileMode mode, FileAccess access) : IDiskFile
+    // Opened by .NET, a file would be locked as shared on Unix, and a reader would stop whoever locks it to write.
+    private static SafeFileHandle OpenBare(string path, bool isToWrite)
     {
-        private readonly FileStream _stream = Open(path, mode, access);
-
-        public bool IsInPlace
+        if (OperatingSystem.IsWindows())
         {
-            get
+            return File.OpenHandle(
+                path,
+                access: isToWrite ? FileAccess.ReadWrite : FileAccess.Read,
+                share: FileShare.ReadWrite
+            );
+        }
+        SafeFileHandle handle = Open(path, (isToWrite ? 2 : 0) | (OperatingSystem.IsLinux() ? 0x80000 : 0x1000000));
+        if (!handle.IsInvalid)
+        {
+            return handle;
+        }
+        int error = Marshal.GetLastPInvokeError();
+        string message = $"{path}: {Marshal.GetPInvokeErrorMessage(error)}";
+        throw error switch
+        {
+            NoFile => new FileNotFoundException(message, path),
+            Denied => new UnauthorizedAccessException(message),
+            _ => new IOException(message, error),
+        };
+    }
+
+    [LibraryImport("libc", EntryPoint = "open", SetLastError = true, StringMarshalling = StringMarshalling.Utf8)]
+    [DefaultDllImportSearchPaths(DllImportSearchPath.SafeDirectories)]
+    private static partial SafeFileHandle Open(string path, int flags);
+
+    [LibraryImport("libc", EntryPoint = "flock", SetLastError = true)]
+    [DefaultDllImportSearchPaths(DllImportSearchPath.SafeDirectories)]
+    private static partial int Flock(SafeFileHandle file, int operation);
+
+    // .NET takes this very lock and keeps to itself that a file system has none
+    private static bool IsLocked(SafeFileHandle file) =>
+        OperatingSystem.IsWindows() || Flock(file, Exclusive | DoNotWait) == 0;
+
+    private sealed class RealFile(string path, SafeFileHandle handle, IDisposable? owner = null) : IDiskFile
+    {
+        public FilePlace Place =>
+            FileFacts.Of(path) is not { } named || !FileFacts.Of(handle).IsSameAs(named) ? FilePlace.Gone
+            : named.Names == 1 ? FilePlace.InPlace
+            : FilePlace.Shared;
+
+        public IDisposable? TryLock() =>
+            IsLocked(handle) || Marshal.GetLastPInvokeError() is not (HeldOnLinux or HeldOnMac)
+                ? new FileLock(handle)
+                : null;
+
+        public long Length => RandomAccess.GetLength(handle);
+
+        public int Read(long offset, Span<byte> into) => RandomAccess.Read(handle, into, offset);
+
+        public void Write(long offset, ReadOnlySpan<byte> bytes)
+        {
+            try
             {
-                var named = new FileInfo(path);
-                return named.Exists && named.Length == Length;
+                RandomAccess.Write(handle, bytes, offset);
+            }
+            catch (ArgumentOutOfRangeException e)
+            {
+                // EFBIG (write(2)): a file system or a limit of this user allows no file of that length
+                throw new IOException($"{path} has grown as large as it may here.", e);
             }
         }
 
-        public long Length => RandomAccess.GetLength(_stream.SafeFileHandle);
+        public void Cut(long length) => RandomAccess.SetLength(handle, length);
 
-        public int Read(long offset, Span<byte> into) => RandomAccess.Read(_stream.SafeFileHandle, into, offset);
+        public void Sync() => DiskSync.File(handle, path);
 
-        public void Write(long offset, ReadOnlySpan<byte> bytes) =>
-            RandomAccess.Write(_stream.SafeFileHandle, bytes, offset);
+        public void Dispose() => (owner ?? handle).Dispose();
+    }
 
-        public void Cut(long length) => RandomAccess.SetLength(_stream.SafeFileHandle, length);
+    private sealed class RealLock(string path, FileStream stream) : IDiskLock
+    {
+        public bool IsKept { get; } = IsLocked(stream.SafeFileHandle);
 
-        public void Sync() => DiskSync.File(_stream.SafeFileHandle, path);
+        public bool IsInPlace => FileFacts.Of(stream.SafeFileHandle).IsSameAs(FileFacts.Of(path));
 
-        public void Dispose() => _stream.Dispose();
+        public void Dispose() => stream.Dispose();
+    }
+
+    private sealed class FileLock(SafeFileHandle handle) : IDisposable
+    {
+        public void Dispose()
+        {
+            if (!OperatingSystem.IsWindows() && !handle.IsClosed)
+            {
+                _ = Flock(handle, Unlock);
+            }
+        }
     }
 }

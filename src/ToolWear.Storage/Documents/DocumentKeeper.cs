@@ -55,6 +55,22 @@ internal sealed class DocumentKeeper : IDisposable
     /// <param name="point">The end of the journal.</param>
     internal void Follow(JournalPoint point) => _ = _thread.Post(() => CatchUp(point));
 
+    /// <summary>Opens documents that another has kept until now and brings them up to the journal; nobody waits for it.</summary>
+    /// <param name="point">The end of the journal.</param>
+    internal void TakeOver(JournalPoint point) =>
+        _ = _thread.Post(() =>
+        {
+            OpenFiles();
+            if (_documents?.Mark is { } mark && mark.Shop == point.Shop && mark.Seq > point.Seq)
+            {
+                _why =
+                    $"know entry {mark.Seq}, the journal ends with entry {point.Seq}: \"toolwear check\" brings back what is missing";
+                GiveUp();
+                return;
+            }
+            CatchUp(point);
+        });
+
     /// <summary>Adds a line that is durable.</summary>
     /// <param name="line">The line.</param>
     /// <param name="point">The end of the journal behind it.</param>

@@ -129,13 +129,18 @@ internal static class JournalFormat
         return reader.Read() && reader.TryGetDateTime(out value);
     }
 
+    /// <summary>How a line with a checksum ends.</summary>
+    /// <param name="crc">The checksum.</param>
+    /// <returns><see cref="TailLength"/> bytes.</returns>
+    internal static byte[] Tail(uint crc) => Encoding.ASCII.GetBytes($"\t{crc:x8}\n");
+
     private static (byte[] Bytes, uint Crc) WithTail(uint before, string content)
     {
         int length = Utf8.GetByteCount(content);
         byte[] bytes = new byte[length + TailLength];
         Utf8.GetBytes(content, bytes);
         uint crc = Chain(before, bytes.AsSpan(0, length));
-        Encoding.ASCII.GetBytes($"\t{crc:x8}\n", bytes.AsSpan(length));
+        Tail(crc).CopyTo(bytes, length);
         return (bytes, crc);
     }
 }

@@ -12,7 +12,6 @@ public sealed class JournalReader
     private readonly KnownKinds _kinds;
     private readonly string _path;
     private byte[] _unended = [];
-    private int _line;
 
     /// <summary>Starts to read, and reads the first line.</summary>
     /// <param name="file">The journal, as long as it is now.</param>
@@ -36,6 +35,21 @@ public sealed class JournalReader
         Shop = FirstLine();
     }
 
+    /// <summary>Starts to read what has come behind a place.</summary>
+    /// <param name="file">The journal, as long as it is now.</param>
+    /// <param name="path">Its path, for messages.</param>
+    /// <param name="kinds">What this program knows.</param>
+    /// <param name="from">The place.</param>
+    /// <param name="lines">How many lines are before it.</param>
+    internal JournalReader(IDiskFile file, string path, KnownKinds kinds, JournalPoint from, int lines)
+    {
+        _path = path;
+        _kinds = kinds;
+        _lines = new RawLines(file, file.Length, from.Length);
+        (Shop, LastSeq, Crc, WholeLength) = from;
+        Lines = lines;
+    }
+
     /// <summary>The shop's id, 32 lower hex digits, the same as long as the shop lives.</summary>
     public string Shop { get; }
 
@@ -47,6 +61,9 @@ public sealed class JournalReader
 
     /// <summary>Where the last line read ends, its line end included (bytes from the start).</summary>
     public long WholeLength { get; private set; }
+
+    /// <summary>How many lines have been read, those before the place it began at included.</summary>
+    internal int Lines { get; private set; }
 
     /// <summary>How the journal ends, once <see cref="Next"/> has returned null.</summary>
     public JournalEnd End { get; private set; }
@@ -66,7 +83,6 @@ public sealed class JournalReader
             End = JournalEnd.Whole;
             return null;
         }
-        _line++;
         bool isRight = LineText.TryVerify(Crc, raw, out int length, out uint crc);
         if (!_lines.Ended)
         {
@@ -100,8 +116,8 @@ public sealed class JournalReader
         if (newer is { } unknown)
         {
             throw new NewerJournalException(
-                _line,
-                $"Line {_line} of {_path} holds \"{unknown.Kind}\" version {unknown.Version}, written by a newer ToolWear. "
+                Lines + 1,
+                $"Line {Lines + 1} of {_path} holds \"{unknown.Kind}\" version {unknown.Version}, written by a newer ToolWear. "
                     + "Nothing was changed; open it with that version."
             );
         }
@@ -109,6 +125,7 @@ public sealed class JournalReader
         {
             throw Damaged();
         }
+        Lines++;
         LastSeq = line.LastSeq;
         Crc = crc;
         WholeLength = _lines.LineStart + raw.Length + 1;
@@ -117,7 +134,6 @@ public sealed class JournalReader
 
     private string FirstLine()
     {
-        _line = 1;
         if (
             !_lines.TryNext(out ReadOnlySpan<byte> raw)
             || !LineText.TryVerify(0, raw, out int length, out uint crc)
@@ -136,6 +152,7 @@ public sealed class JournalReader
                     + "Nothing was changed; open it with that version."
             );
         }
+        Lines = 1;
         Crc = crc;
         WholeLength = raw.Length + 1;
         return shop;
@@ -168,8 +185,8 @@ public sealed class JournalReader
 
     private DamagedJournalException Damaged() =>
         new(
-            _line,
-            $"Line {_line} of {_path} is not as it was written. Nothing was changed. \"toolwear check\" mends it from the "
+            Lines + 1,
+            $"Line {Lines + 1} of {_path} is not as it was written. Nothing was changed. \"toolwear check\" mends it from the "
                 + "documents or the newest backup; \"toolwear restore FILE\" puts a backup in its place."
         );
 }

@@ -5,12 +5,13 @@ namespace ToolWear.Storage.Journal;
 /// <summary>Parts a file into lines by LF, through one buffer that grows only for a longer line.</summary>
 /// <param name="file">The file.</param>
 /// <param name="end">Where to stop, in bytes from the start: what another process adds meanwhile is not seen.</param>
-internal sealed class RawLines(IDiskFile file, long end)
+/// <param name="start">Where to begin, in bytes from the start.</param>
+internal sealed class RawLines(IDiskFile file, long end, long start = 0)
 {
     private byte[] _buffer = new byte[256 * 1024];
     private int _start;
     private int _filled;
-    private long _read;
+    private long _read = start;
 
     /// <summary>Where the present line begins, in bytes from the start.</summary>
     internal long LineStart { get; private set; }

@@ -75,7 +75,7 @@ public static class Verbs
 
     private static RootCommand Root(Site site)
     {
-        RootCommand root = new(Words.HelpProgram) { Common.Store, Common.Units, Common.As, Common.On };
+        RootCommand root = new(Words.HelpProgram) { Common.Store, Common.Units, Common.As, Common.On, Common.Alone };
         foreach (Command verb in All(site))
         {
             root.Add(verb);

@@ -88,6 +88,14 @@ public static class Evening
         using Sitting sitting = new(site, bench, day, act => app.Invoke(act));
         using Host host = new(sitting, new Colours(terminal.WantsNoColour), terminal.HasBraille);
         app.Keyboard.KeyDown += (_, key) => key.Handled = host.Take(key);
+        _ = app.AddTimeout(
+            TimeSpan.FromSeconds(1),
+            () =>
+            {
+                host.Look();
+                return true;
+            }
+        );
         app.Run(host);
         return ways.Signal is { } signal ? (128 + signal, Afterwards.Nothing) : (host.ExitCode, host.Afterwards);
     }

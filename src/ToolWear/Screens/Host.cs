@@ -197,6 +197,24 @@ public sealed class Host : Runnable
         return true;
     }
 
+    /// <summary>Shows what other windows and commands have entered meanwhile.</summary>
+    public void Look()
+    {
+        if (!Sitting.Look())
+        {
+            return;
+        }
+
+        // the session that this screen is about can have been closed elsewhere
+        if (Current.Name == ScreenName.Hammer && Sitting.Shop.OpenSession is null)
+        {
+            Go(Home);
+        }
+
+        WantForecasts();
+        Redraw();
+    }
+
     private void Take(KeyPress press)
     {
         if (Current.Line is { } line && line.Take(press))

@@ -17,6 +17,8 @@ public sealed class Sitting : IDisposable
     private readonly Stack<Done> recorded = new();
     private readonly DateOnly? day;
     private readonly Action<Action> onScreen;
+    private readonly int before;
+    private int seen;
     private Task backup = Task.CompletedTask;
 
     /// <summary>Begins a sitting.</summary>
@@ -28,6 +30,7 @@ public sealed class Sitting : IDisposable
     {
         Site = site;
         Bench = bench;
+        before = bench.Shop.Ledger.Count;
         (this.day, this.onScreen) = (day, onScreen);
         Forecaster = new(onScreen, (shop, stop) => ShopForecasts.Of(shop, Forecasts).WithRack(stop));
         Plans = new Beside<Core.Planning.ForgeList>(onScreen, Plan);
@@ -102,13 +105,43 @@ public sealed class Sitting : IDisposable
     /// <returns>True where they are on the disk.</returns>
     public bool Record(params ImmutableArray<LedgerEntry> entries)
     {
-        long first = Shop.NextNumber;
         if (!Try(entries))
         {
             return false;
         }
 
-        recorded.Push(new Done(first, Shop.Ledger.Count));
+        recorded.Push(new Done(Shop.NextNumber - entries.Length, Shop.Ledger.Count));
+        return true;
+    }
+
+    /// <summary>Whether an entry is older than this sitting, so that no other window of now has made it since.</summary>
+    /// <param name="entered">The entry.</param>
+    /// <returns>True where it was there at the start.</returns>
+    public bool IsFromBefore(Entered entered) => entered.Number <= before;
+
+    /// <summary>Takes in what other windows and commands have entered, and says so.</summary>
+    /// <returns>Whether anything is new, or wrong.</returns>
+    public bool Look()
+    {
+        try
+        {
+            Bench.Look();
+        }
+        catch (StoreException e)
+        {
+            bool isNew = Said.Sentence != e.Message;
+            Say(e.Message, Ink.Warn);
+            return isNew;
+        }
+
+        ImmutableArray<Entered> others = Bench.FromOthers[seen..];
+        seen += others.Length;
+        if (others.IsEmpty)
+        {
+            return false;
+        }
+
+        Say(Words.FromOthers(others, Units));
         return true;
     }
 

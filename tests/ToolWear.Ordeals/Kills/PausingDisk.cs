@@ -20,7 +20,7 @@ internal sealed class PausingDisk(Random chance, int longest, Action begun) : ID
 
     public Stream OpenDocuments(string path) => _disk.OpenDocuments(path);
 
-    public IDisposable? TryLock(string path) => _disk.TryLock(path);
+    public IDiskLock? TryLock(string path) => _disk.TryLock(path);
 
     public void Move(string from, string to) => _disk.Move(from, to);
 
@@ -38,7 +38,9 @@ internal sealed class PausingDisk(Random chance, int longest, Action begun) : ID
 
     private sealed class PausingFile(PausingDisk disk, IDiskFile file) : IDiskFile
     {
-        public bool IsInPlace => file.IsInPlace;
+        public FilePlace Place => file.Place;
+
+        public IDisposable? TryLock() => file.TryLock();
 
         public long Length => file.Length;
 

@@ -15,7 +15,7 @@ internal sealed class Shelf(string folder)
     public static StoreSettings Settings =>
         Bench.Settings(KilledRecorder.SiteOf(new RealDisk(), TextWriter.Null)) with
         {
-            Patience = TimeSpan.FromSeconds(3),
+            WatchLimit = TimeSpan.FromSeconds(3),
         };
 
     /// <summary>The mark of the tool in every shop here.</summary>

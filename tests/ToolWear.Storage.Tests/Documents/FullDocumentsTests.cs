@@ -51,7 +51,7 @@ public sealed class FullDocumentsTests
 
         public Stream OpenDocuments(string path) => new FullStream(this, disk.OpenDocuments(path));
 
-        public IDisposable? TryLock(string path) => disk.TryLock(path);
+        public IDiskLock? TryLock(string path) => disk.TryLock(path);
 
         public void Move(string from, string to) => disk.Move(from, to);
 

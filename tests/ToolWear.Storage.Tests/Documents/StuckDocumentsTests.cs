@@ -54,7 +54,7 @@ public sealed class StuckDocumentsTests
             throw new IOException("let go");
         }
 
-        public IDisposable? TryLock(string path) => disk.TryLock(path);
+        public IDiskLock? TryLock(string path) => disk.TryLock(path);
 
         public void Move(string from, string to) => disk.Move(from, to);
 

@@ -157,7 +157,7 @@ public sealed class CrashingDisk : IDisk
     }
 
     /// <inheritdoc />
-    public IDisposable? TryLock(string path)
+    public IDiskLock? TryLock(string path)
     {
         lock (_lock)
         {
@@ -265,8 +265,12 @@ public sealed class CrashingDisk : IDisk
         return disk;
     }
 
-    private sealed class Held(CrashingDisk disk, string path) : IDisposable
+    private sealed class Held(CrashingDisk disk, string path) : IDiskLock
     {
+        public bool IsKept => true;
+
+        public bool IsInPlace => true;
+
         public void Dispose()
         {
             lock (disk._lock)
@@ -278,16 +282,18 @@ public sealed class CrashingDisk : IDisk
 
     private sealed class CrashingFile(CrashingDisk disk, string path, DiskImage image) : IDiskFile
     {
-        public bool IsInPlace
+        public FilePlace Place
         {
             get
             {
                 lock (disk._lock)
                 {
-                    return disk._names.GetValueOrDefault(path) == image;
+                    return disk._names.GetValueOrDefault(path) == image ? FilePlace.InPlace : FilePlace.Gone;
                 }
             }
         }
+
+        public IDisposable? TryLock() => new Held(disk, "");
 
         public long Length
         {

@@ -21,7 +21,7 @@ internal sealed class Call
 
     private Call(Site site, ParseResult parsed)
     {
-        Site = site;
+        Site = site with { Alone = parsed.GetValue(Common.Alone) };
         this.parsed = parsed;
     }
 

@@ -38,6 +38,8 @@ internal static class Common
             Recursive = true,
         };
 
+    public static Option<bool> Alone { get; } = new("--alone") { Description = Words.HelpAlone, Recursive = true };
+
     public static Argument<string> Mark(string name = "TOOL") => new(name) { Description = Words.HelpMark };
 
     /// <summary>An option with a text value.</summary>

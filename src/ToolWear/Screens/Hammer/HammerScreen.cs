@@ -123,7 +123,7 @@ public sealed class HammerScreen(Host host) : Screen(host)
         [
             .. Sitting
                 .Shop.Ledger.Skip((int)open.Opening)
-                .Where(entered => IsTallyOf(open.Name, entered.What))
+                .Where(entered => Sitting.IsFromBefore(entered) && IsTallyOf(open.Name, entered.What))
                 .Where(entered => !Sitting.Shop.CrossedOut.ContainsKey(entered.Number)),
         ];
         return [.. tallies.Where(entered => entered.At == tallies[^1].At)];
