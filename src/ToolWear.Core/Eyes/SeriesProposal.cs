@@ -1,4 +1,5 @@
 using System.Diagnostics.CodeAnalysis;
+using ToolWear.Core.Eyes.Slits;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Sections;
 

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using ToolWear.Core.Measure;
+using ToolWear.Core.Planning.Lives;
 
 namespace ToolWear.Core.Planning;
 

@@ -1,6 +1,7 @@
 using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using ToolWear.Core.Ledger;
+using ToolWear.Core.Planning.Lives;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
 using ToolWear.Core.Wear;

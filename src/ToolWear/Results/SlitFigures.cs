@@ -1,4 +1,5 @@
 using ToolWear.Core.Eyes;
+using ToolWear.Core.Eyes.Slits;
 using ToolWear.Core.Measure;
 
 namespace ToolWear.Results;

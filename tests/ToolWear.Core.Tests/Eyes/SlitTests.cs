@@ -1,5 +1,6 @@
 using CsCheck;
 using ToolWear.Core.Eyes;
+using ToolWear.Core.Eyes.Slits;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Sections;
 using ToolWear.Core.Tests.Sections;

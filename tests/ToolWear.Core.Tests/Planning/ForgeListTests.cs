@@ -1,6 +1,7 @@
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Planning;
+using ToolWear.Core.Planning.Lives;
 using ToolWear.Core.Tests.Shops;
 using ToolWear.Core.Tools;
 using ToolWear.Core.Wear;

@@ -1,5 +1,6 @@
 using ToolWear.Core.Measure;
 using ToolWear.Core.Planning;
+using ToolWear.Core.Planning.Lives;
 using Xunit;
 
 namespace ToolWear.Core.Tests.Planning;

@@ -1,5 +1,6 @@
 using ToolWear.Core.Planning;
 using ToolWear.Core.Planning.Decisions;
+using ToolWear.Core.Planning.Lives;
 using ToolWear.Core.Tests.Wear;
 using Xunit;
 

@@ -3,6 +3,7 @@ using MathNet.Numerics.Distributions;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Planning;
 using ToolWear.Core.Planning.Decisions;
+using ToolWear.Core.Planning.Lives;
 using Xunit;
 
 namespace ToolWear.Core.Tests.Planning;

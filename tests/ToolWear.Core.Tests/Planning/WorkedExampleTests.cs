@@ -2,6 +2,7 @@ using System.Text.Json;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Planning;
 using ToolWear.Core.Planning.Decisions;
+using ToolWear.Core.Planning.Lives;
 using ToolWear.Core.Tests.Wear;
 using Xunit;
 

@@ -1,5 +1,6 @@
 using MathNet.Numerics.Integration;
 using ToolWear.Core.Measure;
+using ToolWear.Core.Planning.Lives;
 using ToolWear.Core.Wear;
 
 namespace ToolWear.Core.Planning.Decisions;

@@ -1,4 +1,5 @@
 using ToolWear.Core.Measure;
+using ToolWear.Core.Planning.Lives;
 using ToolWear.Core.Wear;
 using ToolWear.Core.Wear.Lifetimes;
 

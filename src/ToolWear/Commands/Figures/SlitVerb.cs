@@ -1,6 +1,7 @@
 using System.CommandLine;
 using ToolWear.Commands.Calls;
 using ToolWear.Core.Eyes;
+using ToolWear.Core.Eyes.Slits;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Sections;

@@ -3,6 +3,7 @@ using System.CommandLine;
 using System.Globalization;
 using ToolWear.Commands.Calls;
 using ToolWear.Core.Planning;
+using ToolWear.Core.Planning.Lives;
 using ToolWear.Core.Sections;
 using ToolWear.Pens;
 using ToolWear.Results;

@@ -2,6 +2,7 @@ using System.CommandLine;
 using ToolWear.Commands.Calls;
 using ToolWear.Core.Planning;
 using ToolWear.Core.Planning.Decisions;
+using ToolWear.Core.Planning.Lives;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Wear;
 using ToolWear.Results;

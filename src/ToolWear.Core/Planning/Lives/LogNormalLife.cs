@@ -3,7 +3,7 @@ using MathNet.Numerics.Integration;
 using ToolWear.Core.Sections;
 using ToolWear.Core.Wear;
 
-namespace ToolWear.Core.Planning;
+namespace ToolWear.Core.Planning.Lives;
 
 // wear alone: ln T ~ N(ln m, s^2), S_wear(t) = Phi((ln m - ln t)/s)
 // with cracks: S(t) = S_wear(t) S_crack(t);  with t(z) = m e^(s z), z standard normal:

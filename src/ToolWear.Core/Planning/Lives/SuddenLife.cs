@@ -1,7 +1,7 @@
 using MathNet.Numerics;
 using ToolWear.Core.Wear.Lifetimes;
 
-namespace ToolWear.Core.Planning;
+namespace ToolWear.Core.Planning.Lives;
 
 // S(t) = average over (b, eta) of exp(-(t/eta)^b),  f = average of (b/eta) (t/eta)^(b-1) S,  mean = average of
 // eta Gamma(1 + 1/b)

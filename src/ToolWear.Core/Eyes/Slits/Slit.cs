@@ -2,7 +2,7 @@ using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
 using ToolWear.Core.Sections;
 
-namespace ToolWear.Core.Eyes;
+namespace ToolWear.Core.Eyes.Slits;
 
 /// <summary>An opening for an eye, and how far it has to stretch round the drift.</summary>
 /// <param name="Tool">What opens it.</param>

@@ -1,7 +1,7 @@
 using ToolWear.Core.Measure;
 using ToolWear.Core.Sections;
 
-namespace ToolWear.Core.Eyes;
+namespace ToolWear.Core.Eyes.Slits;
 
 /// <summary>What dressing does to a slitter or punch, from its own history.</summary>
 /// <param name="Dressings">How many dressings took length off, above zero.</param>

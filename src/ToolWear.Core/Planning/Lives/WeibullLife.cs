@@ -2,7 +2,7 @@ using System.Diagnostics.CodeAnalysis;
 using MathNet.Numerics;
 using ToolWear.Core.Sections;
 
-namespace ToolWear.Core.Planning;
+namespace ToolWear.Core.Planning.Lives;
 
 // S(t) = exp(-(t/eta)^b),  f(t) = (b/eta) (t/eta)^(b-1) S(t),  mean = eta Gamma(1 + 1/b)
 // integral of S from 0 to t = eta Gamma(1 + 1/b) P(1/b, (t/eta)^b), P the regularised incomplete gamma function

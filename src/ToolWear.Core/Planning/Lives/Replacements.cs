@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Sections;
 
-namespace ToolWear.Core.Planning;
+namespace ToolWear.Core.Planning.Lives;
 
 // C_r = P(heats of the tools in service and of r new ones >= H);  needed = least r with C_r >= sure;
 // expected = sum over r from 0 of (1 - C_r);  expected short with n new = the same sum from n on

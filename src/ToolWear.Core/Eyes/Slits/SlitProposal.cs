@@ -1,7 +1,7 @@
 using System.Diagnostics.CodeAnalysis;
 using ToolWear.Core.Sections;
 
-namespace ToolWear.Core.Eyes;
+namespace ToolWear.Core.Eyes.Slits;
 
 /// <summary>The slits worth trying for an eye: its length less 0 to 3 mm (common practice, no source).</summary>
 /// <param name="Longest">As long as the eye: least stretch, ends nearest to splitting.</param>

@@ -1,6 +1,6 @@
 using ToolWear.Core.Measure;
 
-namespace ToolWear.Core.Planning;
+namespace ToolWear.Core.Planning.Lives;
 
 /// <summary>How surely the tools of one place cover demands up to some heats, by the number of new ones.</summary>
 /// <remarks>What a draw gives beyond the demand is no use, so that a draw that has reached it takes no more tools.</remarks>

@@ -1,6 +1,6 @@
 using ToolWear.Core.Wear.Sisters;
 
-namespace ToolWear.Core.Planning;
+namespace ToolWear.Core.Planning.Lives;
 
 // U = floor(K):  P(U = u) = F(u+1) - F(u), what ends before the first whole heat counted as 0;
 // all that reaches the demand H is lumped at H, for more is no use

@@ -1,4 +1,4 @@
-namespace ToolWear.Core.Planning;
+namespace ToolWear.Core.Planning.Lives;
 
 /// <summary>How long a new tool lasts, as a distribution of heats from new to its end.</summary>
 public abstract record Life

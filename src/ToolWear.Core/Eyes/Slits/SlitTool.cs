@@ -1,4 +1,4 @@
-namespace ToolWear.Core.Eyes;
+namespace ToolWear.Core.Eyes.Slits;
 
 /// <summary>The tools that open an eye.</summary>
 public enum SlitTool

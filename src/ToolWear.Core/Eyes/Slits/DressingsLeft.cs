@@ -2,7 +2,7 @@ using System.Diagnostics.CodeAnalysis;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Sections;
 
-namespace ToolWear.Core.Eyes;
+namespace ToolWear.Core.Eyes.Slits;
 
 /// <summary>How often a slitter or punch can still be dressed before it is too short to hold.</summary>
 /// <param name="Dressings">Whole dressings, 0 or more.</param>

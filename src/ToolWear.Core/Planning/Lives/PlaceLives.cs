@@ -1,7 +1,7 @@
 using ToolWear.Core.Measure;
 using ToolWear.Core.Wear;
 
-namespace ToolWear.Core.Planning;
+namespace ToolWear.Core.Planning.Lives;
 
 /// <summary>The heats that the tools of one place give, those in service and new ones, drawn together.</summary>
 /// <remarks>A tool's own end is the earliest over its gauge marks, or a crack where the records tell of cracks. Gauge
