@@ -138,7 +138,7 @@ public static partial class Words
         left_on_the_shelf|money|what is left of tools that were made for an odd eye
         length_mm|mm|a length along the eye, of a bar or of a piece to cut
         length_there_mm|mm|the eye's length at the new mark
-        life_heats|heats|the middle of the life from new to the limit
+        life_heats|heats|the middle of its life since it was new or reworked: heats now and heats left together
         life_hi90|heats|nine times in ten it lasts at most so many heats
         life_lo90|heats|nine times in ten it lasts at least so many heats
         life_ratio||how many times as long the first group lasts as the second
@@ -187,6 +187,9 @@ public static partial class Words
         on||the day, as year-month-day
         order||the order's name
         overall_mm|mm|the length over all
+        p_faster|0 to 1|the chance that the last part of this sort's wear, past half its limit, runs faster
+        p_first_cut|0 to 1|the chance that this sort has a first cut: a share of the limit gone in the first few heats
+        p_slower|0 to 1|the chance that the last part of this sort's wear, past half its limit, runs slower
         part||the part of a tool: nose, taper, full-size, shank, struck-end, body
         pattern||the pattern's name
         peg||where a tool or a bar hangs
@@ -198,7 +201,7 @@ public static partial class Words
         predicted_width_mm|mm|its width by shrinkage alone
         pull_at_heats|heats|the heats from new at which pulling such tools costs least
         radius_mm|mm|the edge radius of a rectangle or the nose radius of a teardrop
-        rate_mm_per_heat|mm a heat|the wear a weighted heat now
+        rate_mm_per_heat|mm a heat|the wear a weighted heat over that life, from its start to the limit
         rate_ratio||how many times as fast the first group wears as the second
         read_on||the day of the last reading
         readings||caliper readings since the last rework; in card the readings themselves

@@ -88,6 +88,8 @@ public static partial class Words
             : $"Cracks and breaks are planned for where the records tell of some: {And(reckoned)}. For the rest wear alone; a lost tool is not planned for.";
     }
 
+    private const int MostNamed = 6;
+
     /// <summary>Whether heats a head are those of the records or first guesses.</summary>
     /// <param name="list">The list.</param>
     /// <returns>A sentence.</returns>
@@ -99,8 +101,12 @@ public static partial class Words
         ];
         return list.Places.IsEmpty ? "No heats are asked for."
             : guessed.Length == 0 ? "Heats a head are those of the shop's records."
-            : $"Heats a head are those of the shop's records, but first guesses for {And(guessed)}.";
+            : $"Heats a head are those of the shop's records, but first guesses for {FirstOf(guessed)}.";
     }
+
+    // a line of a screen has room for some names, and a shop may have any number
+    private static string FirstOf(string[] names) =>
+        And(names.Length <= MostNamed ? names : [.. names.Take(MostNamed - 1), $"{names.Length - MostNamed + 1} more"]);
 
     private static string BatchWhy(ForgeBatch batch) =>
         $"{batch.Why}{(batch.IsLate ? "; that day is past already" : "")}.";

@@ -33,7 +33,7 @@ internal sealed class ForecastCosts(int runs, int seed, TextWriter said)
         WearHistory[] kind = WornKind.Of(Tools, Readings, seed);
         ours = Figures(SisterForecasts.Of(kind)).First();
         plain = new PlainForecast(kind, 0).F(0);
-        if (Math.Abs(ours - plain) > 1e-6)
+        if (Math.Abs(ours - plain) > 1e-5)
         {
             throw new InvalidOperationException($"{ours} is not what plain loops say: {plain}");
         }

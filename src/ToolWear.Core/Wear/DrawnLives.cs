@@ -11,9 +11,6 @@ namespace ToolWear.Core.Wear;
 /// </remarks>
 public sealed class DrawnLives
 {
-    // below this a likelihood cannot change what is drawn
-    private const double Negligible = 1e-14;
-
     private readonly KindPool pool;
     private readonly int[] place;
     private readonly IReadOnlyList<WearHistory> kind;
@@ -37,8 +34,8 @@ public sealed class DrawnLives
     public static DrawnLives Of(IReadOnlyList<WearHistory> kind, int draws, int seed)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(draws, 1);
-        (KindPool? pool, int[] place) = KindPools.Of(kind);
-        return new DrawnLives(pool ?? KindPool.Of([], 0), place, kind, draws, seed);
+        (KindPool pool, int[] place) = KindPool.Of(kind);
+        return new DrawnLives(pool, place, kind, draws, seed);
     }
 
     /// <summary>The heats left of one tool in each draw.</summary>
@@ -54,28 +51,20 @@ public sealed class DrawnLives
         }
 
         PooledTool tool = pool.Tools[place[history]];
-        Dictionary<int, CellRun> runs = Runs(tool);
+        Mixture mixture = new(tool.Record, TargetWeights.Of(pool, tool.Group, tool.Likelihood));
         double[] heats = new double[shared.Length];
-        Span<double> weight = stackalloc double[Grid.Lambdas];
+        Span<float> weight = stackalloc float[Grid.Row];
         for (int i = 0; i < heats.Length; i++)
         {
             SharedDraw draw = shared[i];
-            CellRun run = runs[draw.Node];
-            Span<double> cells = weight[..run.w.Length];
-            Kernels.W(draw.Tau, draw.Mu[tool.Group]).Slice(run.From, cells.Length).CopyTo(cells);
-            if (tool.Likelihood is not null)
+            Kernels.W(draw.Tau, draw.Mu[tool.Group]).CopyTo(weight);
+            if (tool.Likelihood is { } likelihood)
             {
-                Vectors.Multiply(cells, run.w);
+                Vectors.Multiply(weight, likelihood.At(draw.Node));
             }
 
-            int c = SharedDraw.Pick(cells, Chance.Uniform(seed, i, stream, 0));
-            Passage passage = new(run.m[c], run.P[c], run.GNow[c], run.Phi);
-            heats[i] = passage.Heats(
-                Chance.Uniform(seed, i, stream, 1),
-                run.Curve,
-                tool.Record,
-                Grid.Lambda(run.From + c)
-            );
+            int l = SharedDraw.Pick(weight, Chance.Uniform(seed, i, stream, 0));
+            heats[i] = mixture.At(draw.Shape, l).Heats(Chance.Uniform(seed, i, stream, 1), tool.Record);
         }
 
         return heats;
@@ -89,43 +78,8 @@ public sealed class DrawnLives
         ToolRecord record =
             ToolRecord.Of(planned)
             ?? throw new ArgumentException("a tool that is planned has a limit", nameof(planned));
-        int group = KindPools.GroupNumber(kind, planned.Group);
-        return new DrawnNewLives(shared, record, group < pool.Groups ? group : -1, planned.Group, seed);
-    }
-
-    private Dictionary<int, CellRun> Runs(PooledTool tool)
-    {
-        ImmutableArray<CellRun> runs =
-        [
-            .. shared.Select(draw => draw.Node).Distinct().Order().Select(node => Run(tool.Likelihood, node)),
-        ];
-        _ = CellStates.Fill(tool.Record, runs);
-        return runs.ToDictionary(run => run.Node);
-    }
-
-    // what was never read may be anywhere
-    private static CellRun Run(ToolLikelihood? likelihood, int node)
-    {
-        if (likelihood is null)
-        {
-            double[] all = new double[Grid.Lambdas];
-            Array.Fill(all, 1.0);
-            return CellRun.Of(node, all, 0, Grid.Lambdas - 1);
-        }
-
-        ReadOnlySpan<double> row = likelihood.At(node);
-        int first = 0;
-        int last = row.Length - 1;
-        while (row[first] < Negligible && first < last)
-        {
-            first++;
-        }
-
-        while (row[last] < Negligible && first < last)
-        {
-            last--;
-        }
-
-        return CellRun.Of(node, row, first, last);
+        int group = KindPool.GroupNumber(kind, planned.Group);
+        Mixture mixture = new(record, TargetWeights.Of(pool, group, null));
+        return new DrawnNewLives(shared, mixture, group, planned.Group, seed);
     }
 }

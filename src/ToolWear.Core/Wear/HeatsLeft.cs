@@ -35,15 +35,9 @@ public sealed record HeatsLeft(double? Q05, double? Q10, double? Q50, double? Q9
             return None;
         }
 
-        double At(double p) => F0 + (p * (1 - F0));
-        double? q05 = Quantile(F, At(0.05), 0, scale);
-        double? q10 = Quantile(F, At(0.10), q05, scale);
-        double? q50 = Quantile(F, At(0.50), q10, scale);
-        double? q90 = Quantile(F, At(0.90), q50, scale);
-        double? q95 = Quantile(F, At(0.95), q90, scale);
-        return new HeatsLeft(q05, q10, q50, q90, q95);
+        LogitRoots roots = new(k => (F(k) - F0) / (1 - F0), scale, Most);
+        double? q50 = roots.At(0.50);
+        (double? q05, double? q95) = (roots.At(0.05), roots.At(0.95));
+        return new HeatsLeft(q05, roots.At(0.10), q50, roots.At(0.90), q95);
     }
-
-    private static double? Quantile(Func<double, double> F, double p, double? from, double scale) =>
-        from is { } low ? RisingRoot.Of(F, p, low, Most, scale) : null;
 }

@@ -4,14 +4,16 @@ namespace ToolWear.Core.Wear;
 /// <param name="Sigma">Spread (sd) of a reading about the true wear, in shares of the limit.</param>
 /// <param name="Phi">Variance of a wear increment in parts of its mean, in shares of the limit: uneven steel, scale, severity.</param>
 /// <param name="Tau">Spread (sd) from tool to tool of the logarithm of the life.</param>
-/// <param name="Power">The power b of the heats with which wear grows.</param>
-/// <param name="ChanceRunsIn">P(b&lt;1): wear is fast at first and slows down.</param>
-/// <param name="ChanceSpeedsUp">P(b&gt;1): wear speeds up towards the end.</param>
+/// <param name="Power">The power b1 of the heats with which the steady wear grows.</param>
+/// <param name="ChanceOfFirstCut">P(a&gt;0): a share of the limit goes in the first few heats.</param>
+/// <param name="ChanceOfFaster">P(d&gt;0): the last part of the wear runs faster.</param>
+/// <param name="ChanceOfSlower">P(d&lt;0): the last part of the wear runs slower.</param>
 public sealed record KindTraits(
     double Sigma,
     double Phi,
     double Tau,
     double Power,
-    double ChanceRunsIn,
-    double ChanceSpeedsUp
+    double ChanceOfFirstCut,
+    double ChanceOfFaster,
+    double ChanceOfSlower
 );

@@ -9,20 +9,16 @@ public sealed record SisterForecast : Forecast
 {
     private readonly Mixture mixture;
 
-    internal SisterForecast(Mixture mixture, KindTraits traits, ImmutableArray<SuspectReading> suspect)
+    internal SisterForecast(Mixture mixture, double startMm, KindTraits traits, ImmutableArray<SuspectReading> suspect)
     {
         this.mixture = mixture;
         Traits = traits;
         Suspect = suspect;
-        ToolRecord tool = mixture.Tool;
-        double[] lambda = mixture.OfLambda();
-        double Life(double p) => tool.N0 * Math.Exp(GridQuantiles.Of(lambda, Grid.First, Grid.LambdaStep, p));
-        (double low, double middle, double high) = (Life(0.05), Life(0.5), Life(0.95));
-        LifeHeats = new Estimate(middle, low, high);
-        RateMmPerHeat = new Estimate(tool.Limit / middle, tool.Limit / high, tool.Limit / low);
-        WearNowMm = tool.Limit * mixture.Mean(0);
+        WearNowMm = LimitMm * mixture.Mean(0);
         ChancePastLimitNow = F(0);
-        HeatsLeftIfNotPast = HeatsLeft.Of(F, ChancePastLimitNow, middle / 16);
+        HeatsLeftIfNotPast = HeatsLeft.Of(F, ChancePastLimitNow, mixture.Tool.N0);
+        LifeHeats = Life(HeatsNow, HeatsLeftIfNotPast);
+        RateMmPerHeat = Rate(LimitMm - startMm, LifeHeats);
     }
 
     /// <inheritdoc />
@@ -70,7 +66,7 @@ public sealed record SisterForecast : Forecast
     /// <param name="heats">Weighted heats since the start of the last segment, each zero or more, in any order.</param>
     /// <returns>One band for each, in the same order.</returns>
     public ImmutableArray<WearBand> Bands(IReadOnlyList<double> heats) =>
-        WearPath.Of(mixture, mixture.Tool.Segments[^1], heats);
+        WearPath.Bands(mixture, mixture.Tool.Last, heats);
 
     /// <summary>The same in an earlier segment.</summary>
     /// <param name="segment">Its place in the history, from 0; its start is known.</param>
@@ -78,7 +74,7 @@ public sealed record SisterForecast : Forecast
     /// <returns>One band for each, in the same order.</returns>
     /// <exception cref="ArgumentOutOfRangeException">There is no such segment with a known start.</exception>
     public ImmutableArray<WearBand> Bands(int segment, IReadOnlyList<double> heats) =>
-        WearPath.Of(mixture, Segment(segment), heats);
+        WearPath.Bands(mixture, Segment(segment), heats);
 
     /// <summary>The fitted wear of a segment alone, without a band.</summary>
     /// <param name="segment">Its place in the history, from 0; its start is known.</param>
@@ -94,8 +90,24 @@ public sealed record SisterForecast : Forecast
     public double? HeatsToWear(double wearMm) =>
         RisingRoot.Of(mixture.Mean, Finite.Number(wearMm) / LimitMm, 0, HeatsLeft.Most, mixture.Tool.N0 / 16);
 
-    private RecordedSegment Segment(int place) =>
-        mixture.Tool.Segments.FirstOrDefault(recorded => recorded.Place == place)
+    // life = heats so far in this stretch + heats left
+    private static Estimated Life(double now, HeatsLeft left) =>
+        left is { Q05: { } low, Q50: { } middle }
+            ? new Estimate(now + middle, now + low, now + left.Q95)
+            : new NotEnoughData(0, 1, "its readings do not show how long it lasts");
+
+    // rate = (limit - wear at the start of the stretch) / life
+    private static Estimated Rate(double toWearMm, Estimated life) =>
+        life is Estimate { Value: > 0 } heats
+            ? new Estimate(
+                toWearMm / heats.Value,
+                toWearMm / heats.High90 ?? 0,
+                heats.Low90 > 0 ? toWearMm / heats.Low90 : null
+            )
+            : new NotEnoughData(0, 1, "its readings do not show how long it lasts");
+
+    private Stretch Segment(int place) =>
+        mixture.Tool.Stretches.FirstOrDefault(recorded => recorded.Place == place)
         ?? throw new ArgumentOutOfRangeException(nameof(place), place, "has no known start");
 
     private double F(double k) => mixture.Above(k, 1, withReading: false);

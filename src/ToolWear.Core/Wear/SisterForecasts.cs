@@ -35,12 +35,13 @@ public sealed class SisterForecasts
             throw new ArgumentException("kinds never influence each other", nameof(kind));
         }
 
-        (KindPool? pool, int[] place) = KindPools.Of(kind);
-        KindTraits? traits = pool is null ? null : TraitSums.Of(pool);
-        ImmutableArray<Estimated> tools = Many.Select(
-            kind,
-            (history, i) => Missing(history) ?? (Estimated)Of(pool!, place[i], history, traits!)
-        );
+        (KindPool pool, int[] place) = KindPool.Of(kind);
+        using KindPool held = pool;
+        KindTraits traits = TraitSums.Of(pool);
+        ImmutableArray<Estimated> tools =
+        [
+            .. kind.Select((history, i) => Missing(history) ?? (Estimated)Of(pool, place[i], history, traits)),
+        ];
         return new SisterForecasts(tools, kind.Any(WasFollowed));
     }
 
@@ -82,10 +83,10 @@ public sealed class SisterForecasts
 
     private static SisterForecast Of(KindPool pool, int target, WearHistory history, KindTraits traits)
     {
-        ImmutableArray<CellRun> runs = TargetWeights.Of(pool, target);
-        ToolRecord record = pool.Tools[target].Record;
-        double[] gross = CellStates.Fill(record, runs);
-        return new SisterForecast(new Mixture(record, runs), traits, Suspect(history, gross));
+        PooledTool tool = pool.Tools[target];
+        Mixture mixture = new(tool.Record, TargetWeights.Of(pool, tool.Group, tool.Likelihood));
+        double start = history.Last.StartMm!.Value;
+        return new SisterForecast(mixture, start, traits, Suspect(history, mixture.Gross));
     }
 
     private static ImmutableArray<SuspectReading> Suspect(WearHistory history, double[] gross) =>

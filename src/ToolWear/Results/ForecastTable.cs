@@ -31,6 +31,9 @@ internal static class ForecastTable
         new("line_se", null),
         new("line_readings", null),
         new(null, "What is not known"),
+        new("p_first_cut", null),
+        new("p_faster", null),
+        new("p_slower", null),
     ];
 
     /// <summary>Makes the table.</summary>
@@ -72,6 +75,7 @@ internal static class ForecastTable
     )
     {
         Forecast? forecast = outlook as Forecast;
+        KindTraits? traits = (forecast as SisterForecast)?.Traits;
         LineThroughStart? line = alone.Line;
         // files hold what would be left were it not past its limit; people are told that it is
         HeatsLeft? left = forecast?.HeatsLeftIfNotPast.AtLoad(load);
@@ -101,6 +105,9 @@ internal static class ForecastTable
             Cell.Of(line?.SlopeSe, Rate),
             Cell.Of(line?.Readings),
             Cell.Of(NotKnown(wear, outlook)),
+            Cell.Of(traits?.ChanceOfFirstCut),
+            Cell.Of(traits?.ChanceOfFaster),
+            Cell.Of(traits?.ChanceOfSlower),
         ];
     }
 

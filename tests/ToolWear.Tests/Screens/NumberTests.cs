@@ -53,7 +53,11 @@ public sealed class NumberTests(DemoFixture demo) : IClassFixture<DemoFixture>
             }
 
             string chosen = lines[row].Split(':')[0];
-            Assert.Equal($"{chosen}: {Rack[chosen]["why"]}", lines[row]);
+            string why = lines[row]
+                .Replace($"{Words.MeasureOnceMore}; ", "", StringComparison.Ordinal)
+                .Replace($"; {Words.MeasureOnceMore}", "", StringComparison.Ordinal);
+            // what a window has no room for is cut with an ellipsis
+            Assert.StartsWith(why.TrimEnd('\u2026'), $"{chosen}: {Rack[chosen]["why"]}", StringComparison.Ordinal);
             Assert.DoesNotContain(string.Join(' ', lines[(row + 1)..]), char.IsDigit);
             screens.Press("PageDown");
             Assert.True(seen.Count > before, "a page brought nothing new");

@@ -56,7 +56,8 @@ public sealed class WeibullWithPrior
         [
             .. Grid2(N0).Select(at => (at.b, at.logEta, at.log + LogLikelihood(lifetimes, at.b, at.logEta))),
         ];
-        double[] w = Grid.Normalised(grid.Select(at => at.log));
+        double most = grid.Max(at => at.log);
+        double[] w = Grid.Normalised(grid.Select(at => Math.Exp(at.log - most)));
         return new WeibullWithPrior([.. grid.Zip(w, (at, weight) => (weight, at.b, at.logEta))], N0);
     }
 

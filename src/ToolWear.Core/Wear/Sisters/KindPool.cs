@@ -1,84 +1,179 @@
+using System.Buffers;
 using System.Collections.Immutable;
 
 namespace ToolWear.Core.Wear.Sisters;
 
+/// <summary>A tool among its sisters.</summary>
+/// <param name="Record">What was measured, in shares of its limit.</param>
+/// <param name="Group">The number of its group within the kind.</param>
+/// <param name="Likelihood">Null where it was never read.</param>
+internal sealed record PooledTool(ToolRecord Record, int Group, ToolLikelihood? Likelihood);
+
+// For every node and tau that lives:
+//   F_g(mu) = prod of M_i(mu) over the tools of g;   U_g(k) = sum_mu A[k,mu] F_g(mu)
+//   ln evidence = ln p(node) p(tau) + ln of the scales + ln sum_k p(k) prod_g U_g(k)
+// Tools with most readings come first. After each of them a node is given up whose best tau is over 16 below the best
+// node's, by  ln p(node) p(tau) + ln of the scales + ln sum_mu p(mu) F_g(mu)  of that tool's group, and so is a node
+// whose ln prior is below -18 from the start.
 /// <summary>All tools of one kind with the sums that their forecasts share.</summary>
-internal sealed class KindPool
+internal sealed class KindPool : IDisposable
 {
-    // e^-28 is 7e-13 of the whole: far below the 1e-9 at which a cell is dropped in the end
-    private const double Margin = 28;
+    private const double LeastLogPrior = -18;
+    private const double Margin = 16;
 
-    // tools that agree on three nodes of 225 or fewer
-    private const int Large = 40;
+    private readonly PooledTool[] tools;
+    private readonly float[] everyF;
+    private readonly double[] logScales = new double[Nodes.Count * Nodes.Taus.Length];
+    private readonly double[] logMax = new double[Nodes.Count];
+    private readonly List<int> live;
 
-    private KindPool(ImmutableArray<PooledTool> tools, int groups, List<PooledNode> nodes)
+    private KindPool(IReadOnlyList<(ToolRecord Record, int Group)> records, int groups)
     {
-        Tools = tools;
         Groups = groups;
-        Best = nodes.Max(node => node.LogEvidence);
-        Nodes = [.. nodes.Where(node => node.LogEvidence >= Best - Margin)];
+        everyF = ArrayPool<float>.Shared.Rent(logScales.Length * groups * Grid.MuRow);
+        everyF.AsSpan().Fill(1);
+        live = [.. Enumerable.Range(0, Nodes.Count).Where(node => Nodes.LogPriors[node] >= LeastLogPrior)];
+        tools = [.. records.Select(tool => new PooledTool(tool.Record, tool.Group, null))];
+        // among equals the order is that of what was read, so that the order of the tools cannot matter
+        foreach (
+            int i in Enumerable
+                .Range(0, tools.Length)
+                .Where(i => tools[i].Record.Readings > 0)
+                .OrderByDescending(i => tools[i].Record.Readings)
+                .ThenBy(i => tools[i].Record.Now)
+                .ThenBy(i => tools[i].Record.N0)
+        )
+        {
+            tools[i] = tools[i] with { Likelihood = new ToolLikelihood(tools[i].Record, live, logMax) };
+            Multiply(tools[i]);
+        }
+
+        Pairs = Weighed();
     }
 
-    internal ImmutableArray<PooledTool> Tools { get; }
+    internal ReadOnlySpan<PooledTool> Tools => tools;
 
     internal int Groups { get; }
 
-    /// <summary>The nodes that weigh anything.</summary>
-    internal ImmutableArray<PooledNode> Nodes { get; }
+    /// <summary>The nodes that were not given up.</summary>
+    internal IReadOnlyList<int> Live => live;
 
-    /// <summary>The largest ln evidence.</summary>
-    internal double Best { get; }
+    /// <summary>The nodes with a tau that weigh anything, in order of nodes, with ln of their evidence below the best.</summary>
+    internal ImmutableArray<(int Node, int Tau, double LogWeight)> Pairs { get; }
 
     /// <summary>Pools tools of one kind.</summary>
-    /// <param name="records">At least one tool, with the number of its group.</param>
-    /// <param name="groups">How many groups there are.</param>
-    internal static KindPool Of(IReadOnlyList<(ToolRecord Record, int Group)> records, int groups)
+    /// <param name="kind">Histories of one kind.</param>
+    /// <returns>The pool, and each history's place in it, -1 where it has no limit.</returns>
+    internal static (KindPool Pool, int[] Place) Of(IReadOnlyList<WearHistory> kind)
     {
-        ImmutableArray<PooledTool> tools = Many.Select(
-            records,
-            (tool, _) =>
-                new PooledTool(
-                    tool.Record,
-                    tool.Group,
-                    tool.Record.Readings == 0 ? null : new ToolLikelihood(tool.Record, records.Count < Large)
-                )
-        );
-        List<PooledNode> nodes = Sums(tools, groups);
-        foreach (PooledTool tool in tools)
+        List<string> groups = GroupsOf(kind);
+        List<(ToolRecord, int)> records = [];
+        int[] place = new int[kind.Count];
+        for (int i = 0; i < kind.Count; i++)
         {
-            tool.Likelihood?.LetGo();
-        }
-
-        return new KindPool(tools, groups, nodes);
-    }
-
-    // the most promising node first, so that the hopeless ones are seen early
-    private static List<PooledNode> Sums(ImmutableArray<PooledTool> tools, int groups)
-    {
-        double best = double.NegativeInfinity;
-        List<PooledNode> kept = [];
-        foreach ((int node, double ceiling) in Ceilings(tools))
-        {
-            for (int tau = 0; tau < Sisters.Nodes.Taus.Length; tau++)
+            place[i] = -1;
+            if (ToolRecord.Of(kind[i]) is { } record)
             {
-                double most = ceiling + Sisters.Nodes.LogPriorOfTau[tau];
-                double least = best - Margin;
-                if (most >= least && PooledNode.Of(tools, groups, node, tau, most, least) is { } sums)
-                {
-                    kept.Add(sums);
-                    best = Math.Max(best, sums.LogEvidence);
-                }
+                place[i] = records.Count;
+                records.Add((record, groups.IndexOf(kind[i].Group)));
             }
         }
 
-        return kept;
+        return (new KindPool(records, Math.Max(1, groups.Count)), place);
     }
 
-    private static IEnumerable<(int Node, double Ceiling)> Ceilings(ImmutableArray<PooledTool> tools) =>
-        Enumerable
-            .Range(0, Sisters.Nodes.All.Length)
-            .Select(node =>
-                (node, Sisters.Nodes.All[node].LogPrior + tools.Sum(tool => tool.Likelihood?.LogMax(node) ?? 0))
-            )
-            .OrderByDescending(node => node.Item2);
+    /// <summary>The number of a group in the pool of its kind, -1 where the kind never had it.</summary>
+    internal static int GroupNumber(IReadOnlyList<WearHistory> kind, string group) => GroupsOf(kind).IndexOf(group);
+
+    /// <summary>F of a group over mu, with 1 as its largest.</summary>
+    internal Span<float> FOf(int node, int tau, int group) =>
+        everyF.AsSpan(((((node * Nodes.Taus.Length) + tau) * Groups) + group) * Grid.MuRow, Grid.MuRow);
+
+    /// <summary>D(k) = p(k) prod of U_g(k) over the groups g other than the two given.</summary>
+    /// <returns>ln of what it was divided by.</returns>
+    internal double WithoutGroups(int node, int tau, int one, int other, Span<float> D)
+    {
+        double logScale = 0;
+        Kernels.P.CopyTo(D);
+        for (int g = 0; g < Groups; g++)
+        {
+            if (g != one && g != other)
+            {
+                ReadOnlySpan<float> F_g = FOf(node, tau, g);
+                for (int k = 0; k < Grid.Mus; k++)
+                {
+                    D[k] *= Vectors.Dot(Kernels.A(k), F_g);
+                }
+
+                logScale += Vectors.ScaleToMax(D);
+            }
+        }
+
+        return logScale;
+    }
+
+    /// <summary>ln of p(node) p(tau) and of all that the tools' likelihoods were divided by.</summary>
+    internal double LogScale(int node, int tau) =>
+        Nodes.LogPriors[node] + Nodes.LogPriorsOfTau[tau] + logScales[(node * Nodes.Taus.Length) + tau];
+
+    /// <summary>Gives the room back.</summary>
+    public void Dispose()
+    {
+        ArrayPool<float>.Shared.Return(everyF);
+        foreach (PooledTool tool in tools)
+        {
+            tool.Likelihood?.Dispose();
+        }
+    }
+
+    private static List<string> GroupsOf(IEnumerable<WearHistory> kind) =>
+        [.. kind.Select(history => history.Group).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)];
+
+    private void Multiply(PooledTool tool)
+    {
+        Span<double> evidence = stackalloc double[live.Count];
+        double best = double.NegativeInfinity;
+        for (int i = 0; i < live.Count; i++)
+        {
+            evidence[i] = double.NegativeInfinity;
+            for (int tau = 0; tau < Nodes.Taus.Length; tau++)
+            {
+                Span<float> F = FOf(live[i], tau, tool.Group);
+                Vectors.Multiply(F, tool.Likelihood!.MOf(live[i], tau));
+                logScales[(live[i] * Nodes.Taus.Length) + tau] += logMax[live[i]] + Vectors.ScaleToMax(F);
+                double whole = LogScale(live[i], tau) + Math.Log(Vectors.Dot(Kernels.PMu, F));
+                evidence[i] = Math.Max(evidence[i], whole);
+            }
+
+            best = Math.Max(best, evidence[i]);
+        }
+
+        int kept = 0;
+        for (int i = 0; i < evidence.Length; i++)
+        {
+            if (evidence[i] >= best - Margin)
+            {
+                live[kept++] = live[i];
+            }
+        }
+
+        live.RemoveRange(kept, live.Count - kept);
+    }
+
+    private ImmutableArray<(int Node, int Tau, double LogWeight)> Weighed()
+    {
+        Span<float> D = stackalloc float[Grid.MuRow];
+        List<(int Node, int Tau, double Log)> all = [];
+        foreach (int node in live)
+        {
+            for (int tau = 0; tau < Nodes.Taus.Length; tau++)
+            {
+                double log = LogScale(node, tau) + WithoutGroups(node, tau, -1, -1, D);
+                all.Add((node, tau, log + Math.Log(Vectors.Sum(D))));
+            }
+        }
+
+        double best = all.Max(pair => pair.Log);
+        return [.. all.Where(pair => pair.Log >= best - Margin).Select(pair => pair with { Log = pair.Log - best })];
+    }
 }

@@ -12,45 +12,38 @@ internal static class MuDifference
     internal static double[] Of(KindPool pool, int groupA, int groupB)
     {
         double[] difference = new double[(2 * Grid.Mus) - 1];
-        double[] joint = new double[Grid.Mus * Grid.Mus];
-        foreach (PooledNode sums in pool.Nodes)
+        Span<float> D = stackalloc float[Grid.MuRow];
+        Span<float> D_a = stackalloc float[Grid.MuRow];
+        Span<float> joint = stackalloc float[Grid.MuRow];
+        foreach ((int node, int tau, double logWeight) in pool.Pairs)
         {
-            AddJoint(sums, groupA, groupB, pool.Best, joint);
-            AddDifferences(sums, groupA, groupB, joint, difference);
+            double[] own = new double[difference.Length];
+            pool.WithoutGroups(node, tau, groupA, groupB, D);
+            ReadOnlySpan<float> F_A = pool.FOf(node, tau, groupA);
+            for (int a = 0; a < Grid.Mus; a++)
+            {
+                // joint(b) = F_A(a) F_B(b) sum_k D(k) A[k,a] A[k,b]
+                for (int k = 0; k < Grid.Mus; k++)
+                {
+                    D_a[k] = D[k] * Kernels.A(k)[a] * F_A[a];
+                }
+
+                Kernels.GroupOf(D_a, joint);
+                Vectors.Multiply(joint, pool.FOf(node, tau, groupB));
+                for (int b = 0; b < Grid.Mus; b++)
+                {
+                    own[a - b + Grid.Mus - 1] += joint[b];
+                }
+            }
+
+            double factor = Math.Exp(logWeight) / own.Sum();
+            for (int i = 0; i < own.Length; i++)
+            {
+                difference[i] += factor * own[i];
+            }
         }
 
         double whole = difference.Sum();
         return [.. difference.Select(weight => weight / whole)];
-    }
-
-    // joint(a,b) = e^{scale} sum_k D(k) A[k,a] A[k,b]
-    private static void AddJoint(PooledNode sums, int groupA, int groupB, double best, double[] joint)
-    {
-        Span<double> D = stackalloc double[Grid.Mus];
-        double logScale = sums.WithoutGroups(groupA, groupB, D);
-        logScale += sums.LogScaleOf(groupA) + sums.LogScaleOf(groupB);
-        double factor = Math.Exp(sums.Ceiling + logScale - best);
-        Array.Clear(joint);
-        for (int k = 0; k < Grid.Mus; k++)
-        {
-            ReadOnlySpan<double> A_k = Kernels.A(k);
-            for (int a = 0; a < Grid.Mus; a++)
-            {
-                Vectors.AddScaled(joint.AsSpan(a * Grid.Mus, Grid.Mus), factor * D[k] * A_k[a], A_k);
-            }
-        }
-    }
-
-    private static void AddDifferences(PooledNode sums, int groupA, int groupB, double[] joint, double[] difference)
-    {
-        ReadOnlySpan<double> F_A = sums.FOf(groupA);
-        ReadOnlySpan<double> F_B = sums.FOf(groupB);
-        for (int a = 0; a < Grid.Mus; a++)
-        {
-            for (int b = 0; b < Grid.Mus; b++)
-            {
-                difference[a - b + Grid.Mus - 1] += joint[(a * Grid.Mus) + b] * F_A[a] * F_B[b];
-            }
-        }
     }
 }

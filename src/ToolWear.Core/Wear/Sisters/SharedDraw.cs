@@ -9,6 +9,9 @@ namespace ToolWear.Core.Wear.Sisters;
 /// <param name="Mu">The mean of each group, by its number.</param>
 internal sealed record SharedDraw(int Node, int Tau, int Kind, ImmutableArray<int> Mu)
 {
+    /// <summary>Its shape.</summary>
+    internal int Shape => Node / Nodes.Noises.Length;
+
     // what a stream of a tool never is
     private const long KindStream = -1;
 
@@ -19,11 +22,11 @@ internal sealed record SharedDraw(int Node, int Tau, int Kind, ImmutableArray<in
     /// </remarks>
     internal static ImmutableArray<SharedDraw> Of(KindPool pool, int draws, int seed)
     {
-        double[] upTo = new double[pool.Nodes.Length];
+        double[] upTo = new double[pool.Pairs.Length];
         double sum = 0;
         for (int i = 0; i < upTo.Length; i++)
         {
-            sum += Math.Exp(pool.Nodes[i].LogEvidence - pool.Best);
+            sum += Math.Exp(pool.Pairs[i].LogWeight);
             upTo[i] = sum;
         }
 
@@ -38,7 +41,7 @@ internal sealed record SharedDraw(int Node, int Tau, int Kind, ImmutableArray<in
                 at++;
             }
 
-            made.Add(Of(pool, pool.Nodes[at], i, seed));
+            made.Add(Of(pool, pool.Pairs[at].Node, pool.Pairs[at].Tau, i, seed));
         }
 
         return made.MoveToImmutable();
@@ -53,10 +56,10 @@ internal sealed record SharedDraw(int Node, int Tau, int Kind, ImmutableArray<in
     }
 
     /// <summary>The place that a share of the whole weight falls on.</summary>
-    internal static int Pick(ReadOnlySpan<double> weight, double share)
+    internal static int Pick(ReadOnlySpan<float> weight, double share)
     {
         double whole = 0;
-        foreach (double w in weight)
+        foreach (float w in weight)
         {
             whole += w;
         }
@@ -79,20 +82,19 @@ internal sealed record SharedDraw(int Node, int Tau, int Kind, ImmutableArray<in
         return last;
     }
 
-    private static SharedDraw Of(KindPool pool, PooledNode sums, int draw, int seed)
+    private static SharedDraw Of(KindPool pool, int node, int tau, int draw, int seed)
     {
-        Span<double> D = stackalloc double[Grid.Mus];
-        _ = sums.WithoutGroups(-1, -1, D);
-        int k = Pick(D, Chance.Uniform(seed, draw, KindStream, 1));
-        Span<double> weight = stackalloc double[Grid.Mus];
+        Span<float> weight = stackalloc float[Grid.MuRow];
+        _ = pool.WithoutGroups(node, tau, -1, -1, weight);
+        int k = Pick(weight, Chance.Uniform(seed, draw, KindStream, 1));
         ImmutableArray<int>.Builder mu = ImmutableArray.CreateBuilder<int>(pool.Groups);
         for (int g = 0; g < pool.Groups; g++)
         {
-            sums.FOf(g).CopyTo(weight);
+            pool.FOf(node, tau, g).CopyTo(weight);
             Vectors.Multiply(weight, Kernels.A(k));
             mu.Add(Pick(weight, Chance.Uniform(seed, draw, KindStream, 2 + g)));
         }
 
-        return new SharedDraw(sums.Node, sums.Tau, k, mu.MoveToImmutable());
+        return new SharedDraw(node, tau, k, mu.MoveToImmutable());
     }
 }

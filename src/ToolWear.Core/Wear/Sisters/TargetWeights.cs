@@ -1,125 +1,191 @@
 using System.Buffers;
 using System.Collections.Immutable;
+using System.Runtime.InteropServices;
 
 namespace ToolWear.Core.Wear.Sisters;
 
+/// <summary>Neighbouring lambdas of one shape, a whole number of vectors.</summary>
+/// <param name="Shape">Its place among the shapes.</param>
+/// <param name="From">The first lambda.</param>
+/// <param name="Count">How many there are.</param>
+/// <param name="At">Where its first cell stands among all.</param>
+[StructLayout(LayoutKind.Auto)]
+internal readonly record struct ShapeRun(int Shape, int From, int Count, int At);
+
 // Target tool t in group g:
-//   C(mu) = F_g^{-t}(mu) sum_k D(k) A[k,mu],   D(k) = p(k) prod_{other g} U_g(k)
+//   C(mu) = F_g^{-t}(mu) sum_k D(k) A[k,mu],   D(k) = p(k) prod_{other g} U_g(k),   F_g^{-t} = F_g/M_t, 0 where M_t is
 //   pi(l) = sum_mu C(mu) W[mu,l]
-//   weight(cell) = p(node) p(tau) e^{scale logs} pi(l) Lik_t(l), summed over tau, normalised;
-//   cells below 1e-9 dropped and normalised again
-/// <summary>The weight of every cell (node, lambda) for one tool.</summary>
-internal static class TargetWeights
+//   weight(cell) = sum over tau of p(shape) p(sigma) p(phi) p(tau) pi(l) Lik_t(l), normalised over all cells of t;
+//   what is merged of the noises of one (shape, lambda) is dropped below 1e-8 of the sum
+/// <summary>The weight of every cell (shape, noise, lambda) for one tool.</summary>
+internal sealed class TargetWeights
 {
-    private const double Dropped = 1e-9;
+    private const double Dropped = 1e-8;
 
-    // what a mu must give to the whole of its node for its row of W to be added
-    private const double Negligible = 1e-15;
+    // those of the first noise at every cell, then of the next
+    private readonly float[] w_q;
 
-    /// <summary>The runs of cells that weigh anything, in order of nodes; their weights sum to 1.</summary>
-    internal static ImmutableArray<CellRun> Of(KindPool pool, int target)
+    private TargetWeights(ImmutableArray<ShapeRun> runs)
     {
-        int size = Nodes.All.Length * Grid.Lambdas;
-        double[] rented = ArrayPool<double>.Shared.Rent(size);
-        Span<double> weight = rented.AsSpan(0, size);
-        weight.Clear();
-        foreach (PooledNode sums in pool.Nodes)
-        {
-            AddPi(pool, target, sums, weight.Slice(sums.Node * Grid.Lambdas, Grid.Lambdas));
-        }
+        Runs = runs;
+        Cells = runs.Sum(run => run.Count);
+        w_q = new float[Nodes.Noises.Length * Cells];
+        (w, Phi, Sigma2) = (new double[Cells], new double[Cells], new double[Cells]);
+    }
 
-        if (pool.Tools[target].Likelihood is { } likelihood)
+    /// <summary>The cells (shape, lambda) that weigh anything, in order of shapes.</summary>
+    internal ImmutableArray<ShapeRun> Runs { get; }
+
+    /// <summary>How many cells (shape, lambda) there are.</summary>
+    internal int Cells { get; }
+
+    /// <summary>w of each cell (shape, lambda).</summary>
+    internal double[] w { get; }
+
+    /// <summary>phi of each, merged.</summary>
+    internal double[] Phi { get; }
+
+    /// <summary>sigma^2 of each, merged.</summary>
+    internal double[] Sigma2 { get; }
+
+    /// <summary>The weights of one noise in a run.</summary>
+    internal Span<float> Of(ShapeRun run, int noise) => w_q.AsSpan((noise * Cells) + run.At, run.Count);
+
+    /// <summary>The weights for a tool of the pool, or for one that the pool does not have and that was never read.</summary>
+    /// <param name="pool">The pool.</param>
+    /// <param name="group">The tool's group, -1 for one that the kind never had.</param>
+    /// <param name="likelihood">What its readings say, null where there are none.</param>
+    internal static TargetWeights Of(KindPool pool, int group, ToolLikelihood? likelihood)
+    {
+        float[] rented = ArrayPool<float>.Shared.Rent(Nodes.Count * Grid.Row);
+        Span<float> all = rented.AsSpan(0, Nodes.Count * Grid.Row);
+        all.Clear();
+        Span<float> C = stackalloc float[Grid.MuRow];
+        foreach ((int node, int tau, double logWeight) in pool.Pairs)
         {
-            foreach (int node in pool.Nodes.Select(sums => sums.Node).Distinct())
+            (int from, int count) = likelihood?.WindowOf(node) ?? (0, Grid.Row);
+            Span<float> pi = all.Slice((node * Grid.Row) + from, count);
+            FillC(pool, (node, tau, logWeight), group, likelihood, C);
+            for (int mu = 0; mu < Grid.Mus; mu++)
             {
-                Vectors.Multiply(weight.Slice(node * Grid.Lambdas, Grid.Lambdas), likelihood.At(node));
+                if (C[mu] > 0)
+                {
+                    Vectors.AddScaled(pi, C[mu], Kernels.W(tau, mu).Slice(from, count));
+                }
             }
         }
 
-        ScaleToSum(weight, DropBelow(weight, Dropped * Sum(weight)));
-        ImmutableArray<CellRun> runs = Runs(weight);
-        ArrayPool<double>.Shared.Return(rented);
-        return runs;
+        foreach (int node in likelihood is null ? [] : pool.Live)
+        {
+            Vectors.Multiply(all.Slice(node * Grid.Row, Grid.Row), likelihood!.At(node));
+        }
+
+        TargetWeights weights = Kept(all);
+        ArrayPool<float>.Shared.Return(rented);
+        return weights;
     }
 
-    private static void AddPi(KindPool pool, int target, PooledNode sums, Span<double> pi)
+    // scaled so that the weights of this node and tau sum to what its evidence says
+    private static void FillC(
+        KindPool pool,
+        (int Node, int Tau, double LogWeight) pair,
+        int group,
+        ToolLikelihood? likelihood,
+        Span<float> C
+    )
     {
-        Span<double> C = stackalloc double[Grid.Mus];
-        double factor = Math.Exp(sums.Ceiling + CWithout(pool, target, sums, C) - pool.Best);
-        ReadOnlySpan<double> M_t = sums.MOf(target);
-        double whole = M_t.IsEmpty ? Sum(C) : Vectors.Dot(C, M_t);
-        for (int mu = 0; mu < Grid.Mus; mu++)
+        Span<float> D = stackalloc float[Grid.MuRow];
+        _ = pool.WithoutGroups(pair.Node, pair.Tau, group, group, D);
+        Kernels.GroupOf(D, C);
+        if (group >= 0)
         {
-            if (C[mu] * (M_t.IsEmpty ? 1 : M_t[mu]) > Negligible * whole)
+            Vectors.Multiply(C, pool.FOf(pair.Node, pair.Tau, group));
+        }
+
+        Vectors.Scale(C, (float)(Math.Exp(pair.LogWeight) / Vectors.Sum(C)));
+        if (likelihood is not null)
+        {
+            ReadOnlySpan<float> M_t = likelihood.MOf(pair.Node, pair.Tau);
+            for (int mu = 0; mu < Grid.Mus; mu++)
             {
-                Vectors.AddScaled(pi, factor * C[mu], Kernels.W(sums.Tau, mu));
+                C[mu] = M_t[mu] > 0 ? C[mu] / M_t[mu] : 0;
             }
         }
     }
 
-    // fills C and gives the ln of what it was divided by
-    private static double CWithout(KindPool pool, int target, PooledNode sums, Span<double> C)
+    private static TargetWeights Kept(ReadOnlySpan<float> all)
     {
-        int g = pool.Tools[target].Group;
-        Span<double> D = stackalloc double[Grid.Mus];
-        double logScale = sums.WithoutGroups(g, g, D);
-        C.Clear();
-        for (int k = 0; k < Grid.Mus; k++)
-        {
-            Vectors.AddScaled(C, D[k], Kernels.A(k));
-        }
-
-        Span<double> F = stackalloc double[Grid.Mus];
-        logScale += sums.FWithout(target, g, F);
-        Vectors.Multiply(C, F);
-        logScale += Vectors.ScaleToMax(C);
-        return logScale;
-    }
-
-    private static double DropBelow(Span<double> weight, double least)
-    {
+        double[] rented = ArrayPool<double>.Shared.Rent(Shape.All.Length * Grid.Row);
+        Span<double> merged = rented.AsSpan(0, Shape.All.Length * Grid.Row);
+        merged.Clear();
         double sum = 0;
-        for (int i = 0; i < weight.Length; i++)
+        for (int i = 0; i < all.Length; i++)
         {
-            weight[i] = weight[i] < least ? 0 : weight[i];
-            sum += weight[i];
+            merged[(i / Grid.Row / Nodes.Noises.Length * Grid.Row) + (i % Grid.Row)] += all[i];
+            sum += all[i];
         }
 
-        return sum;
+        foreach (ref double cell in merged)
+        {
+            cell = cell >= Dropped * sum ? 1 / sum : 0;
+        }
+
+        ImmutableArray<ShapeRun> runs = RunsOf(merged);
+        TargetWeights kept = new(runs);
+        foreach (ShapeRun run in runs)
+        {
+            ReadOnlySpan<double> scale = merged.Slice((run.Shape * Grid.Row) + run.From, run.Count);
+            for (int q = 0; q < Nodes.Noises.Length; q++)
+            {
+                int row = ((run.Shape * Nodes.Noises.Length) + q) * Grid.Row;
+                kept.Add(run, q, all.Slice(row + run.From, run.Count), scale);
+            }
+        }
+
+        kept.Merge();
+        ArrayPool<double>.Shared.Return(rented);
+        return kept;
     }
 
-    private static void ScaleToSum(Span<double> weight, double sum)
+    private void Add(ShapeRun run, int q, ReadOnlySpan<float> weight, ReadOnlySpan<double> scale)
     {
-        for (int i = 0; i < weight.Length; i++)
+        (double sigma, double phi) = Nodes.Noises[q];
+        Span<float> own = Of(run, q);
+        for (int c = 0; c < own.Length; c++)
         {
-            weight[i] /= sum;
+            own[c] = (float)(weight[c] * scale[c]);
+            w[run.At + c] += own[c];
+            Phi[run.At + c] += own[c] * phi;
+            Sigma2[run.At + c] += own[c] * sigma * sigma;
         }
     }
 
-    private static ImmutableArray<CellRun> Runs(ReadOnlySpan<double> weight)
+    private void Merge()
     {
-        ImmutableArray<CellRun>.Builder runs = ImmutableArray.CreateBuilder<CellRun>();
-        for (int node = 0; node < Nodes.All.Length; node++)
+        for (int c = 0; c < w.Length; c++)
         {
-            ReadOnlySpan<double> row = weight.Slice(node * Grid.Lambdas, Grid.Lambdas);
+            double whole = w[c] > 0 ? w[c] : 1;
+            (Phi[c], Sigma2[c]) = (Phi[c] / whole, Sigma2[c] / whole);
+        }
+    }
+
+    private static ImmutableArray<ShapeRun> RunsOf(ReadOnlySpan<double> kept)
+    {
+        ImmutableArray<ShapeRun>.Builder runs = ImmutableArray.CreateBuilder<ShapeRun>();
+        int cells = 0;
+        for (int shape = 0; shape < Shape.All.Length; shape++)
+        {
+            ReadOnlySpan<double> row = kept.Slice(shape * Grid.Row, Grid.Row);
             int first = row.IndexOfAnyExcept(0.0);
             if (first >= 0)
             {
-                runs.Add(CellRun.Of(node, row, first, row.LastIndexOfAnyExcept(0.0)));
+                int from = first / Vectors.Width * Vectors.Width;
+                int end = (row.LastIndexOfAnyExcept(0.0) / Vectors.Width * Vectors.Width) + Vectors.Width;
+                runs.Add(new(shape, from, end - from, cells));
+                cells += end - from;
             }
         }
 
         return runs.ToImmutable();
-    }
-
-    private static double Sum(ReadOnlySpan<double> values)
-    {
-        double sum = 0;
-        foreach (double value in values)
-        {
-            sum += value;
-        }
-
-        return sum;
     }
 }

@@ -1,128 +1,112 @@
 using System.Buffers;
-using System.Numerics;
-using System.Runtime.CompilerServices;
 
 namespace ToolWear.Core.Wear.Sisters;
 
-/// <summary>Lik(l) of one tool at every node, each node's row divided by its largest value.</summary>
-/// <remarks>
-/// Of the 225 rows a kind uses those few that its tools agree on, and only they are kept once it has been forecast: a
-/// row is 1.4 kB, and there are many tools. Until then those are kept that this tool by itself finds likely, where its
-/// kind is small and may agree on any of them. Any other is worked out again when it is asked for, to the same figures.
-/// </remarks>
-internal sealed class ToolLikelihood
+// Of each shape the noisiest live node comes first, on the whole grid: lambdas within 18 of its largest ln are kept. The
+// shape's other nodes are run there, three points wider at each end.  Lik(l) = exp(loglik - max), 0 outside.
+//   M(mu) = sum_l W[mu,l] Lik(l)  for each tau
+/// <summary>What the readings of one tool say at every node that lives when its turn comes.</summary>
+internal sealed class ToolLikelihood : IDisposable
 {
-    // a node that a tool by itself finds less likely than e^-6 of its best is seldom the one its kind agrees on
-    private const double KeptWithin = 6;
+    private const float Kept = 18;
+    private const int Wider = 3;
 
-    private readonly ToolRecord tool;
-    private readonly double[]?[] rows = new double[]?[Nodes.All.Length];
-    private readonly bool[] asked = new bool[Nodes.All.Length];
-    private readonly double[] logMaxima = new double[Nodes.All.Length];
+    private readonly int[] slots = new int[Nodes.Count];
+    private readonly float[] lik;
+    private readonly float[] M;
+    private readonly (int From, int Count)[] windows = new (int, int)[Shape.All.Length];
 
     /// <summary>Works the likelihood out.</summary>
     /// <param name="tool">A tool with at least one reading.</param>
-    /// <param name="keepsLikely">Whether rows are kept before one is asked for.</param>
-    internal ToolLikelihood(ToolRecord tool, bool keepsLikely)
+    /// <param name="live">The nodes that live, in their order.</param>
+    /// <param name="logMax">Where the ln goes that each node's row was divided by, by the number of the node.</param>
+    internal ToolLikelihood(ToolRecord tool, IReadOnlyList<int> live, Span<double> logMax)
     {
-        this.tool = tool;
-        double[] rented = ArrayPool<double>.Shared.Rent((Nodes.All.Length + tool.Readings) * Grid.Lambdas);
-        Span<double> all = rented.AsSpan(0, Nodes.All.Length * Grid.Lambdas);
-        Span<double> d = rented.AsSpan(Nodes.All.Length * Grid.Lambdas, tool.Readings * Grid.Lambdas);
-        int curve = -1;
-        for (int node = 0; node < Nodes.All.Length; node++)
+        lik = ArrayPool<float>.Shared.Rent(live.Count * Grid.Row);
+        M = ArrayPool<float>.Shared.Rent(live.Count * Nodes.Taus.Length * Grid.MuRow);
+        int rows = (tool.Readings + 2) * Grid.Row;
+        float[] room = ArrayPool<float>.Shared.Rent((2 * rows) + (2 * Grid.Row));
+        Span<float> d = room.AsSpan(0, rows);
+        Span<float> w = room.AsSpan(rows, rows);
+        int shape = -1;
+        for (int slot = 0; slot < live.Count; slot++)
         {
-            if (Nodes.All[node].Curve != curve)
+            int node = live[slot];
+            slots[node] = slot;
+            bool isFirst = node / Nodes.Noises.Length != shape;
+            shape = node / Nodes.Noises.Length;
+            (int from, int count) = isFirst ? (0, Grid.Row) : windows[shape];
+            if (isFirst)
             {
-                curve = Nodes.All[node].Curve;
-                Rises.BetweenReadings(tool, WearCurves.All[curve], d);
+                tool.Rises(Shape.All[shape], 0, Grid.Row, d);
             }
 
-            logMaxima[node] = Row(node, d, all.Slice(node * Grid.Lambdas, Grid.Lambdas));
-        }
-
-        double least = Nodes.All.Zip(logMaxima, (node, logMax) => node.LogPrior + logMax).Max() - KeptWithin;
-        for (int node = 0; keepsLikely && node < Nodes.All.Length; node++)
-        {
-            if (Nodes.All[node].LogPrior + logMaxima[node] >= least)
+            Span<float> row = lik.AsSpan(slot * Grid.Row, Grid.Row);
+            row.Clear();
+            Span<float> inside = row.Slice(from, count);
+            ReadingFilter filter = new(room.AsSpan(2 * rows, count), room.AsSpan((2 * rows) + Grid.Row, count));
+            tool.Filter(Shape.All[shape], Nodes.NoiseOf(node), d[from..], filter, inside, w);
+            float max = Vectors.Max(inside);
+            if (isFirst)
             {
-                rows[node] = all.Slice(node * Grid.Lambdas, Grid.Lambdas).ToArray();
+                windows[shape] = Window(row, max - Kept);
+            }
+
+            Vectors.ExpBelow(inside, max);
+            row[Grid.Lambdas..].Clear();
+            logMax[node] = max;
+            for (int tau = 0; tau < Nodes.Taus.Length; tau++)
+            {
+                FillM(tau, row, windows[shape], M.AsSpan(((slot * Nodes.Taus.Length) + tau) * Grid.MuRow, Grid.MuRow));
             }
         }
 
-        ArrayPool<double>.Shared.Return(rented);
+        ArrayPool<float>.Shared.Return(room);
     }
 
-    /// <summary>Lik over lambda at a node: at most 1.</summary>
-    internal ReadOnlySpan<double> At(int node)
+    /// <summary>Lik over lambda at a live node, in the window of its shape.</summary>
+    internal ReadOnlySpan<float> At(int node) => lik.AsSpan(slots[node] * Grid.Row, Grid.Row);
+
+    /// <summary>Where Lik of a node is not zero: a whole number of vectors.</summary>
+    internal (int From, int Count) WindowOf(int node) => windows[node / Nodes.Noises.Length];
+
+    /// <summary>M over mu.</summary>
+    internal ReadOnlySpan<float> MOf(int node, int tau) =>
+        M.AsSpan(((slots[node] * Nodes.Taus.Length) + tau) * Grid.MuRow, Grid.MuRow);
+
+    /// <summary>Gives the room back.</summary>
+    public void Dispose()
     {
-        asked[node] = true;
-        return rows[node] ??= Again(node);
+        ArrayPool<float>.Shared.Return(lik);
+        ArrayPool<float>.Shared.Return(M);
     }
 
-    /// <summary>Lets go of the rows that nobody asked for since the last time.</summary>
-    internal void LetGo()
+    private static (int From, int Count) Window(ReadOnlySpan<float> loglik, float least)
     {
-        for (int node = 0; node < rows.Length; node++)
+        int first = 0;
+        int last = Grid.Lambdas - 1;
+        while (loglik[first] < least)
         {
-            rows[node] = asked[node] ? rows[node] : null;
-            asked[node] = false;
+            first++;
         }
-    }
 
-    /// <summary>ln of what the row of a node was divided by.</summary>
-    internal double LogMax(int node) => logMaxima[node];
-
-    /// <summary>The row of a node, worked out anew.</summary>
-    internal double[] Again(int node)
-    {
-        double[] d = ArrayPool<double>.Shared.Rent(tool.Readings * Grid.Lambdas);
-        Rises.BetweenReadings(tool, WearCurves.All[Nodes.All[node].Curve], d);
-        double[] row = new double[Grid.Lambdas];
-        _ = Row(node, d, row);
-        ArrayPool<double>.Shared.Return(d);
-        return row;
-    }
-
-    private double Row(int node, ReadOnlySpan<double> d, Span<double> row)
-    {
-        LogLikelihood(tool, Nodes.All[node], d, row);
-        double logMax = Vectors.Max(row);
-        ExpBelow(row, logMax);
-        return logMax;
-    }
-
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    private static void LogLikelihood(ToolRecord tool, Node node, ReadOnlySpan<double> d, Span<double> logLik)
-    {
-        double R1 = ReadingFilter.R1(node.Sigma, tool.v_r);
-        for (int l = 0; l < Grid.Lambdas; l += Vector<double>.Count)
+        while (loglik[last] < least)
         {
-            ReadingFilter filter = default;
-            Vector<double> sum = Vector<double>.Zero;
-            int row = l;
-            foreach (RecordedSegment segment in tool.Segments)
-            {
-                filter.Start(segment.x0, node.Sigma, tool.v_r);
-                foreach (double x_j in segment.x)
-                {
-                    filter.Advance(new Vector<double>(d.Slice(row, Vector<double>.Count)), node.Phi);
-                    sum += Vector.Log(filter.Read(x_j, R1, out _));
-                    row += Grid.Lambdas;
-                }
-            }
-
-            sum.CopyTo(logLik[l..]);
+            last--;
         }
+
+        int from = Math.Max(0, first - Wider) / Vectors.Width * Vectors.Width;
+        int end = (Math.Min(Grid.Lambdas - 1, last + Wider) / Vectors.Width * Vectors.Width) + Vectors.Width;
+        return (from, end - from);
     }
 
-    private static void ExpBelow(Span<double> logLik, double most)
+    private static void FillM(int tau, ReadOnlySpan<float> lik, (int From, int Count) window, Span<float> M)
     {
-        Vector<double> top = new(most);
-        for (int l = 0; l < logLik.Length; l += Vector<double>.Count)
+        M.Clear();
+        int end = Math.Min(Grid.Lambdas, window.From + window.Count);
+        for (int l = window.From; l < end; l++)
         {
-            Span<double> part = logLik.Slice(l, Vector<double>.Count);
-            Vector.Exp(new Vector<double>(part) - top).CopyTo(part);
+            Vectors.AddScaled(M, lik[l], Kernels.ColumnOfW(tau, l));
         }
     }
 }

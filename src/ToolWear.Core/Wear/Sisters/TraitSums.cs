@@ -6,20 +6,18 @@ internal static class TraitSums
 {
     internal static KindTraits Of(KindPool pool)
     {
-        double whole = pool.Nodes.Sum(sums => Weight(pool, sums));
-        double Mean(Func<Node, int, double> figure) =>
-            pool.Nodes.Sum(sums => Weight(pool, sums) * figure(Nodes.All[sums.Node], sums.Tau)) / whole;
+        double whole = pool.Pairs.Sum(pair => Math.Exp(pair.LogWeight));
+        double Mean(Func<int, int, double> figure) =>
+            pool.Pairs.Sum(pair => Math.Exp(pair.LogWeight) * figure(pair.Node, pair.Tau)) / whole;
+        double Chance(Func<Shape, bool> isSo) => Mean((node, _) => isSo(Nodes.ShapeOf(node)) ? 1 : 0);
         return new KindTraits(
-            Math.Exp(Mean((node, _) => Math.Log(node.Sigma))),
-            Math.Exp(Mean((node, _) => Math.Log(node.Phi))),
+            Math.Exp(Mean((node, _) => Math.Log(Nodes.NoiseOf(node).Sigma))),
+            Math.Exp(Mean((node, _) => Math.Log(Nodes.NoiseOf(node).Phi))),
             Math.Exp(Mean((_, tau) => Math.Log(Nodes.Taus[tau]))),
-            Mean((node, _) => Power(node)),
-            Mean((node, _) => Power(node) < 1 ? 1 : 0),
-            Mean((node, _) => Power(node) > 1 ? 1 : 0)
+            Mean((node, _) => Nodes.ShapeOf(node).b1),
+            Chance(shape => shape.a > 0),
+            Chance(shape => shape.d > 0),
+            Chance(shape => shape.d < 0)
         );
     }
-
-    private static double Power(Node node) => WearCurves.All[node.Curve].Power;
-
-    private static double Weight(KindPool pool, PooledNode sums) => Math.Exp(sums.LogEvidence - pool.Best);
 }

@@ -3,45 +3,34 @@ using System.Runtime.CompilerServices;
 
 namespace ToolWear.Core.Wear.Sisters;
 
-/// <summary>Sums over whole rows, as many numbers at a time as the processor takes.</summary>
+/// <summary>Sums over whole rows, as many numbers at a time as the processor takes; a row is a whole number of vectors.</summary>
 internal static class Vectors
 {
+    internal static int Width => Vector<float>.Count;
+
     /// <summary>sum x y</summary>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    internal static double Dot(ReadOnlySpan<double> x, ReadOnlySpan<double> y)
+    internal static float Dot(ReadOnlySpan<float> x, ReadOnlySpan<float> y)
     {
-        y = y[..x.Length];
-        int width = Vector<double>.Count;
-        Vector<double> one = Vector<double>.Zero;
-        Vector<double> two = Vector<double>.Zero;
-        int i = 0;
-        for (; i <= x.Length - (2 * width); i += 2 * width)
+        Vector<float> sum = Vector<float>.Zero;
+        for (int i = 0; i < x.Length; i += Width)
         {
-            one += new Vector<double>(x.Slice(i, width)) * new Vector<double>(y.Slice(i, width));
-            two += new Vector<double>(x.Slice(i + width, width)) * new Vector<double>(y.Slice(i + width, width));
+            sum += new Vector<float>(x[i..]) * new Vector<float>(y[i..]);
         }
 
-        double sum = Vector.Sum(one + two);
-        for (; i < x.Length; i++)
-        {
-            sum += x[i] * y[i];
-        }
-
-        return sum;
+        return Vector.Sum(sum);
     }
 
-    /// <summary>y += a x</summary>
+    /// <summary>y += a x, of any length.</summary>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    internal static void AddScaled(Span<double> y, double a, ReadOnlySpan<double> x)
+    internal static void AddScaled<T>(Span<T> y, T a, ReadOnlySpan<T> x)
+        where T : struct, INumber<T>
     {
-        x = x[..y.Length];
-        int width = Vector<double>.Count;
-        Vector<double> factor = new(a);
+        Vector<T> factor = new(a);
         int i = 0;
-        for (; i <= y.Length - width; i += width)
+        for (; i <= y.Length - Vector<T>.Count; i += Vector<T>.Count)
         {
-            Span<double> part = y.Slice(i, width);
-            (new Vector<double>(part) + (factor * new Vector<double>(x.Slice(i, width)))).CopyTo(part);
+            (new Vector<T>(y[i..]) + (factor * new Vector<T>(x[i..]))).CopyTo(y[i..]);
         }
 
         for (; i < y.Length; i++)
@@ -50,38 +39,77 @@ internal static class Vectors
         }
     }
 
-    /// <summary>y *= x</summary>
-    internal static void Multiply(Span<double> y, ReadOnlySpan<double> x)
+    /// <summary>y *= a</summary>
+    internal static void Scale(Span<float> y, float a)
     {
-        for (int i = 0; i < y.Length; i++)
+        for (int i = 0; i < y.Length; i += Width)
         {
-            y[i] *= x[i];
+            (new Vector<float>(y[i..]) * a).CopyTo(y[i..]);
         }
     }
 
-    internal static double Max(ReadOnlySpan<double> x)
+    /// <summary>y *= x</summary>
+    internal static void Multiply(Span<float> y, ReadOnlySpan<float> x)
     {
-        double most = double.NegativeInfinity;
-        foreach (double value in x)
+        for (int i = 0; i < y.Length; i += Width)
         {
-            most = Math.Max(most, value);
+            (new Vector<float>(y[i..]) * new Vector<float>(x[i..])).CopyTo(y[i..]);
+        }
+    }
+
+    /// <summary>y = x - y</summary>
+    internal static void TakeFrom(Span<float> y, ReadOnlySpan<float> x)
+    {
+        for (int i = 0; i < y.Length; i += Width)
+        {
+            (new Vector<float>(x[i..]) - new Vector<float>(y[i..])).CopyTo(y[i..]);
+        }
+    }
+
+    internal static float Sum(ReadOnlySpan<float> x)
+    {
+        Vector<float> sum = Vector<float>.Zero;
+        for (int i = 0; i < x.Length; i += Width)
+        {
+            sum += new Vector<float>(x[i..]);
         }
 
-        return most;
+        return Vector.Sum(sum);
+    }
+
+    internal static float Max(ReadOnlySpan<float> x)
+    {
+        Vector<float> most = new(float.NegativeInfinity);
+        for (int i = 0; i < x.Length; i += Width)
+        {
+            most = Vector.Max(most, new Vector<float>(x[i..]));
+        }
+
+        float max = most[0];
+        for (int i = 1; i < Width; i++)
+        {
+            max = Math.Max(max, most[i]);
+        }
+
+        return max;
+    }
+
+    /// <summary>x = exp(x - top)</summary>
+    internal static void ExpBelow(Span<float> x, float top)
+    {
+        for (int i = 0; i < x.Length; i += Width)
+        {
+            Vector.Exp(new Vector<float>(x[i..]) - new Vector<float>(top)).CopyTo(x[i..]);
+        }
     }
 
     /// <summary>Divides by the largest and gives its logarithm; a row of zeros stays and gives minus infinity.</summary>
-    internal static double ScaleToMax(Span<double> x)
+    internal static double ScaleToMax(Span<float> x)
     {
-        double most = Max(x);
-        if (most <= 0)
+        float most = Max(x);
+        if (most > 0)
         {
-            return double.NegativeInfinity;
-        }
-
-        for (int i = 0; i < x.Length; i++)
-        {
-            x[i] /= most;
+            Scale(x, 1 / most);
         }
 
         return Math.Log(most);

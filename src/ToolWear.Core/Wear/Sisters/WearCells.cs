@@ -1,39 +1,56 @@
 using System.Numerics;
 using System.Runtime.CompilerServices;
-using System.Runtime.InteropServices;
 
 namespace ToolWear.Core.Wear.Sisters;
 
-/// <summary>The wear at one time: a sum over cells of normal distributions, shares of the limit.</summary>
-internal sealed class WearCells
+// w = sum w_q;  m' = sum w_q m_q / w;  P' = sum w_q [P_q + (m_q - m')^2] / w
+/// <summary>The wear at one time: the noises of each cell (shape, lambda) merged into one normal distribution.</summary>
+/// <param name="weights">The weights of the cells.</param>
+internal sealed class WearCells(TargetWeights weights)
 {
     // as far as any normal distribution reaches
     private const double Deviations = 10;
 
-    private readonly List<double> w = [];
-    private readonly List<double> m = [];
-    private readonly List<double> sd = [];
+    /// <summary>m' of each cell, in shares of the limit.</summary>
+    internal double[] m { get; } = new double[weights.Cells];
+
+    /// <summary>P' of each cell.</summary>
+    internal double[] P { get; } = new double[weights.Cells];
 
     /// <summary>The wear to be expected.</summary>
-    internal double Mean { get; private set; }
+    internal double Mean => m.Zip(weights.w, (each, w) => each * w).Sum();
 
-    internal void Add(double weight, double mean, double variance)
+    /// <summary>Adds one noise of a run.</summary>
+    internal void Add(ShapeRun run, int noise, ReadOnlySpan<float> m_q, ReadOnlySpan<float> P_q)
     {
-        Mean += weight * mean;
-        w.Add(weight);
-        m.Add(mean);
-        sd.Add(Math.Sqrt(variance));
+        ReadOnlySpan<float> w_q = weights.Of(run, noise);
+        for (int c = 0; c < w_q.Length; c++)
+        {
+            double mean = m_q[c];
+            m[run.At + c] += w_q[c] * mean;
+            P[run.At + c] += w_q[c] * (P_q[c] + (mean * mean));
+        }
+    }
+
+    /// <summary>Makes normal distributions of what was added.</summary>
+    internal void Merge()
+    {
+        for (int c = 0; c < m.Length; c++)
+        {
+            double w = weights.w[c];
+            m[c] = w > 0 ? m[c] / w : 0;
+            P[c] = w > 0 ? (P[c] / w) - (m[c] * m[c]) : 1;
+        }
     }
 
     /// <summary>Where everything lies between.</summary>
     internal (double Low, double High) Reach()
     {
-        double low = double.PositiveInfinity;
-        double high = double.NegativeInfinity;
-        for (int c = 0; c < w.Count; c++)
+        (double low, double high) = (double.PositiveInfinity, double.NegativeInfinity);
+        for (int c = 0; c < m.Length; c++)
         {
-            low = Math.Min(low, m[c] - (Deviations * sd[c]));
-            high = Math.Max(high, m[c] + (Deviations * sd[c]));
+            double reach = weights.w[c] > 0 ? Deviations * Math.Sqrt(P[c]) : 0;
+            (low, high) = (Math.Min(low, m[c] - reach), Math.Max(high, m[c] + reach));
         }
 
         return (low, high);
@@ -43,22 +60,12 @@ internal sealed class WearCells
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     internal double Below(double y)
     {
-        int width = Vector<double>.Count;
-        // cells without weight fill the last vector up
-        for (; w.Count % width != 0; sd.Add(1))
-        {
-            w.Add(0);
-            m.Add(y);
-        }
-
-        ReadOnlySpan<double> weights = CollectionsMarshal.AsSpan(w);
-        ReadOnlySpan<double> means = CollectionsMarshal.AsSpan(m);
-        ReadOnlySpan<double> deviations = CollectionsMarshal.AsSpan(sd);
         Vector<double> sum = Vector<double>.Zero;
-        for (int c = 0; c < weights.Length; c += width)
+        for (int c = 0; c < m.Length; c += Vector<double>.Count)
         {
-            Vector<double> over = new Vector<double>(y) - new Vector<double>(means[c..]);
-            sum += new Vector<double>(weights[c..]) * NormalCurve.Phi(over / new Vector<double>(deviations[c..]));
+            Vector<double> over = new Vector<double>(y) - new Vector<double>(m, c);
+            Vector<double> z = over / Vector.SquareRoot(new Vector<double>(P, c));
+            sum += new Vector<double>(weights.w, c) * NormalCurve.Phi(z);
         }
 
         return Vector.Sum(sum);

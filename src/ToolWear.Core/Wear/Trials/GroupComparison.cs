@@ -45,8 +45,8 @@ public sealed record GroupComparison(Estimated LifeRatio, double? ChanceALastsLo
             );
         }
 
-        KindPool pool = KindPools.Of(kind).Pool!;
-        double[] difference = MuDifference.Of(pool, KindPools.GroupNumber(kind, a), KindPools.GroupNumber(kind, b));
+        using KindPool pool = KindPool.Of(kind).Pool;
+        double[] difference = MuDifference.Of(pool, KindPool.GroupNumber(kind, a), KindPool.GroupNumber(kind, b));
         return Of(difference, LogGuess(kind, a) - LogGuess(kind, b));
     }
 
