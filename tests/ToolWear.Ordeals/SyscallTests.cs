@@ -1,4 +1,5 @@
 using ToolWear.Ordeals.Syscalls;
+using ToolWear.Ordeals.Writers;
 
 namespace ToolWear.Ordeals;
 
@@ -31,6 +32,40 @@ public sealed class SyscallTests
         faults.Run(Deed.All.Single(deed => deed.Name == name), ["EIO"], every);
 
         Assert.True(faults.Wrong == 0 && faults.Tried > faults.Missed, faults.ToString());
+    }
+
+    [Theory]
+    [InlineData((int)Trouble.LockDeleted)]
+    [InlineData((int)Trouble.TwoLinks)]
+    public void Many_writers_lose_nothing_that_they_were_told_is_recorded(int trouble)
+    {
+        if (OperatingSystem.IsWindows())
+        {
+            Assert.Skip("Windows deletes no file that is open");
+        }
+
+        ManyWriters many = new((Trouble)trouble);
+
+        many.Run(writers: 4, entries: 3);
+
+        Assert.Equal((0, 0), (many.Lost, many.Wrong));
+        Assert.Equal(12, many.Told.Count + many.Told.Refused);
+    }
+
+    [Fact]
+    public void Two_windows_and_two_loops_of_commands_make_one_shop()
+    {
+        if (!OperatingSystem.IsLinux())
+        {
+            Assert.Skip("a pseudo-terminal by the numbers of Linux");
+        }
+
+        TwoWindows two = new(entries: 4, kills: 1, delayMs: 0);
+
+        two.Run();
+
+        Assert.True(two.Lost == 0 && two.Wrong.Count == 0, two.ToString());
+        Assert.All(two.SeenAfterMs, seen => Assert.InRange(seen, 0, TwoWindows.SeenWithinMs));
     }
 
     private static void MustTrace()

@@ -121,7 +121,8 @@ internal sealed class Faults
             if (injected > 0 && injected == run.Calls.Count(each => each.IsInjected))
             {
                 Tried++;
-                string where = $"{deed.Name}, {call.Name} {error} ({Path.GetFileName(call.Arguments[^1])})";
+                string where =
+                    $"{deed.Name}, {call.Name} {error} ({Path.GetFileName(call.Arguments.FirstOrDefault(each => each.StartsWith('/')) ?? call.Arguments[0])})";
                 Hold(judge, run, folder, where, hasStrict: only is null);
                 return;
             }

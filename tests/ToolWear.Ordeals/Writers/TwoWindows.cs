@@ -1,7 +1,6 @@
 using System.Diagnostics;
 using System.Globalization;
 using ToolWear.Core.Ledger;
-using ToolWear.Core.Tools;
 using ToolWear.Ordeals.Kills;
 using ToolWear.Ordeals.Processes;
 using ToolWear.Ordeals.Syscalls;
@@ -22,6 +21,7 @@ internal sealed class TwoWindows(int entries, int kills, int delayMs)
 
     private readonly int[] _told = new int[Tools.Length];
     private readonly int[] _tried = new int[Tools.Length];
+    private readonly List<(long Number, int Tool)> _numbers = [];
 
     public List<string> Wrong { get; } = [];
 
@@ -78,21 +78,20 @@ internal sealed class TwoWindows(int entries, int kills, int delayMs)
             $"sync +{delayMs} ms: tried {string.Join(", ", _tried)}, acknowledged {string.Join(", ", _told)}, lost {Lost}, seen after {string.Join(", ", SeenAfterMs)} ms, wrong {Wrong.Count}"
         ) + string.Concat(Wrong.Take(5).Select(wrong => "\n  " + wrong));
 
-    private bool IsKill(int i) => kills > 0 && (i + 1) % Math.Max(2, entries / (kills + 1)) == 0;
+    private bool IsKill(int i) => kills > 0 && i + 1 < entries && (i + 1) % Math.Max(2, entries / (kills + 1)) == 0;
 
     private void Press(Window window, int which)
     {
         for (int i = 0; i < entries; i++)
         {
             _tried[which]++;
-            if (window.Heat(IsKill(i)) is { } wrong)
+            int shown = window.Heat(IsKill(i)) - 1;
+            if (shown == _told[which] && !IsKill(i))
             {
-                Add(wrong);
+                Add($"{Tools[which]}: no heat more is shown:\n{window.Text}");
             }
-            else if (!IsKill(i))
-            {
-                _told[which]++;
-            }
+
+            _told[which] = shown;
         }
     }
 
@@ -115,6 +114,7 @@ internal sealed class TwoWindows(int entries, int kills, int delayMs)
             if (said.StartsWith("entry ", StringComparison.Ordinal))
             {
                 _told[which]++;
+                Take(said, which);
             }
             else if (!IsKill(i))
             {
@@ -123,44 +123,71 @@ internal sealed class TwoWindows(int entries, int kills, int delayMs)
         }
     }
 
+    private void Take(string said, int which)
+    {
+        lock (_numbers)
+        {
+            _numbers.Add((long.Parse(said.Split(' ')[1], CultureInfo.InvariantCulture), which));
+        }
+    }
+
     private void See(string folder, string store, Window[] windows)
     {
-        Window.Seen[] before = [.. windows.Select(window => window.Look("3 R3"))];
         _tried[2]++;
         (string program, string[] line) = Window.Slowed(delayMs, ["heats", Tools[2], "1", "--store", store]);
-        if (Programs.End(program, folder, line).Exit == 0)
+        if (Programs.End(program, folder, line) is { Exit: 0 } ended)
         {
             _told[2]++;
+            Take(ended.Output, 2);
         }
 
         long end = Environment.TickCount64;
+        int[] there = InLedger(store);
         SeenAfterMs =
         [
-            .. windows.Select(
-                (window, i) => window.WaitForOther("3 R3", before[i], SeenWithinMs) ? Environment.TickCount64 - end : -1
+            .. windows.Select(window =>
+                window.WaitFor("3 R3", there[2], SeenWithinMs) ? Environment.TickCount64 - end : -1
             ),
         ];
-        using Window fresh = new(folder, store, "1 R1", 0);
-        foreach (string tile in new[] { "1 R1", "2 R2", "3 R3", "4 R4" })
+        // another was the last to record: undo takes back what this window did
+        windows[1].Undo();
+        there[1]--;
+        for (int i = 0; i < Tools.Length; i++)
         {
-            if (windows.Any(window => window.Look(tile) != fresh.Look(tile)))
+            string tile = string.Create(CultureInfo.InvariantCulture, $"{i + 1} {Tools[i]}");
+            foreach (Window window in windows.Where(window => !window.WaitFor(tile, there[i], SeenWithinMs)))
             {
-                Add($"{tile}: a window shows other heats than one that is opened now");
+                Add($"{Tools[i]} has {there[i]} heats in the ledger, but in a window:\n{window.Text}");
             }
         }
+    }
+
+    private static int[] InLedger(string store)
+    {
+        using Bench bench = Bench.ToRead(KilledRecorder.SiteOf(new RealDisk(), TextWriter.Null), store);
+        return
+        [
+            .. Tools.Select(tool =>
+                bench.Shop.Ledger.Count(each => each.What is HeatsWorked heats && heats.Tool == Texts.MarkOf(tool))
+            ),
+        ];
     }
 
     private void Compare(string store)
     {
         using Bench bench = Bench.ToRead(KilledRecorder.SiteOf(new RealDisk(), TextWriter.Null), store);
+        Lost += _numbers.Count(told =>
+            bench.Shop.Ledger.ElementAtOrDefault((int)told.Number - 1)?.What is not HeatsWorked heats
+            || heats.Tool != Texts.MarkOf(Tools[told.Tool])
+        );
+        int[] there = InLedger(store);
         for (int i = 0; i < Tools.Length; i++)
         {
-            ToolMark mark = Texts.MarkOf(Tools[i]);
-            int there = bench.Shop.Ledger.Count(each => each.What is HeatsWorked heats && heats.Tool == mark) - 1;
-            Lost += Math.Max(0, _told[i] - there);
-            if (there > _tried[i])
+            // one was there before
+            Lost += Math.Max(0, _told[i] - (there[i] - 1));
+            if (there[i] - 1 > _tried[i])
             {
-                Add($"{Tools[i]}: {there} entries of {_tried[i]} tried");
+                Add($"{Tools[i]}: {there[i] - 1} entries of {_tried[i]} tried");
             }
         }
     }

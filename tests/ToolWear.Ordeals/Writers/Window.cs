@@ -1,5 +1,5 @@
+using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
-using System.Text;
 using ToolWear.Ordeals.Processes;
 using ToolWear.Testing.Terminals;
 
@@ -10,7 +10,24 @@ internal sealed class Window : IDisposable
 {
     private const char Ink = '█';
     private const int HalfWidth = 40;
+    private const int Dots = 5;
+    private const int DotWidth = 2;
     private const int PatienceMs = 20_000;
+
+    // three dots wide, five high, read from the top
+    private static readonly string[] Digits =
+    [
+        "#### ## ## ####",
+        " # ##  #  # ###",
+        "###  #####  ###",
+        "###  # ##  ####",
+        "# ## ####  #  #",
+        "####  ###  ####",
+        "####  #### ####",
+        "###  #  # #  # ",
+        "#### ##### ####",
+        "#### ####  ####",
+    ];
 
     private readonly string _folder;
     private readonly string _store;
@@ -26,11 +43,11 @@ internal sealed class Window : IDisposable
     public Window(string folder, string store, string tile, int delayMs)
     {
         (_folder, _store, _tile, _delayMs) = (folder, store, tile, delayMs);
-        _terminal = Open();
+        Open();
     }
 
-    /// <summary>The large figure under a tool.</summary>
-    public readonly record struct Seen(string Figure);
+    /// <summary>What the window shows.</summary>
+    public string Text => _terminal.Text;
 
     /// <summary>A program's command line where each sync takes longer.</summary>
     /// <param name="delayMs">How much longer, 0 for not at all.</param>
@@ -58,54 +75,51 @@ internal sealed class Window : IDisposable
 
     /// <summary>Presses the key of the window's tool once.</summary>
     /// <param name="isKilled">Whether the window is killed right after, and opened again.</param>
-    /// <returns>What was wrong, or null: the window shows one heat more.</returns>
-    public string? Heat(bool isKilled)
+    /// <returns>How many heats of the tool the window shows then; as before where no more came.</returns>
+    public int Heat(bool isKilled)
     {
-        Seen before = Look(_tile);
+        int before = Look(_tile) ?? throw new InvalidOperationException(Text);
         _terminal.Send(_tile[..1]);
         if (isKilled)
         {
             Kill();
-            _terminal = Open();
-            return null;
+            Open();
         }
 
-        return WaitForOther(_tile, before, PatienceMs) ? null : $"{_tile}: no heat more is shown:\n{_terminal.Text}";
+        WaitFor(_tile, before + 1, isKilled ? PatienceMs / 20 : PatienceMs);
+        return Look(_tile) ?? before;
     }
 
-    /// <summary>The figure of a tool.</summary>
-    /// <param name="tile">Its key and mark.</param>
-    /// <returns>The figure as it is drawn.</returns>
-    public Seen Look(string tile)
+    /// <summary>Presses the key that takes the last thing recorded here back.</summary>
+    public void Undo() => _terminal.Send("\x7f");
+
+    /// <summary>How many heats of a tool the window shows.</summary>
+    /// <param name="tile">The tool's key and mark.</param>
+    /// <returns>The number; null while it is being drawn.</returns>
+    public int? Look(string tile)
     {
         string[] lines = _terminal.Text.Split('\n');
-        for (int i = 0; i < lines.Length; i++)
+        for (int i = 0; i + Dots < lines.Length; i++)
         {
             int at = (lines[i] + " ").IndexOf(tile + " ", StringComparison.Ordinal);
             if (at is 0 or HalfWidth)
             {
-                StringBuilder figure = new();
-                for (int j = i + 1; j < lines.Length && Half(lines[j], at).Trim(' ', Ink).Length == 0; j++)
-                {
-                    figure.AppendLine(Half(lines[j], at));
-                }
-
-                return new Seen(figure.ToString());
+                return Number([.. lines.Skip(i + 1).Take(Dots).Select(line => Half(line, at).PadRight(HalfWidth))]);
             }
         }
 
-        return new Seen("");
+        return null;
     }
 
-    /// <summary>Waits until a figure is another.</summary>
-    /// <param name="tile">Whose.</param>
-    /// <param name="before">What it was.</param>
+    /// <summary>Waits until a tool has so many heats.</summary>
+    /// <param name="tile">Its key and mark.</param>
+    /// <param name="number">How many.</param>
     /// <param name="patienceMs">How long at most.</param>
-    /// <returns>Whether it came.</returns>
-    public bool WaitForOther(string tile, Seen before, int patienceMs)
+    /// <returns>Whether they came.</returns>
+    public bool WaitFor(string tile, int number, int patienceMs)
     {
         long end = Environment.TickCount64 + patienceMs;
-        while (Look(tile) is var seen && (seen == before || !seen.Figure.Contains(Ink, StringComparison.Ordinal)))
+        while (Look(tile) != number)
         {
             if (Environment.TickCount64 > end)
             {
@@ -123,17 +137,42 @@ internal sealed class Window : IDisposable
         Kill();
     }
 
+    // a dot of a figure is two columns wide and one row high, and one dot parts two digits
+    private static int? Number(string[] lines)
+    {
+        string number = "";
+        for (int at = 2; at + (Dots * DotWidth) < HalfWidth; at += 4 * DotWidth)
+        {
+            string dots = string.Concat(
+                lines.SelectMany(line => new[] { line[at], line[at + DotWidth], line[at + (2 * DotWidth)] })
+            );
+            if (string.IsNullOrWhiteSpace(dots))
+            {
+                break;
+            }
+
+            number += Array.IndexOf(Digits, dots.Replace(Ink, '#'));
+        }
+
+        return int.TryParse(number, NumberStyles.None, CultureInfo.InvariantCulture, out int read) ? read : null;
+    }
+
     private static string Half(string line, int at) =>
         line.Length <= at ? "" : line[at..Math.Min(line.Length, at + HalfWidth)].TrimEnd();
 
-    private PseudoTerminal Open()
+    [MemberNotNull(nameof(_terminal))]
+    private void Open()
     {
         (string program, string[] line) = Slowed(_delayMs, ["--store", _store]);
-        PseudoTerminal terminal = new(program, line, new Dictionary<string, string?> { ["TERM"] = "xterm" }, _folder);
-        terminal.WaitFor("Verdict");
-        terminal.Send("h");
-        terminal.WaitFor("1-9 heat");
-        return terminal;
+        _terminal = new PseudoTerminal(program, line, new Dictionary<string, string?> { ["TERM"] = "xterm" }, _folder);
+        _terminal.WaitFor("Verdict");
+        _terminal.Send("h");
+        _terminal.WaitFor("1-9 heat");
+        long end = Environment.TickCount64 + PatienceMs;
+        while (Look(_tile) is null && Environment.TickCount64 < end)
+        {
+            Thread.Sleep(5);
+        }
     }
 
     // under strace the program is its child, and outlives it
