@@ -12,7 +12,6 @@ public static partial class Words
     internal const string UnknownSteel = "unknown";
     internal const string HeadsDone = "Heads:";
     internal const string HeadsFinished = "heads finished";
-    internal const string CountedAtTheEnd = "counted again at the end";
     internal const string NoSuchStage = "No stage has that letter.";
     internal const string ClosingQuestion = "How many heads went through each stage tonight?";
     internal const string ClosingQuestionWithoutPattern = "How many heads were finished tonight?";
@@ -38,8 +37,8 @@ public static partial class Words
 
     internal static string SessionOpen(string name) => $"Session {name} is open.";
 
-    internal static string SessionClosed(string name, string[] used) =>
-        used.Length == 0
+    internal static string SessionClosed(string name, ImmutableArray<string> used) =>
+        used.IsEmpty
             ? $"Session {name} is closed; no tool worked in it."
             : $"Session {name} is closed. To look over, and to measure once cold: {string.Join(", ", used)}";
 

@@ -55,9 +55,6 @@ public static partial class Words
         + "zsh:  toolwear completion zsh > a folder of $fpath, as _toolwear\n"
         + "fish: toolwear completion fish > ~/.config/fish/completions/toolwear.fish";
 
-    internal static string NoSuchShell(string shell, IEnumerable<string> shells) =>
-        $"completion {shell}: one of {string.Join(", ", shells)}";
-
     internal static string NoSuchColumn(string name) =>
         $"no file and no result has a column {name}: \"toolwear columns\" lists them all";
 

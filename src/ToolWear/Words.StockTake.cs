@@ -21,7 +21,6 @@ public static partial class Words
         "Every tool that is not scrapped, with the last day on which the ledger shows that it was there: a stock-take, heats, a reading, a finding. s for seen, n for not seen; at the end stands what was not seen. A tool that does not turn up is scrapped as lost.";
     internal const string OnlyMissing = "only the missing";
     internal const string AllAgain = "all tools";
-    internal const string ToolOfStockTake = "--not-seen and --by go with a TOOL";
     internal const string KeepIt = "keep it";
 
     internal static string StockTaken(int seen, int missing) =>

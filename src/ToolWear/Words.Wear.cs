@@ -32,15 +32,6 @@ public static partial class Words
     public const string HelpHarder =
         "how hard the planned work is: above 1 harder than usual, below 1 lighter, 0.1 to 10";
 
-    /// <summary>A load that no work has.</summary>
-    /// <param name="option">The option.</param>
-    /// <param name="load">What was typed.</param>
-    /// <param name="least">The least that is taken.</param>
-    /// <param name="most">The most that is taken.</param>
-    /// <returns>The sentence.</returns>
-    public static string LoadOutOfRange(string option, double load, double least, double most) =>
-        $"{option} {load}: a number from {least} to {most}, such as 1.5 for work half as hard again as usual";
-
     /// <summary>What stands over heats left that are not usual ones.</summary>
     /// <param name="load">How hard the planned work is against the usual.</param>
     /// <returns>A line with its line end and one more, or nothing for usual work.</returns>

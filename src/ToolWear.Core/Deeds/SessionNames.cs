@@ -7,6 +7,9 @@ namespace ToolWear.Core.Deeds;
 public static class SessionNames
 {
     /// <summary>The first name of a day that no session has yet.</summary>
+    /// <param name="shop">The shop.</param>
+    /// <param name="on">The day.</param>
+    /// <returns>The name.</returns>
     public static string Next(Shop shop, DateOnly on)
     {
         string day = on.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);

@@ -25,6 +25,12 @@ public sealed record ToolInShop(
     /// <summary>The mark it has now.</summary>
     public ToolMark Mark => Tool.Mark;
 
+    /// <summary>Whether it got heats in a session.</summary>
+    /// <param name="session">The session's name.</param>
+    /// <returns>True where it did.</returns>
+    public bool WorkedIn(string session) =>
+        Events.Exists(each => each.What is HeatsWorked heats && heats.Session == session);
+
     /// <summary>The same tool with one thing more behind it.</summary>
     /// <param name="happened">The entry.</param>
     /// <returns>The tool after it.</returns>

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.CommandLine.Help;
 using System.CommandLine.Invocation;
 using System.CommandLine.Parsing;
 using ToolWear.Commands.Calls;
@@ -16,6 +17,8 @@ public static class Verbs
     /// <summary>The exit code of a bug.</summary>
     public const int Bug = 70;
 
+    private static readonly RootCommand Root = Made();
+
     /// <summary>Runs a command line.</summary>
     /// <param name="world">The world around.</param>
     /// <param name="arguments">What was typed behind the program's name.</param>
@@ -25,14 +28,12 @@ public static class Verbs
         Site site = world with { Out = new HarmlessWriter(world.Out), Error = new HarmlessWriter(world.Error) };
         try
         {
-            // no response files: @FILE is a text like any other
-            ParserConfiguration configuration = new() { ResponseFileTokenReplacer = null };
-            ParseResult parsed = Root(site).Parse(arguments, configuration);
+            ParseResult parsed = Root.Parse(arguments, new Parsing(site));
             // who asks for help gets it, whatever else is missing
-            return parsed.Action is ParseErrorAction
+            return MistypedOption(parsed) is { } option ? WrongUsage(site, parsed, [Words.NoSuchOption(option)])
+                : parsed.Action is ParseErrorAction
                     ? WrongUsage(site, parsed, parsed.Errors.Select(error => error.Message))
-                : MistypedOption(parsed) is { } option ? WrongUsage(site, parsed, [Words.NoSuchOption(option)])
-                : parsed.Invoke(Streams(site));
+                : parsed.Invoke(Streams(site.Out, site.Error));
         }
 #pragma warning disable CA1031 // whatever went wrong inside, the user gets one line and never a stack trace
         catch (Exception e)
@@ -43,11 +44,11 @@ public static class Verbs
         }
     }
 
-    private static InvocationConfiguration Streams(Site site) =>
+    private static InvocationConfiguration Streams(TextWriter output, TextWriter error) =>
         new()
         {
-            Output = site.Out,
-            Error = site.Error,
+            Output = output,
+            Error = error,
             EnableDefaultExceptionHandler = false,
         };
 
@@ -63,86 +64,96 @@ public static class Verbs
 
     private static int WrongUsage(Site site, ParseResult parsed, IEnumerable<string> faults)
     {
-        string verb = parsed.CommandResult.Command is RootCommand ? "" : parsed.CommandResult.Command.Name + " ";
         foreach (string fault in faults)
         {
             site.Error.WriteLine(Words.Refusal(fault));
         }
 
+        if (parsed.Action is ParseErrorAction hints)
+        {
+            // the library's own "did you mean"; it goes to the output unless told otherwise
+            hints.ShowHelp = false;
+            parsed.Invoke(Streams(site.Error, TextWriter.Null));
+        }
+
+        string verb = parsed.CommandResult.Command is Verb ? parsed.CommandResult.Command.Name + " " : "";
         site.Error.WriteLine(Words.SeeHelp(verb));
         return RefusedException.UsageExit;
     }
 
-    private static RootCommand Root(Site site)
+    private static RootCommand Made()
     {
-        RootCommand root = new(Words.HelpProgram) { Common.Store, Common.Units, Common.As, Common.On, Common.Alone };
-        foreach (Command verb in All(site))
+        RootCommand root = new(Words.HelpProgram) { Said.Store, Said.Units, Said.As, Said.On, Said.Alone };
+        foreach (Verb verb in All)
         {
             root.Add(verb);
         }
 
-        VerbCommand.ExtendHelp(root);
-        Completing.Teach(site, root);
+        foreach (HelpOption help in root.Options.OfType<HelpOption>())
+        {
+            help.Action = new Verb.Help((HelpAction)help.Action!);
+        }
+
         root.SetAction(parsed =>
-            Call.RunToCode(site, parsed, call => Screens.Evening.Run(site, call.StorePath, call.DayIfNamed))
+            Call.Run(parsed, call => call.ExitCode = Screens.Evening.Run(call.Site, call.StorePath, call.Get(Said.On)))
         );
         return root;
     }
 
-    private static IEnumerable<Command> All(Site site) =>
+    private static IEnumerable<Verb> All =>
         [
-            DemoVerb.Make(site),
-            ImportVerb.Make(site),
-            ExportVerb.Make(site),
-            ExportHistoryVerb.Make(site),
-            AddToolVerb.Make(site),
-            OpenSessionVerb.Make(site),
-            HeatsVerb.Make(site),
-            CloseSessionVerb.Make(site),
-            MeasureVerb.Make(site),
-            ReworkVerb.Make(site),
-            LookOverVerb.Make(site),
-            .. StateVerbs.Make(site),
-            .. LoanVerbs.Make(site),
-            StockTakeVerb.Make(site),
-            ScrapVerb.Make(site),
-            OrderVerb.Make(site),
-            SetVerb.Make(site),
-            CrossOutVerb.Make(site),
-            RackVerb.Make(site),
-            CardVerb.Make(site),
-            HandOverVerb.Make(site),
-            ForecastVerb.Make(site),
-            ToMeasureVerb.Make(site),
-            LedgerVerb.Make(site),
-            SettingsVerb.Make(site),
-            FitVerb.Make(site),
-            CompareGroupsVerb.Make(site),
-            CompareVerb.Make(site),
-            TrialsVerb.Make(site),
-            LifetimesVerb.Make(site),
-            SectionVerb.Make(site),
-            InsideVerb.Make(site),
-            EyeVerb.Make(site),
-            DriveDepthVerb.Make(site),
-            SlitVerb.Make(site),
-            StockVerb.Make(site),
-            MakeIntoVerb.Make(site),
-            EyesVerb.Make(site),
-            SeriesVerb.Make(site),
-            PatternsVerb.Make(site),
-            BarsVerb.Make(site),
-            PlanVerb.Make(site),
-            ForgeListVerb.Make(site),
-            CostsVerb.Make(site),
-            QuoteVerb.Make(site),
-            YearVerb.Make(site),
-            PullEarlyVerb.Make(site),
-            HeatSplitVerb.Make(site),
-            CheckVerb.Make(site),
-            BackupVerb.Make(site),
-            RestoreVerb.Make(site),
-            ColumnsVerb.Make(site),
-            CompletionVerb.Make(site),
+            DemoVerb.Verb,
+            ImportVerb.Verb,
+            ExportVerb.Verb,
+            ExportHistoryVerb.Verb,
+            AddToolVerb.Verb,
+            OpenSessionVerb.Verb,
+            HeatsVerb.Verb,
+            CloseSessionVerb.Verb,
+            MeasureVerb.Verb,
+            ReworkVerb.Verb,
+            LookOverVerb.Verb,
+            .. StateVerbs.All,
+            .. LoanVerbs.All,
+            StockTakeVerb.Verb,
+            ScrapVerb.Verb,
+            OrderVerb.Verb,
+            SetVerb.Verb,
+            CrossOutVerb.Verb,
+            RackVerb.Verb,
+            CardVerb.Verb,
+            HandOverVerb.Verb,
+            ForecastVerb.Verb,
+            ToMeasureVerb.Verb,
+            LedgerVerb.Verb,
+            SettingsVerb.Verb,
+            FitVerb.Verb,
+            CompareGroupsVerb.Verb,
+            CompareVerb.Verb,
+            TrialsVerb.Verb,
+            LifetimesVerb.Verb,
+            SectionVerb.Verb,
+            InsideVerb.Verb,
+            EyeVerb.Verb,
+            DriveDepthVerb.Verb,
+            SlitVerb.Verb,
+            StockVerb.Verb,
+            MakeIntoVerb.Verb,
+            EyesVerb.Verb,
+            SeriesVerb.Verb,
+            PatternsVerb.Verb,
+            BarsVerb.Verb,
+            PlanVerb.Verb,
+            ForgeListVerb.Verb,
+            CostsVerb.Verb,
+            QuoteVerb.Verb,
+            YearVerb.Verb,
+            PullEarlyVerb.Verb,
+            HeatSplitVerb.Verb,
+            CheckVerb.Verb,
+            BackupVerb.Verb,
+            RestoreVerb.Verb,
+            ColumnsVerb.Verb,
+            CompletionVerb.Verb,
         ];
 }

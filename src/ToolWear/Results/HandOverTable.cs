@@ -1,11 +1,11 @@
 using System.Collections.Immutable;
+using ToolWear.Core.Deeds;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
 using ToolWear.Core.Wear;
 using ToolWear.Core.Wear.Verdicts;
-using ToolWear.Screens.Hammer;
 
 namespace ToolWear.Results;
 

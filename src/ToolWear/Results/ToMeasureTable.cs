@@ -1,9 +1,9 @@
 using System.Collections.Immutable;
+using ToolWear.Core.Deeds;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
 using ToolWear.Core.Wear;
-using ToolWear.Screens.CaliperRound;
 
 namespace ToolWear.Results;
 
@@ -45,7 +45,7 @@ internal static class ToMeasureTable
     private static ImmutableArray<Cell> Row(ShopForecasts all, ToolInShop tool, GaugeMark gauge, LengthUnit units)
     {
         GaugeForecast? known = all.Of(tool.Id).Gauges.FirstOrDefault(each => each.History.Gauge.Name == gauge.Name);
-        ExpectedReading? expected = known is null ? null : ExpectedReading.Of(known, known.History.Wear.HeatsNow);
+        ExpectedReading? expected = Measuring.Expected(all.Shop, tool, all.Of(tool.Id), gauge.Name);
         Cell Size(Length? size) => Cell.Of(size?.Mm, _ => SizeShown.Caliper(size!.Value, units));
         return
         [

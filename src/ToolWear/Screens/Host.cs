@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Terminal.Gui.Input;
 using Terminal.Gui.ViewBase;
 using Terminal.Gui.Views;
+using ToolWear.Core.Deeds;
 using ToolWear.Core.Ledger;
 using ToolWear.Screens.Drawing;
 using ToolWear.Screens.Hammer;

@@ -181,7 +181,8 @@ public sealed class FigureVerbTests
     [InlineData("eye --drift-mm 36.8 --eye-mm 36.5", "one of")]
     [InlineData("slit --perimeter-mm 100 --tool slitter --stretch 7", "0 to 1")]
     [InlineData("drive-depth --worn-mm 0.3 --taper 0", "0.5 mm per mm")]
-    [InlineData("make-into --worn x", "--into")]
+    [InlineData("make-into --worn x", "'rectangle a b r'")]
+    [InlineData("make-into --clean-up-mm 1", "--into")]
     public void Impossible_figures_are_refused_with_what_is_allowed(string line, string allowed)
     {
         using TestSite site = new();

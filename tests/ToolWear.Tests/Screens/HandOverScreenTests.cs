@@ -1,3 +1,4 @@
+using ToolWear.Core.Deeds;
 using System.Text;
 using ToolWear.Screens.Hammer;
 using ToolWear.Testing.Goldens;

@@ -1,3 +1,4 @@
+using ToolWear.Core.Deeds;
 using ToolWear.Core.Ledger;
 using ToolWear.Screens.Hammer;
 using ToolWear.Tests.Commands;

@@ -6,6 +6,7 @@ using ToolWear.Core.Ledger;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
+using ToolWear.Core.Wear;
 using ToolWear.Pens;
 using ToolWear.Results;
 using ToolWear.Storage;
@@ -13,70 +14,117 @@ using ToolWear.Storage.Csv;
 
 namespace ToolWear.Commands.Calls;
 
-/// <summary>One call of a verb: what was typed, read with clear refusals, and what it prints.</summary>
+/// <summary>One call of a verb: what was typed, the shop it speaks of, and what it prints.</summary>
 internal sealed class Call
 {
     private readonly ParseResult parsed;
     private readonly StringBuilder result = new();
+    private Bench? bench;
 
-    private Call(Site site, ParseResult parsed)
+    private Call(ParseResult parsed)
     {
-        Site = site with { Alone = parsed.GetValue(Common.Alone) };
         this.parsed = parsed;
+        Site = ((Parsing)parsed.Configuration).Site with { Alone = Get(Said.Alone) };
+        ImmutableArray<string> all = ["text", "csv", "json", .. (parsed.CommandResult.Command as Verb)?.Prints ?? []];
+        // a format that there is not is wrong everywhere, also where a verb has no use for it
+        Format = Get(Said.As) ?? "text";
+        if (!all.Contains(Format, StringComparer.Ordinal))
+        {
+            throw RefusedException.WrongUsage($"--as {Format}: one of {string.Join(", ", all)}");
+        }
     }
 
     public Site Site { get; }
 
+    /// <summary>What the program ends with where nothing is refused: 0, or what the screens say.</summary>
+    public int ExitCode { get; set; }
+
     /// <summary>The store that was named, else the usual one.</summary>
-    public string StorePath => NamedFiles.FullPath("--store", Get(Common.Store) ?? Site.UsualStore);
+    public string StorePath => NamedFiles.FullPath("--store", Get(Said.Store) ?? Site.UsualStore);
 
     /// <summary>The day the command speaks of: today where none was named.</summary>
-    public DateOnly On => DayIfNamed ?? Site.Today;
+    public DateOnly On => Get(Said.On) ?? Site.Today;
 
-    /// <summary>The day that was named, null where none was.</summary>
-    public DateOnly? DayIfNamed => Day("--on", Get(Common.On));
+    /// <summary>The format asked for: text, csv or json, or one that this verb has besides.</summary>
+    public string Format { get; }
+
+    /// <summary>The shop: read at the first look, unless it was opened to write.</summary>
+    public Shop Shop => (bench ??= Bench.ToRead(Site, StorePath)).Shop;
+
+    /// <summary>The unit for people: the one that was named, else the shop's.</summary>
+    public LengthUnit Units => Get(Said.Units) ?? Shop.Settings.Units;
+
+    /// <summary>The forecasts of the shop.</summary>
+    public ShopForecasts Forecasts => ShopForecasts.Of(Shop);
 
     /// <summary>Runs a verb: results come out only where it succeeds, a refusal is one sentence.</summary>
     /// <returns>The exit code.</returns>
-    public static int Run(Site site, ParseResult parsed, Action<Call> run) =>
-        RunToCode(
-            site,
-            parsed,
-            call =>
-            {
-                run(call);
-                return 0;
-            }
-        );
-
-    /// <summary>Runs what ends with an exit code of its own; results come out, a refusal is one sentence.</summary>
-    /// <returns>The exit code.</returns>
-    public static int RunToCode(Site site, ParseResult parsed, Func<Call, int> run)
+    public static int Run(ParseResult parsed, Action<Call> run)
     {
-        Call call = new(site, parsed);
+        Site site = ((Parsing)parsed.Configuration).Site;
         try
         {
-            call.ReadCommon();
-            int code = run(call);
+            Call call = new(parsed);
+            try
+            {
+                run(call);
+            }
+            finally
+            {
+                call.bench?.Dispose();
+            }
+
             call.Flush();
-            return code;
+            return call.ExitCode;
         }
-        catch (RefusedException refused)
-        {
-            site.Error.WriteLine(Words.Refusal(refused.Message));
-            return refused.ExitCode;
-        }
-        catch (StoreException e)
+        catch (Exception e) when (e is RefusedException or StoreException or IOException or UnauthorizedAccessException)
         {
             site.Error.WriteLine(Words.Refusal(e.Message));
-            return RefusedException.DataExit;
-        }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
-        {
-            site.Error.WriteLine(Words.Refusal(e.Message));
-            return RefusedException.DataExit;
+            return (e as RefusedException)?.ExitCode ?? RefusedException.DataExit;
         }
     }
+
+    public T? Get<T>(Argument<T> argument) => parsed.GetValue(argument);
+
+    public T? Get<T>(Option<T> option) => parsed.GetValue(option);
+
+    /// <summary>An option as it was typed.</summary>
+    public string Typed(Option option) => parsed.GetResult(option)?.Tokens[0].Value ?? "";
+
+    /// <summary>What an option says that something else makes necessary.</summary>
+    public T Need<T>(Option<T?> option)
+        where T : struct =>
+        Get(option) ?? throw RefusedException.WrongUsage($"{option.Name} is wanted: {option.Description}");
+
+    /// <summary>Refuses options that have nothing to say here.</summary>
+    public void Without(string why, params ReadOnlySpan<Option> options)
+    {
+        foreach (Option option in options)
+        {
+            if (Has(option))
+            {
+                throw RefusedException.WrongUsage($"{option.Name} {why}");
+            }
+        }
+    }
+
+    /// <summary>Whether an option was given.</summary>
+    public bool Has(Option option) => parsed.GetResult(option) is { Implicit: false };
+
+    /// <summary>A size in the shop's unit; null where it was not given.</summary>
+    public Length? Size(Option<string?> option) => Get(option) is { } text ? Size(text).Length : null;
+
+    /// <summary>A size in the shop's unit.</summary>
+    public TypedSize Size(string text) =>
+        SizeText.TryParse(text, Units, out TypedSize size, out string refusal)
+            ? size
+            : throw RefusedException.WrongUsage(refusal);
+
+    /// <summary>The tool of the shop that a mark names.</summary>
+    public ToolInShop Tool(ToolMark mark) =>
+        Shop.TryFind(mark, out ToolInShop? tool) ? tool : throw RefusedException.WrongData(Words.NoTool(mark, Shop));
+
+    public ToolInShop Tool(Argument<ToolMark> argument) => Tool(Get(argument));
 
     /// <summary>Takes text that comes out when the verb has succeeded.</summary>
     public void Print(string text) => result.Append(text);
@@ -84,134 +132,34 @@ internal sealed class Call
     /// <summary>Takes a line that comes out when the verb has succeeded.</summary>
     public void PrintLine(string line) => result.Append(line).Append('\n');
 
-    /// <summary>Brings out at once what was printed: what was recorded is durable.</summary>
-    public void Flush()
-    {
-        Site.Out.Write(result.ToString());
-        Site.Out.Flush();
-        result.Clear();
-    }
-
     /// <summary>Says something beside the result.</summary>
     public void Warn(string sentence) => Site.Error.WriteLine(sentence);
 
     /// <summary>Prints a table in the format asked for; what surrounds it for people only as text.</summary>
-    public void Print(Table table, string before = "", string after = "")
-    {
-        switch (Format())
-        {
-            case "csv":
-                Print(table.ToCsv());
-                break;
-            case "json":
-                Print(table.ToJson());
-                break;
-            default:
-                Print(before + table.ToText() + after);
-                break;
-        }
-    }
+    public void Print(Table table, string before = "", string after = "") =>
+        Print(
+            Format switch
+            {
+                "csv" => table.ToCsv(),
+                "json" => table.ToJson(),
+                _ => before + table.ToText() + after,
+            }
+        );
 
-    /// <summary>The format asked for: text, csv or json, or one that this verb has besides.</summary>
-    public string Format()
-    {
-        ImmutableArray<string> all =
-        [
-            "text",
-            "csv",
-            "json",
-            .. (parsed.CommandResult.Command as VerbCommand)?.Prints ?? [],
-        ];
-        string format = Get(Common.As) ?? "text";
-        return all.Contains(format, StringComparer.Ordinal)
-            ? format
-            : throw RefusedException.WrongUsage($"--as {format}: one of {string.Join(", ", all)}");
-    }
+    /// <summary>Prints figures in the format asked for; what follows them only as text.</summary>
+    public void Print(Calculated figures, string after = "") =>
+        Print(
+            Format switch
+            {
+                "csv" => figures.ToCsv(),
+                "json" => figures.ToJson(),
+                _ => figures.ToText() + after,
+            }
+        );
 
-    public string Get(Argument<string> argument) => parsed.GetValue(argument) ?? "";
-
-    public string? Get(Option<string?> option) => parsed.GetValue(option);
-
-    public string[] GetAll(Option<string[]> option) => parsed.GetValue(option) ?? [];
-
-    public bool Has(Option<bool> option) => parsed.GetValue(option);
-
-    public ToolMark Mark(Argument<string> argument) => ReadMark(Get(argument));
-
-    public static ToolMark ReadMark(string text) =>
-        ToolMark.TryParse(text, out ToolMark mark, out string refusal)
-            ? mark
-            : throw RefusedException.WrongUsage(refusal);
-
-    public LengthUnit Units(Shop shop) => NamedUnits() ?? shop.Settings.Units;
-
-    /// <summary>What stands behind the options of every verb is wrong everywhere, also where a verb has no use for it.</summary>
-    private void ReadCommon()
-    {
-        _ = Format();
-        _ = NamedUnits();
-        _ = DayIfNamed;
-    }
-
-    private LengthUnit? NamedUnits() =>
-        Get(Common.Units) switch
-        {
-            null => null,
-            "mm" => LengthUnit.Mm,
-            "in" => LengthUnit.Inch,
-            { } other => throw RefusedException.WrongUsage($"--units {other}: mm or in"),
-        };
-
-    public static Heats ReadHeats(string text) =>
-        Heats.TryParse(text, out Heats heats, out string refusal) ? heats : throw RefusedException.WrongUsage(refusal);
-
-    public TypedSize Size(Shop shop, string text) =>
-        SizeText.TryParse(text, Units(shop), out TypedSize size, out string refusal)
-            ? size
-            : throw RefusedException.WrongUsage(refusal);
-
-    public Length? Size(Shop shop, Option<string?> option) => Get(option) is { } text ? Size(shop, text).Length : null;
-
-    public static T ReadWord<T>(Vocabulary<T> words, string text)
-        where T : struct, Enum =>
-        words.TryParse(text, out T value, out string refusal) ? value : throw RefusedException.WrongUsage(refusal);
-
-    public T? Word<T>(Vocabulary<T> words, Option<string?> option)
-        where T : struct, Enum => Get(option) is { } text ? ReadWord(words, text) : null;
-
-    public DateOnly? Day(Option<string?> option) => Day(option.Name, Get(option));
-
-    public decimal? Amount(Option<string?> option)
-    {
-        if (Get(option) is not { } text)
-        {
-            return null;
-        }
-
-        string point = text.Replace(',', '.');
-        return
-            decimal.TryParse(point, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out decimal amount)
-            && amount <= 1_000_000_000
-            ? amount
-            : throw RefusedException.WrongUsage($"{option.Name} {text}: a number, zero or more, such as 1.5");
-    }
-
-    public int? Whole(Option<string?> option) =>
-        Get(option) is not { } text ? null
-        : int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out int number) ? number
-        : throw RefusedException.WrongUsage($"{option.Name} {text}: a whole number, zero or more");
-
-    /// <summary>A name as typed that nothing else reads, in normal form C; null where the option was left out.</summary>
-    public string? Name(Option<string?> option) =>
-        Get(option) is { } text ? Read(option.Name, text, FreeText.NameFault(text)) : null;
-
-    /// <summary>A name that has to be given, in normal form C.</summary>
-    public static string ReadName(string name, string text) => Read(name, text, FreeText.NameFault(text));
-
-    /// <summary>A note as typed, in normal form C; null where the option was left out.</summary>
-    public string? Note(Option<string?> option) => Get(option) is { } text ? ReadNote(option.Name, text) : null;
-
-    public static string ReadNote(string name, string text) => Read(name, text, FreeText.NoteFault(text));
+    /// <summary>A number for people with some decimals.</summary>
+    public static Func<double, string> Decimals(int places) =>
+        value => value.ToString("F" + places.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
 
     /// <summary>Says what is wrong with files and stops, where anything is.</summary>
     public void RefuseFaults(ImmutableArray<CsvFault> faults, int more)
@@ -233,57 +181,43 @@ internal sealed class Call
         );
     }
 
-    public Bench ToRead() => Bench.ToRead(Site, StorePath);
-
-    /// <summary>Opens the store to write and says what it found out of order.</summary>
+    /// <summary>Opens the store to write and says what it found out of order; the shop is that one from now on.</summary>
     public Bench ToWrite()
     {
-        Bench bench = Bench.ToWrite(Site, StorePath);
-        foreach (StoreFinding finding in bench.Findings)
+        if (bench is null)
         {
-            Warn(finding.Sentence);
+            bench = Bench.ToWrite(Site, StorePath);
+            foreach (StoreFinding finding in bench.Findings)
+            {
+                Warn(finding.Sentence);
+            }
         }
 
         return bench;
     }
 
     /// <summary>Records entries, all or none, and brings out the number of the last once they are durable.</summary>
-    public void Record(Bench bench, params ImmutableArray<LedgerEntry> entries)
+    public void Record(params ImmutableArray<LedgerEntry> entries)
     {
-        Recorded recorded = bench.RecordAll(entries, Site.Today);
+        Recorded recorded = ToWrite().RecordAll(entries, Site.Today);
         PrintLine(Words.EntryRecorded(recorded.Number ?? throw RefusedException.WrongData(recorded.Refusal!)));
         Flush();
-        WarnOfMarksAlike(bench.Shop, entries);
+        WarnOfMarksAlike(entries);
     }
 
     /// <summary>Says which marks just given could be mixed up with others.</summary>
-    public void WarnOfMarksAlike(Shop shop, ImmutableArray<LedgerEntry> entries)
+    public void WarnOfMarksAlike(ImmutableArray<LedgerEntry> entries)
     {
-        foreach ((ToolMark given, ToolMark other) in MarksAlike.Of(shop, entries))
+        foreach ((ToolMark given, ToolMark other) in MarksAlike.Of(Shop, entries))
         {
             Warn(Words.MarksAlike(given, other));
         }
     }
 
-    public static ToolInShop Find(Shop shop, ToolMark mark) =>
-        shop.TryFind(mark, out ToolInShop? tool) ? tool : throw RefusedException.WrongData(Words.NoTool(mark, shop));
-
-    private static string Read(string name, string text, string? fault) =>
-        text.Length == 0 ? throw RefusedException.WrongUsage($"{name}: a text is wanted")
-        : fault is not null ? throw RefusedException.WrongUsage($"{name}: {fault}")
-        : NormalFormC.Of(text);
-
-    private static DateOnly? Day(string name, string? text) =>
-        text is null ? null
-        : DateOnly.TryParseExact(
-            text,
-            "yyyy-MM-dd",
-            CultureInfo.InvariantCulture,
-            DateTimeStyles.None,
-            out DateOnly day
-        )
-            ? day
-        : throw RefusedException.WrongUsage(
-            $"{name} {text}: a day that there is, as year-month-day, such as 2026-05-01"
-        );
+    private void Flush()
+    {
+        Site.Out.Write(result.ToString());
+        Site.Out.Flush();
+        result.Clear();
+    }
 }

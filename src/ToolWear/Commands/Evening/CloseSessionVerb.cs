@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
 using System.CommandLine;
 using ToolWear.Commands.Calls;
+using ToolWear.Core.Deeds;
 using ToolWear.Core.Ledger;
-using ToolWear.Core.Planning;
 using ToolWear.Core.Shops;
 
 namespace ToolWear.Commands.Evening;
@@ -10,15 +10,14 @@ namespace ToolWear.Commands.Evening;
 /// <summary>close-session: ends the open session.</summary>
 internal static class CloseSessionVerb
 {
-    private static readonly Option<string?> Heads = Common.Text("--heads", "N", "heads finished");
-    private static readonly Option<bool> CountOff = new("--count-off")
-    {
-        Description = "counts the heads off the open orders of the session's pattern, the first due first",
-    };
+    private static readonly Option<int?> Heads = Said.Whole("--heads", "N", "heads finished");
+    private static readonly Option<bool> CountOff = Said.Switch(
+        "--count-off",
+        "counts the heads off the open orders of the session's pattern, the first due first"
+    );
 
-    public static Command Make(Site site) =>
-        Common.Verb(
-            site,
+    public static Verb Verb { get; } =
+        new(
             "close-session",
             "Ends the open session; says which tools want looking over and measuring once cold. Orders are counted down\n"
                 + "only with --count-off; without it the open order is named.",
@@ -29,40 +28,26 @@ internal static class CloseSessionVerb
 
     private static void Run(Call call)
     {
-        int? heads = call.Whole(Heads);
-        if (call.Has(CountOff) && heads is null)
+        int? heads = call.Get(Heads);
+        bool counts = call.Get(CountOff);
+        if (counts && heads is null)
         {
             throw RefusedException.WrongUsage("--count-off wants --heads: how many were finished");
         }
 
-        using Bench bench = call.ToWrite();
+        Bench bench = call.ToWrite();
         Session open =
-            bench.Shop.OpenSession
-            ?? throw RefusedException.WrongData("no session is open: open one with open-session");
-        Shop before = bench.Shop;
-        ImmutableArray<OrderDescribed> orders = OrderCountOff.Of(before, open.Opened.Pattern, heads);
-        call.Record(bench, [new SessionClosed(open.Name, heads), .. call.Has(CountOff) ? orders : []]);
-        string[] used =
-        [
-            .. bench
-                .Shop.Tools.Values.Where(tool =>
-                    tool.Events.Exists(each => each.What is HeatsWorked heats && heats.Session == open.Name)
-                )
-                .Select(tool => tool.Mark.Text),
-        ];
+            call.Shop.OpenSession ?? throw RefusedException.WrongData("no session is open: open one with open-session");
+        ClosingSession deed = ClosingSession.Of(call.Shop, open, heads);
+        call.Record(counts ? deed.CountingOff : deed.Entries);
+        ImmutableArray<string> used = ClosingSession.Used(call.Shop, open.Name);
         call.PrintLine($"session {open.Name} is closed");
         call.PrintLine(
-            used.Length == 0
-                ? "no tool worked in it"
-                : $"to look over, and to measure once cold: {string.Join(", ", used)}"
+            used.IsEmpty ? "no tool worked in it" : $"to look over, and to measure once cold: {string.Join(", ", used)}"
         );
-        foreach (OrderDescribed order in orders)
+        foreach ((OrderDescribed before, OrderDescribed after) in deed.Orders)
         {
-            call.PrintLine(
-                call.Has(CountOff)
-                    ? Words.CountedOff(before.Orders[order.Order], order)
-                    : Words.NotCountedOff(before.Orders[order.Order], heads!.Value)
-            );
+            call.PrintLine(counts ? Words.CountedOff(before, after) : Words.NotCountedOff(before, heads!.Value));
         }
 
         foreach (string trouble in bench.BackUp())

@@ -8,23 +8,17 @@ namespace ToolWear.Commands.Evening;
 /// <summary>ledger: the entries, the last one first.</summary>
 internal static class LedgerVerb
 {
-    private static readonly Argument<string> Find = FigureOptions.Maybe("WORDS", "only entries with all these words");
+    private static readonly Argument<string?> Find = Said.Maybe("WORDS", "only entries with all these words");
 
-    public static Command Make(Site site) =>
-        Common.Verb(
-            site,
+    public static Verb Verb { get; } =
+        new(
             "ledger",
             "Shows the entries of the ledger, the last one first; crossed-out ones stay in it.",
             "ledger 'H5 read'",
             [Find],
-            Run
+            call =>
+                call.Print(
+                    LedgerTable.Of(call.Shop, LedgerPagesText.Found(call.Shop, call.Get(Find) ?? ""), call.Units)
+                )
         );
-
-    private static void Run(Call call)
-    {
-        using Bench bench = call.ToRead();
-        call.Print(
-            LedgerTable.Of(bench.Shop, LedgerPagesText.Found(bench.Shop, call.Get(Find)), call.Units(bench.Shop))
-        );
-    }
 }

@@ -8,30 +8,22 @@ namespace ToolWear.Commands.Evening;
 /// <summary>look-over: records what was found when a tool was looked over.</summary>
 internal static class LookOverVerb
 {
-    private static readonly Argument<string> Tool = Common.Mark();
-    private static readonly Argument<string> Found = new("FINDING")
-    {
-        Description = string.Join(", ", ToolLookedOver.FindingWords.All),
-    };
-    private static readonly Option<string?> By = Common.Text("--by", "NAME", "who looked");
-    private static readonly Option<string?> Note = Common.Text("--note", "TEXT", Words.HelpNote);
+    private static readonly Argument<ToolMark> Tool = Said.Tool();
+    private static readonly Argument<Finding> Found = Said.Word("FINDING", ToolLookedOver.FindingWords);
 
-    public static Command Make(Site site) =>
-        Common.Verb(
-            site,
+    public static Verb Verb { get; } =
+        new(
             "look-over",
             "Records what was found when a tool was looked over.",
             "look-over H5 sound --by Ada",
-            [Tool, Found, By, Note],
+            [Tool, Found, Said.Looked, Said.Note],
             Run
         );
 
     private static void Run(Call call)
     {
-        ToolMark mark = call.Mark(Tool);
-        Finding finding = Call.ReadWord(ToolLookedOver.FindingWords, call.Get(Found));
-        using Bench bench = call.ToWrite();
-        call.Record(bench, new ToolLookedOver(mark, call.On, finding, call.Name(By), call.Note(Note)));
+        Finding finding = call.Get(Found);
+        call.Record(new ToolLookedOver(call.Get(Tool), call.On, finding, call.Get(Said.Looked), call.Get(Said.Note)));
         call.Warn(Words.FindingCaution);
         if (finding is Finding.Soft or Finding.GlassHard or Finding.Stuck or Finding.Cracked)
         {

@@ -10,28 +10,23 @@ namespace ToolWear.Commands.Evening;
 /// <summary>open-session: begins a session at the hammer.</summary>
 internal static class OpenSessionVerb
 {
-    private static readonly Option<string?> Pattern = Common.Text("--pattern", "P", "the pattern that is forged");
-    private static readonly Option<string?> Lubricant = Common.Text(
-        "--lubricant",
-        "L",
-        "the lubricant; else the usual"
-    );
-    private static readonly Option<string?> Cooling = Common.Text(
+    private static readonly Option<string?> Pattern = Said.Pattern("the pattern that is forged");
+    private static readonly Option<string?> Lubricant = Said.Name("--lubricant", "L", "the lubricant; else the usual");
+    private static readonly Option<Cooling?> Cooling = Said.Word(
         "--cooling",
         "C",
+        Care.CoolingWords,
         $"{string.Join(", ", Care.CoolingWords.All)}; else the usual"
     );
-    private static readonly Option<string?> Blows = Common.Text("--blows", "N", "blows before the tool comes out");
-    private static readonly Option<string?> Hand = Common.Text("--hand", "NAME", "who works");
-    private static readonly Option<string?> Note = Common.Text("--note", "TEXT", Words.HelpNote);
+    private static readonly Option<int?> Blows = Said.Whole("--blows", "N", "blows before the tool comes out");
+    private static readonly Option<string?> Hand = Said.Name("--hand", "NAME", "who works");
 
-    public static Command Make(Site site) =>
-        Common.Verb(
-            site,
+    public static Verb Verb { get; } =
+        new(
             "open-session",
             "Begins a session at the hammer; heats go to it until it is closed.",
             "open-session --pattern hatchet",
-            [Pattern, Lubricant, Cooling, Blows, Hand, Note],
+            [Pattern, Lubricant, Cooling, Blows, Hand, Said.Note],
             Run
         );
 
@@ -40,25 +35,20 @@ internal static class OpenSessionVerb
 
     private static void Run(Call call)
     {
-        Care care = new(call.Name(Lubricant), call.Word(Care.CoolingWords, Cooling), call.Whole(Blows));
+        call.ToWrite();
         string? pattern = call.Get(Pattern);
-        using Bench bench = call.ToWrite();
-        Shop shop = bench.Shop;
-        if (pattern is not null && !shop.Patterns.ContainsKey(pattern))
+        if (pattern is not null && !call.Shop.Patterns.ContainsKey(pattern))
         {
-            string known = shop.Patterns.IsEmpty
-                ? "none has been entered yet"
-                : $"there are {string.Join(", ", shop.Patterns.Keys)}";
-            throw RefusedException.WrongData($"there is no pattern {pattern}: {known}");
+            throw RefusedException.WrongData(Words.NoPattern(pattern, call.Shop));
         }
 
-        string name = SessionNames.Next(shop, call.On);
-        SessionOpened opened = new(name, call.On, pattern, care, call.Name(Hand), call.Note(Note));
-        call.Record(bench, opened);
+        string name = SessionNames.Next(call.Shop, call.On);
+        Care care = new(call.Get(Lubricant), call.Get(Cooling), call.Get(Blows));
+        call.Record(new SessionOpened(name, call.On, pattern, care, call.Get(Hand), call.Get(Said.Note)));
         call.PrintLine($"session {name} is open");
         call.Warn(Words.HammerCaution);
         call.Warn(Words.AnySteelCaution);
-        if (call.Get(Lubricant) is not null || IsBlind(shop, pattern))
+        if (call.Has(Lubricant) || IsBlind(call.Shop, pattern))
         {
             call.Warn(Words.BlindHoleCaution);
         }

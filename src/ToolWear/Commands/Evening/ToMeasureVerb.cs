@@ -1,6 +1,4 @@
-using System.CommandLine;
 using ToolWear.Commands.Calls;
-using ToolWear.Core.Wear;
 using ToolWear.Results;
 
 namespace ToolWear.Commands.Evening;
@@ -8,9 +6,8 @@ namespace ToolWear.Commands.Evening;
 /// <summary>to-measure: the caliper round as a list.</summary>
 internal static class ToMeasureVerb
 {
-    public static Command Make(Site site) =>
-        Common.Verb(
-            site,
+    public static Verb Verb { get; } =
+        new(
             "to-measure",
             "Shows what wants measuring once cold: gauge marks that worked since they were read, the last session's first,\n"
                 + "each with the range in which a sound reading is expected 49 times in 50.",
@@ -22,9 +19,8 @@ internal static class ToMeasureVerb
 
     private static void Run(Call call)
     {
-        using Bench bench = call.ToRead();
-        Table table = ToMeasureTable.Of(ShopForecasts.Of(bench.Shop), call.Units(bench.Shop));
+        Table table = ToMeasureTable.Of(call.Forecasts, call.Units);
         string none = table.Rows.IsEmpty ? Words.NothingToMeasure + "\n" : "";
-        call.Print(table, Words.ShopHeading(bench.Shop, call.Units(bench.Shop)) + none, $"\n{Words.MeasureCaution}\n");
+        call.Print(table, Words.ShopHeading(call.Shop, call.Units) + none, $"\n{Words.MeasureCaution}\n");
     }
 }

@@ -10,14 +10,13 @@ namespace ToolWear.Commands.Figures;
 /// <summary>compare-groups: two groups of any CSV of readings.</summary>
 internal static class CompareGroupsVerb
 {
-    private static readonly Option<string?> Readings = Common.Text("--readings", "FILE", "CSV, as for fit");
-    private static readonly Option<string?> Tools = Common.Text("--tools", "FILE", "CSV, as for fit");
+    private static readonly Option<string?> Readings = Said.File("--readings", "CSV, as for fit");
+    private static readonly Option<string?> Tools = Said.File("--tools", "CSV, as for fit");
     private static readonly Argument<string> A = new("A") { Description = "a group" };
     private static readonly Argument<string> B = new("B") { Description = "another group of the same kind" };
 
-    public static Command Make(Site site) =>
-        Common.Verb(
-            site,
+    public static Verb Verb { get; } =
+        new(
             "compare-groups",
             "Compares how long the tools of two groups last, from any CSV of readings.",
             "compare-groups --readings readings.csv --tools tools.csv 4140 mild",
@@ -28,7 +27,7 @@ internal static class CompareGroupsVerb
     private static void Run(Call call)
     {
         ImmutableArray<WearHistory> histories = FitVerb.Histories(call, Readings, Tools);
-        (string a, string b) = (call.Get(A), call.Get(B));
+        (string a, string b) = (call.Get(A)!, call.Get(B)!);
         if (a == b)
         {
             throw RefusedException.WrongUsage("A and B: two different groups are wanted");

@@ -13,25 +13,22 @@ namespace ToolWear.Commands.Figures;
 /// <summary>drive-depth: how much deeper a worn drift is driven.</summary>
 internal static class DriveDepthVerb
 {
-    private static readonly Argument<string> Tool = FigureOptions.Maybe(
-        "TOOL",
-        "a drift of the shop, for its new mark"
-    );
-    private static readonly Option<string?> Worn = Common.Text("--worn-mm", "W", "the wear to make up in mm");
-    private static readonly Option<string?> TaperOption = Common.Text(
+    private static readonly Argument<ToolMark?> Tool = Said.MaybeTool("a drift of the shop, for its new mark");
+    private static readonly Option<double?> Worn = Said.Number("--worn-mm", "W", "the wear to make up in mm");
+    private static readonly Option<double?> TaperOption = Said.Number(
         "--taper",
         "Q",
         "mm of size a mm of depth, over the whole width"
     );
-    private static readonly Option<string?> NoseRoom = Common.Text(
+    private static readonly Option<Length?> NoseRoom = Said.Size(
         "--nose-room-mm",
         "R",
-        "how much deeper the nose can go, with a TOOL"
+        "how much deeper the nose can go, with a TOOL",
+        orZero: true
     );
 
-    public static Command Make(Site site) =>
-        Common.Verb(
-            site,
+    public static Verb Verb { get; } =
+        new(
             "drive-depth",
             "Works out how much deeper a tapered drift is driven to make up for wear: from two figures, or for a tool\n"
                 + $"with the tolerance of its eye. {Words.EyeCaution}",
@@ -42,9 +39,9 @@ internal static class DriveDepthVerb
 
     private static void Run(Call call)
     {
-        if (call.Get(Tool).Length > 0)
+        if (call.Get(Tool) is { } mark)
         {
-            OfTool(call);
+            OfTool(call, call.Tool(mark));
             return;
         }
 
@@ -54,22 +51,19 @@ internal static class DriveDepthVerb
         }
 
         call.Print(
-            new Calculated([new("shift_mm", "Deeper by, mm", Cell.Of(shift, FigureOptions.Decimals(1)))]),
+            new Calculated([new("shift_mm", "Deeper by, mm", Cell.Of(shift, Call.Decimals(1)))]),
             $"{Words.EyeCaution}\n"
         );
     }
 
-    private static void OfTool(Call call)
+    private static void OfTool(Call call, ToolInShop tool)
     {
-        using Bench bench = call.ToRead();
-        Shop shop = bench.Shop;
-        ToolInShop tool = Call.Find(shop, Call.ReadMark(call.Get(Tool)));
         DriveDepth depth = DriveDepths.ChooseNotLess(
-            Drift(call, shop, tool.Tool),
-            EyeOf(shop, tool),
-            Tolerance(shop, tool)
+            Drift(call, tool.Tool),
+            EyeOf(call, tool),
+            Tolerance(call.Shop, tool)
         );
-        LengthUnit units = call.Units(shop);
+        LengthUnit units = call.Units;
         if (depth is NoDepth none)
         {
             throw RefusedException.WrongData($"{tool.Mark} is at its end. {none.Why(units)}");
@@ -79,7 +73,7 @@ internal static class DriveDepthVerb
         string Shown(double mm) => SizeShown.Eye(Length.FromMm(mm), units);
         call.Print(
             new Calculated([
-                new("shift_mm", "Deeper by", Cell.Of(to.DeeperMm, FigureOptions.Decimals(1))),
+                new("shift_mm", "Deeper by", Cell.Of(to.DeeperMm, Call.Decimals(1))),
                 new(
                     "mark_mm",
                     "New mark, from the shank mark",
@@ -92,9 +86,9 @@ internal static class DriveDepthVerb
         );
     }
 
-    private static EyeSize EyeOf(Shop shop, ToolInShop tool)
+    private static EyeSize EyeOf(Call call, ToolInShop tool)
     {
-        ShopForecasts forecasts = ShopForecasts.Of(shop);
+        ShopForecasts forecasts = call.Forecasts;
         return EyeNow.Of(forecasts, forecasts.Of(tool.Id))?.Eye
             ?? throw RefusedException.WrongData(Words.NoEyeOf(tool.Mark));
     }
@@ -103,18 +97,15 @@ internal static class DriveDepthVerb
         (tool.Tool.Eye is { } name ? shop.Eyes.GetValueOrDefault(name) : null)
         ?? throw RefusedException.WrongData($"{tool.Mark}: its eye is not entered");
 
-    private static TaperedDrift Drift(Call call, Shop shop, Tool tool) =>
-        DriftOutlooks.TaperedOf(
-            shop,
-            tool,
-            tool.Eye is { } eye ? shop.Eyes.GetValueOrDefault(eye) : null,
-            shop.Settings.NoseRoom
-        )
-            is { } drift
-            ? call.Get(NoseRoom) is null
-                ? drift
-                : drift.WithNoseRoom(call.NeedSize(NoseRoom, orZero: true))
-            : throw RefusedException.WrongData(Words.NoMarkOf(tool.Mark));
+    private static TaperedDrift Drift(Call call, Tool tool)
+    {
+        Shop shop = call.Shop;
+        EyeDescribed? eye = tool.Eye is { } name ? shop.Eyes.GetValueOrDefault(name) : null;
+        TaperedDrift drift =
+            DriftOutlooks.TaperedOf(shop, tool, eye, shop.Settings.NoseRoom)
+            ?? throw RefusedException.WrongData(Words.NoMarkOf(tool.Mark));
+        return call.Get(NoseRoom) is { } room ? drift.WithNoseRoom(room) : drift;
+    }
 
     private static EyeTolerance Tolerance(Shop shop, ToolInShop tool)
     {

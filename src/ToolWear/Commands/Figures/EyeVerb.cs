@@ -2,7 +2,9 @@ using System.CommandLine;
 using ToolWear.Commands.Calls;
 using ToolWear.Core.Eyes;
 using ToolWear.Core.Measure;
+using ToolWear.Core.Sections;
 using ToolWear.Core.Shops;
+using ToolWear.Core.Tools;
 using ToolWear.Core.Wear;
 using ToolWear.Results;
 
@@ -11,19 +13,23 @@ namespace ToolWear.Commands.Figures;
 /// <summary>eye: what eye a drift makes, or what drift an eye takes.</summary>
 internal static class EyeVerb
 {
-    private static readonly Argument<string> Tool = FigureOptions.Maybe("TOOL", "a drift, for the eye it makes now");
-    private static readonly Option<string?> DriftMm = Common.Text("--drift-mm", "D", "the cold drift in mm");
-    private static readonly Option<string?> EyeMm = Common.Text("--eye-mm", "E", "the cold eye in mm, the other way");
-    private static readonly Option<string?> EyeC = Common.Text(
+    private static readonly Argument<ToolMark?> Tool = Said.MaybeTool("a drift, for the eye it makes now");
+    private static readonly Option<double?> DriftMm = Said.Number("--drift-mm", "D", "the cold drift in mm", Range);
+    private static readonly Option<double?> EyeMm = Said.Number(
+        "--eye-mm",
+        "E",
+        "the cold eye in mm, the other way",
+        Range
+    );
+    private static readonly Option<double?> EyeC = Said.Number(
         "--eye-c",
         "T",
         "how hot the eye is when the drift lets go, C"
     );
-    private static readonly Option<string?> DriftC = Common.Text("--drift-c", "T", "how hot the drift is then, C");
+    private static readonly Option<double?> DriftC = Said.Number("--drift-c", "T", "how hot the drift is then, C");
 
-    public static Command Make(Site site) =>
-        Common.Verb(
-            site,
+    public static Verb Verb { get; } =
+        new(
             "eye",
             "Works out the cold eye that a drift makes (--drift-mm), the drift that an eye takes (--eye-mm), or the eye\n"
                 + $"that a tool makes now. {Words.EyeCaution}",
@@ -34,13 +40,13 @@ internal static class EyeVerb
 
     private static void Run(Call call)
     {
-        if (call.Get(Tool).Length > 0)
+        if (call.Get(Tool) is { } mark)
         {
-            OfTool(call);
+            OfTool(call, call.Tool(mark));
             return;
         }
 
-        if (call.Get(DriftMm) is null == call.Get(EyeMm) is null)
+        if (call.Has(DriftMm) == call.Has(EyeMm))
         {
             throw RefusedException.WrongUsage("one of a TOOL, --drift-mm and --eye-mm is wanted");
         }
@@ -49,33 +55,23 @@ internal static class EyeVerb
             Temperature(call, "The drift", DriftC, KnockOut.Finish.Drift),
             Temperature(call, "The eye", EyeC, KnockOut.Finish.Eye)
         );
-        bool toEye = call.Get(DriftMm) is not null;
-        Option<string?> given = toEye ? DriftMm : EyeMm;
-        double size = call.Need(given);
-        if (Core.Sections.FigureRange.Refuse(given.Name, size, 0.1, 1000, " mm") is { } refusal)
-        {
-            throw RefusedException.WrongUsage(refusal);
-        }
-
         call.Print(
             new Calculated([
-                toEye
-                    ? new("eye_mm", "Eye, mm", Cell.Of(knockOut.EyeMm(size), FigureOptions.Decimals(1)))
-                    : new("drift_mm", "Drift, mm", Cell.Of(knockOut.DriftMm(size), FigureOptions.Decimals(2))),
+                call.Get(DriftMm) is { } drift
+                    ? new("eye_mm", "Eye, mm", Cell.Of(knockOut.EyeMm(drift), Call.Decimals(1)))
+                    : new("drift_mm", "Drift, mm", Cell.Of(knockOut.DriftMm(call.Need(EyeMm)), Call.Decimals(2))),
             ]),
             $"{Words.EyeCaution}\n"
         );
     }
 
-    private static void OfTool(Call call)
+    private static void OfTool(Call call, ToolInShop tool)
     {
-        using Bench bench = call.ToRead();
-        ToolInShop tool = Call.Find(bench.Shop, Call.ReadMark(call.Get(Tool)));
-        ShopForecasts forecasts = ShopForecasts.Of(bench.Shop);
+        ShopForecasts forecasts = call.Forecasts;
         DriftOutlook drift =
             DriftOutlooks.Of(forecasts, forecasts.Of(tool.Id))
             ?? throw RefusedException.WrongData(Words.NoEyeOf(tool.Mark));
-        LengthUnit units = call.Units(bench.Shop);
+        LengthUnit units = call.Units;
         Calculated all = EyeFigures.Of(drift, units);
         string[] shown =
         [
@@ -92,15 +88,15 @@ internal static class EyeVerb
         );
     }
 
-    private static SteelTemperature Temperature(Call call, string what, Option<string?> option, SteelTemperature usual)
-    {
-        if (call.Get(option) is null)
-        {
-            return usual;
-        }
+    private static SteelTemperature Temperature(
+        Call call,
+        string what,
+        Option<double?> option,
+        SteelTemperature usual
+    ) =>
+        call.Get(option) is not { } celsius ? usual
+        : SteelTemperature.TryMake(what, celsius, out SteelTemperature temperature, out string? refusal) ? temperature
+        : throw RefusedException.WrongUsage(refusal);
 
-        return SteelTemperature.TryMake(what, call.Need(option), out SteelTemperature temperature, out string? refusal)
-            ? temperature
-            : throw RefusedException.WrongUsage(refusal);
-    }
+    private static string? Range(double mm) => FigureRange.Refuse("It", mm, 0.1, 1000, " mm");
 }

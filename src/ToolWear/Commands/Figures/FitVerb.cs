@@ -11,20 +11,17 @@ namespace ToolWear.Commands.Figures;
 /// <summary>fit: the forecasts of any CSV of readings, with no store.</summary>
 internal static class FitVerb
 {
-    private static readonly Option<string?> Readings = Common.Text(
+    private static readonly Option<string?> Readings = Said.File(
         "--readings",
-        "FILE",
         "CSV: kind, group, tool, segment, start_mm, heats, wear_mm"
     );
-    private static readonly Option<string?> Tools = Common.Text(
+    private static readonly Option<string?> Tools = Said.File(
         "--tools",
-        "FILE",
         "CSV: kind, group, tool, limit_mm, resolution_mm, guess_heats, heats_now"
     );
 
-    public static Command Make(Site site) =>
-        Common.Verb(
-            site,
+    public static Verb Verb { get; } =
+        new(
             "fit",
             "Forecasts any CSV of wear readings, with no store; the columns of the result are those of forecast.",
             "fit --readings readings.csv --tools tools.csv --as csv",
@@ -52,10 +49,5 @@ internal static class FitVerb
     }
 
     private static CsvFile Read(Call call, Option<string?> option) =>
-        NamedFiles.Read(
-            NamedFiles.FullPath(
-                option.Name,
-                call.Get(option) ?? throw RefusedException.WrongUsage($"{option.Name} FILE is wanted")
-            )
-        );
+        NamedFiles.Read(NamedFiles.FullPath(option.Name, call.Get(option)!));
 }

@@ -8,20 +8,19 @@ namespace ToolWear.Commands.Figures;
 /// <summary>inside: how much room one section leaves round another.</summary>
 internal static class InsideVerb
 {
-    private static readonly Option<string?> Outer = Common.Text(
+    private static readonly Option<Section?> Outer = Said.Section(
         "--outer",
-        "SECTION",
-        "the section that should hold the other"
+        "the section that should hold the other",
+        need: true
     );
-    private static readonly Option<string?> Inner = Common.Text(
+    private static readonly Option<Section?> Inner = Said.Section(
         "--inner",
-        "SECTION",
-        "the section that should lie inside"
+        "the section that should lie inside",
+        need: true
     );
 
-    public static Command Make(Site site) =>
-        Common.Verb(
-            site,
+    public static Verb Verb { get; } =
+        new(
             "inside",
             "Says with how much room a section lies inside another, and where it is least. Below zero it bursts it.\n"
                 + "Sections: 'round d', 'rectangle a b r', 'oval a b', 'teardrop a large-r small-r'.\n"
@@ -34,10 +33,9 @@ internal static class InsideVerb
 
     private static void Run(Call call)
     {
-        Section outer = FigureOptions.ReadSection(call, Outer.Name, Need(call, Outer));
-        Section inner = FigureOptions.ReadSection(call, Inner.Name, Need(call, Inner));
+        (Section outer, Section inner) = (call.Get(Outer)!, call.Get(Inner)!);
         Clearance clearance = Inside.Of(outer, inner);
-        if (call.Format() == "svg")
+        if (call.Format == "svg")
         {
             call.Print(OutlineSvg.Of([(outer, 0), (inner, clearance.ShiftMm)], clearance.ToWords()));
             return;
@@ -51,13 +49,10 @@ internal static class InsideVerb
         };
         call.Print(
             new Calculated([
-                new("clearance_mm", "Clearance, mm", Cell.Of(clearance.ClearanceMm, FigureOptions.Decimals(2))),
+                new("clearance_mm", "Clearance, mm", Cell.Of(clearance.ClearanceMm, Call.Decimals(2))),
                 new("least_at", "Least at", Cell.Of(leastAt)),
             ]),
             $"{clearance.ToWords()}\n"
         );
     }
-
-    private static string Need(Call call, Option<string?> option) =>
-        call.Get(option) ?? throw RefusedException.WrongUsage($"{option.Name} 'KIND SIZES' is wanted");
 }

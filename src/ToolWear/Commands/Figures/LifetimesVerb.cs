@@ -18,15 +18,15 @@ internal static class LifetimesVerb
     {
         Description = "CSV: tool, heats, failed (1 or 0), from_heats",
     };
-    private static readonly Option<string?> Guess = Common.Text(
+    private static readonly Option<double?> Guess = Said.Number(
         "--guess-heats",
         "N",
-        "how many heats such a tool usually lasts, usually 60"
+        "how many heats such a tool usually lasts, usually 60",
+        guess => GuessedLife.Refusal("--guess-heats", guess)
     );
 
-    public static Command Make(Site site) =>
-        Common.Verb(
-            site,
+    public static Verb Verb { get; } =
+        new(
             "lifetimes",
             "Shows how many tools outlive how many heats without cracking or breaking. Worn-out tools and those still\n"
                 + "in service did not fail. As csv the steps of the curve.",
@@ -37,39 +37,29 @@ internal static class LifetimesVerb
 
     private static void Run(Call call)
     {
-        double guess = call.Or(Guess, GuessedLife.Assumed);
-        if (GuessedLife.Refusal(Guess.Name, guess) is { } refusal)
-        {
-            throw RefusedException.WrongUsage(refusal);
-        }
-
         TableRead<LifetimeRow> read = PlainTables.Lifetimes(
-            NamedFiles.Read(NamedFiles.FullPath("FILE", call.Get(File)))
+            NamedFiles.Read(NamedFiles.FullPath("FILE", call.Get(File)!))
         );
         call.RefuseFaults(read.Faults, read.MoreFaults);
         ImmutableArray<WatchedLife> lives =
         [
             .. read.Rows.Select(row => new WatchedLife(row.Heats, row.Failed, row.FromHeats)),
         ];
-        SuddenFailures failures = SuddenFailures.Of(lives, guess);
+        SuddenFailures failures = SuddenFailures.Of(lives, call.Get(Guess) ?? GuessedLife.Assumed);
         Table survival = Survival(SurvivalCurve.Of(lives));
-        switch (call.Format())
-        {
-            case "csv":
-                call.Print(survival.ToCsv());
-                break;
-            case "json":
-                call.Print(Json(lives.Length, failures, survival));
-                break;
-            default:
-                call.Print(Text(lives.Length, failures, survival));
-                break;
-        }
+        call.Print(
+            call.Format switch
+            {
+                "csv" => survival.ToCsv(),
+                "json" => Json(lives.Length, failures, survival),
+                _ => Text(lives.Length, failures, survival),
+            }
+        );
     }
 
     private static Table Survival(ImmutableArray<SurvivalStep> steps)
     {
-        Func<double, string> share = FigureOptions.Decimals(3);
+        Func<double, string> share = Call.Decimals(3);
         return new(
             [
                 new("heats", "Heats"),

@@ -1,6 +1,5 @@
 using System.CommandLine;
 using ToolWear.Commands.Calls;
-using ToolWear.Core.Eyes;
 using ToolWear.Core.Eyes.Slits;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Measure;
@@ -18,26 +17,22 @@ internal static class SlitVerb
         (SlitTool.SlotPunch, "slot-punch"),
         (SlitTool.SquarePunch, "square-punch")
     );
-    private static readonly Argument<string> Eye = FigureOptions.Maybe(
-        "EYE",
-        "an eye of the shop, for the slits worth trying"
-    );
-    private static readonly Option<string?> Perimeter = Common.Text(
+    private static readonly Argument<string?> Eye = Said.Maybe("EYE", "an eye of the shop, for the slits worth trying");
+    private static readonly Option<double?> Perimeter = Said.Number(
         "--perimeter-mm",
         "P",
         "the perimeter of the eye in mm"
     );
-    private static readonly Option<string?> Tool = Common.Text("--tool", "TOOL", string.Join(", ", Tools.All));
-    private static readonly Option<string?> Edge = Common.Text("--edge-mm", "T", "the width of a punch in mm");
-    private static readonly Option<string?> Stretch = Common.Text(
+    private static readonly Option<SlitTool?> Tool = Said.Word("--tool", "TOOL", Tools);
+    private static readonly Option<double?> Edge = Said.Number("--edge-mm", "T", "the width of a punch in mm");
+    private static readonly Option<double?> Stretch = Said.Number(
         "--stretch",
         "S",
         "how far the opening may stretch, a share such as 0.25"
     );
 
-    public static Command Make(Site site) =>
-        Common.Verb(
-            site,
+    public static Verb Verb { get; } =
+        new(
             "slit",
             $"Works out the slit that stretches so far round an eye, or proposes slits for an eye of the shop. {Words.BlindHoleCaution}",
             "slit --perimeter-mm 93.6 --tool slot-punch --edge-mm 6 --stretch 0.25",
@@ -47,11 +42,11 @@ internal static class SlitVerb
 
     private static void Run(Call call)
     {
-        SlitTool tool = call.Word(Tools, Tool) ?? SlitTool.Slitter;
+        SlitTool tool = call.Get(Tool) ?? SlitTool.Slitter;
         double edge = tool == SlitTool.Slitter ? 0 : call.Need(Edge);
-        if (call.Get(Eye).Length > 0)
+        if (call.Get(Eye) is { } eye)
         {
-            OfEye(call, tool, edge);
+            OfEye(call, eye, tool, edge);
             return;
         }
 
@@ -61,17 +56,15 @@ internal static class SlitVerb
         }
 
         call.Print(
-            new Calculated([new("slit_mm", "Slit, mm", Cell.Of(slit, FigureOptions.Decimals(1)))]),
+            new Calculated([new("slit_mm", "Slit, mm", Cell.Of(slit, Call.Decimals(1)))]),
             $"{Words.BlindHoleCaution}\n"
         );
     }
 
-    private static void OfEye(Call call, SlitTool tool, double edge)
+    private static void OfEye(Call call, string name, SlitTool tool, double edge)
     {
-        using Bench bench = call.ToRead();
         EyeDescribed eye =
-            bench.Shop.Eyes.GetValueOrDefault(call.Get(Eye))
-            ?? throw RefusedException.WrongData(Words.NoEye(call.Get(Eye), bench.Shop));
+            call.Shop.Eyes.GetValueOrDefault(name) ?? throw RefusedException.WrongData(Words.NoEye(name, call.Shop));
         if (
             !Section.TryMake(
                 eye.Section,
@@ -94,7 +87,7 @@ internal static class SlitVerb
                     .. new[] { proposal.Longest, proposal.Shortest }.Select(slit =>
                         (System.Collections.Immutable.ImmutableArray<Cell>)
                             [
-                                Cell.Of(slit.LengthMm, FigureOptions.Decimals(1)),
+                                Cell.Of(slit.LengthMm, Call.Decimals(1)),
                                 Cell.Of(slit.StretchShare, percent),
                                 Cell.Of(slit.Warning, none: ""),
                             ]

@@ -3,6 +3,7 @@ using System.CommandLine;
 using ToolWear.Commands.Calls;
 using ToolWear.Core.Sections;
 using ToolWear.Core.Shops;
+using ToolWear.Core.Tools;
 using ToolWear.Results;
 using ToolWear.Storage.Csv;
 
@@ -11,30 +12,34 @@ namespace ToolWear.Commands.Figures;
 /// <summary>stock: what to cut off a bar for a tool.</summary>
 internal static class StockVerb
 {
-    private static readonly Argument<string> File = FigureOptions.Maybe(
+    private static readonly Argument<string?> File = Said.Maybe(
         "FILE",
         "CSV: from_mark_mm, section, a_mm, b_mm, radius_mm, large_radius_mm"
     );
-    private static readonly Option<string?> Like = Common.Text(
+    private static readonly Option<ToolMark?> Like = Said.Tool(
         "--like",
         "TOOL",
         "a tool of the shop whose body is known, instead of FILE"
     );
-    private static readonly Option<string?> Area = Common.Text("--bar-area-mm2", "A", "the area of the bar in mm2");
-    private static readonly Option<string?> Loss = Common.Text(
+    private static readonly Option<double?> Area = Said.Number(
+        "--bar-area-mm2",
+        "A",
+        "the area of the bar in mm2",
+        need: true
+    );
+    private static readonly Option<double?> Loss = Said.Number(
         "--loss",
         "S",
         "the share lost to scale and grinding, usually 0.07"
     );
-    private static readonly Option<string?> Extra = Common.Text(
+    private static readonly Option<double?> Extra = Said.Number(
         "--extra-mm",
         "X",
         "for holding, kerf or crop in mm, usually 0"
     );
 
-    public static Command Make(Site site) =>
-        Common.Verb(
-            site,
+    public static Verb Verb { get; } =
+        new(
             "stock",
             "Works out the volume and the weight of a tool, and the length of bar to cut for it.",
             "stock stations.csv --bar-area-mm2 804 --loss 0.07 --extra-mm 0",
@@ -44,14 +49,13 @@ internal static class StockVerb
 
     private static void Run(Call call)
     {
-        double area = call.Need(Area);
         Body body = ReadBody(call);
         if (
             !StockToCut.TryFor(
                 body,
-                area,
-                call.Or(Loss, StockLoss.Usual),
-                call.Or(Extra, 0),
+                call.Need(Area),
+                call.Get(Loss) ?? StockLoss.Usual,
+                call.Get(Extra) ?? 0,
                 out StockToCut? stock,
                 out string? refusal
             )
@@ -62,9 +66,9 @@ internal static class StockVerb
 
         call.Print(
             new Calculated([
-                new("volume_mm3", "Volume, mm3", Cell.Of(stock.VolumeMm3, FigureOptions.Decimals(0))),
-                new("mass_kg", "Weight, kg", Cell.Of(stock.MassKg, FigureOptions.Decimals(2))),
-                new("length_mm", "Length of bar, mm", Cell.Of(stock.LengthMm, FigureOptions.Decimals(0))),
+                new("volume_mm3", "Volume, mm3", Cell.Of(stock.VolumeMm3, Call.Decimals(0))),
+                new("mass_kg", "Weight, kg", Cell.Of(stock.MassKg, Call.Decimals(2))),
+                new("length_mm", "Length of bar, mm", Cell.Of(stock.LengthMm, Call.Decimals(0))),
             ]),
             stock.MustBeUpset ? Words.MustBeUpset + "\n" : ""
         );
@@ -72,30 +76,26 @@ internal static class StockVerb
 
     private static Body ReadBody(Call call)
     {
-        if ((call.Get(File).Length > 0) == (call.Get(Like) is not null))
+        IReadOnlyList<Station> stations = (call.Get(File), call.Get(Like)) switch
         {
-            throw RefusedException.WrongUsage("one of FILE and --like TOOL is wanted");
-        }
-
-        IReadOnlyList<Station> stations = call.Get(Like) is { } mark ? OfTool(call, mark) : OfFile(call);
+            ({ } file, null) => OfFile(call, file),
+            (null, { } mark) => OfTool(call.Tool(mark)),
+            _ => throw RefusedException.WrongUsage("one of FILE and --like TOOL is wanted"),
+        };
         return Body.TryMake(stations, out Body? body, out string? refusal)
             ? body
             : throw RefusedException.WrongData(refusal);
     }
 
-    private static ImmutableArray<Station> OfFile(Call call)
+    private static ImmutableArray<Station> OfFile(Call call, string file)
     {
-        TableRead<StationRow> read = PlainTables.Stations(NamedFiles.Read(NamedFiles.FullPath("FILE", call.Get(File))));
+        TableRead<StationRow> read = PlainTables.Stations(NamedFiles.Read(NamedFiles.FullPath("FILE", file)));
         call.RefuseFaults(read.Faults, read.MoreFaults);
         return [.. read.Rows.Select(row => new Station(BodyPart.Body, row.FromMark, row.Section))];
     }
 
-    private static ImmutableArray<Station> OfTool(Call call, string mark)
-    {
-        using Bench bench = call.ToRead();
-        ToolInShop tool = Call.Find(bench.Shop, Call.ReadMark(mark));
-        return tool.Tool.Stations.IsEmpty
+    private static ImmutableArray<Station> OfTool(ToolInShop tool) =>
+        tool.Tool.Stations.IsEmpty
             ? throw RefusedException.WrongData($"{tool.Mark}: the stations of its body are not entered")
             : tool.Tool.Stations;
-    }
 }

@@ -15,9 +15,8 @@ internal static class BackupVerb
         Description = "the file to write, best on another disk",
     };
 
-    public static Command Make(Site site) =>
-        Common.Verb(
-            site,
+    public static Verb Verb { get; } =
+        new(
             "backup",
             "Writes a verified, complete copy of the shop; it works beside an open window.",
             "backup shop-2026-05-01.backup",
@@ -27,7 +26,7 @@ internal static class BackupVerb
 
     private static void Run(Call call)
     {
-        string path = NamedFiles.FullPath("FILE", call.Get(File));
+        string path = NamedFiles.FullPath("FILE", call.Get(File)!);
         JournalPoint copy = Backup.CopyOut(
             new StorePaths(call.StorePath),
             call.Site.Disk,

@@ -1,4 +1,3 @@
-using System.CommandLine;
 using ToolWear.Commands.Calls;
 using ToolWear.Storage;
 using ToolWear.Storage.Backups;
@@ -8,9 +7,8 @@ namespace ToolWear.Commands.Files;
 /// <summary>check: verifies the store.</summary>
 internal static class CheckVerb
 {
-    public static Command Make(Site site) =>
-        Common.Verb(
-            site,
+    public static Verb Verb { get; } =
+        new(
             "check",
             "Verifies the store from end to end, says what it found, and puts right what can be put right.",
             "check",
@@ -35,7 +33,6 @@ internal static class CheckVerb
         }
 
         // what the lines say must also fold to a shop
-        using Bench bench = call.ToRead();
-        call.PrintLine($"{bench.Shop.Ledger.Count} entries, all sound");
+        call.PrintLine($"{call.Shop.Ledger.Count} entries, all sound");
     }
 }

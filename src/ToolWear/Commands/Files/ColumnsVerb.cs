@@ -7,11 +7,10 @@ namespace ToolWear.Commands.Files;
 /// <summary>columns: the data dictionary.</summary>
 internal static class ColumnsVerb
 {
-    private static readonly Argument<string> Name = FigureOptions.Maybe("NAME", "one column or key; usually all");
+    private static readonly Argument<string?> Name = Said.Maybe("NAME", "one column or key; usually all");
 
-    public static Command Make(Site site) =>
-        Common.Verb(
-            site,
+    public static Verb Verb { get; } =
+        new(
             "columns",
             "Says what the columns of the CSV files and the keys of the JSON results mean, and their units.",
             "columns left_lo90",
@@ -21,13 +20,11 @@ internal static class ColumnsVerb
 
     private static void Run(Call call)
     {
-        string name = call.Get(Name);
-        Table table = ColumnTable.Columns.Over(
-            ColumnTable.All.Where(column => name.Length == 0 || column.Name == name)
-        );
+        string? name = call.Get(Name);
+        Table table = ColumnTable.Columns.Over(ColumnTable.All.Where(column => name is null || column.Name == name));
         if (table.Rows.IsEmpty)
         {
-            throw RefusedException.WrongData(Words.NoSuchColumn(name));
+            throw RefusedException.WrongData(Words.NoSuchColumn(name!));
         }
 
         call.Print(table);

@@ -6,18 +6,21 @@ namespace ToolWear.Commands.Files;
 /// <summary>completion: what a shell needs to complete verbs, options and marks.</summary>
 internal static class CompletionVerb
 {
-    private static readonly Argument<string> Shell = new("SHELL") { Description = string.Join(", ", Shells.All) };
+    private static readonly Argument<string> Shell = Said.Argument(
+            "SHELL",
+            string.Join(", ", Shells.All),
+            (it, text) =>
+                Shells.Script(text) ?? it.Refuse<string>($"completion {text}: one of {string.Join(", ", Shells.All)}")!
+        )
+        .Offering([.. Shells.All]);
 
-    public static Command Make(Site site) =>
-        Common.Verb(
-            site,
+    public static Verb Verb { get; } =
+        new(
             "completion",
             "Writes what a shell reads to complete verbs, options, tools' marks and other words of the shop.",
             "completion bash",
             [Shell],
-            call => call.Print(Shells.Script(call.Get(Shell)) ?? throw RefusedException.WrongUsage(Unknown(call))),
+            call => call.Print(call.Get(Shell)!),
             Words.HelpCompletion
         );
-
-    private static string Unknown(Call call) => Words.NoSuchShell(call.Get(Shell), Shells.All);
 }

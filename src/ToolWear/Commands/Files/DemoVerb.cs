@@ -9,36 +9,33 @@ namespace ToolWear.Commands.Files;
 /// <summary>demo: the invented shop.</summary>
 internal static class DemoVerb
 {
-    private static readonly Option<bool> NoScreens = new("--no-screens") { Description = "only build it" };
+    private static readonly Option<bool> NoScreens = Said.Switch("--no-screens", "only build it");
 
-    public static Command Make(Site site)
-    {
-        Command verb = Common.Verb(
-            site,
+    public static Verb Verb { get; } =
+        new(
             "demo",
             "Opens the screens on a fresh demo, an invented shop whose last session lies a few days back; it is gone at the\n"
                 + "end. --store FILE keeps it; --no-screens only builds it.",
             "demo --no-screens --store demo.db",
             [NoScreens],
-            _ => { }
+            Run
         );
-        verb.SetAction(parsed => Call.RunToCode(site, parsed, Run));
-        return verb;
-    }
 
-    private static int Run(Call call)
+    private static void Run(Call call)
     {
-        bool isKept = call.Get(Common.Store) is not null;
-        if (isKept)
-        {
-            Build(call);
-        }
-        else if (call.Has(NoScreens))
+        bool isKept = call.Has(Said.Store);
+        if (!isKept && call.Get(NoScreens))
         {
             throw RefusedException.WrongUsage("demo --no-screens wants --store FILE: the file to keep the demo in");
         }
 
-        return call.Has(NoScreens) ? 0
+        if (isKept)
+        {
+            Build(call);
+        }
+
+        call.ExitCode =
+            call.Get(NoScreens) ? 0
             : isKept ? Screens.Evening.Run(call.Site, call.StorePath, call.On)
             : Screens.Evening.RunDemo(call.Site, call.On);
     }
@@ -52,7 +49,7 @@ internal static class DemoVerb
         }
 
         ImmutableArray<LedgerEntry> entries = DemoShop.Entries(call.On);
-        using Bench bench = call.ToWrite();
+        using Bench bench = Bench.ToWrite(call.Site, path);
         // a demo of a later day than today holds days up to then
         ImportVerb.Into(bench, entries, call.On > call.Site.Today ? call.On : call.Site.Today);
         call.PrintLine(

@@ -1,6 +1,5 @@
 using System.CommandLine;
 using ToolWear.Commands.Calls;
-using ToolWear.Core.Wear;
 using ToolWear.Results;
 
 namespace ToolWear.Commands.Files;
@@ -10,9 +9,8 @@ internal static class ExportHistoryVerb
 {
     private static readonly Argument<string> File = new("FILE") { Description = "the file to write" };
 
-    public static Command Make(Site site) =>
-        Common.Verb(
-            site,
+    public static Verb Verb { get; } =
+        new(
             "export-history",
             "Writes the wear history, a row a reading, scrapped tools too, as CSV in mm; with --as json as JSON lines.",
             "export-history wear.csv",
@@ -22,10 +20,8 @@ internal static class ExportHistoryVerb
 
     private static void Run(Call call)
     {
-        string path = NamedFiles.FullPath("FILE", call.Get(File));
-        using Bench bench = call.ToRead();
-        bool asJson = call.Format() == "json";
-        int readings = HistoryFile.Write(call.Site, path, ShopForecasts.Of(bench.Shop), call.Units(bench.Shop), asJson);
-        call.PrintLine(Words.Exported(readings, call.Get(File)));
+        string path = NamedFiles.FullPath("FILE", call.Get(File)!);
+        int readings = HistoryFile.Write(call.Site, path, call.Forecasts, call.Units, call.Format == "json");
+        call.PrintLine(Words.Exported(readings, call.Get(File)!));
     }
 }

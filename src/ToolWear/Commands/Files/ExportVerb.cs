@@ -13,9 +13,8 @@ internal static class ExportVerb
         Description = "the folder to write to; made where there is none",
     };
 
-    public static Command Make(Site site) =>
-        Common.Verb(
-            site,
+    public static Verb Verb { get; } =
+        new(
             "export",
             "Writes the shop as CSV files, its present meaning, notes too.",
             "export my-shop",
@@ -27,14 +26,13 @@ internal static class ExportVerb
 
     private static void Run(Call call)
     {
-        string folder = NamedFiles.FullPath("DIR", call.Get(Folder));
+        string folder = NamedFiles.FullPath("DIR", call.Get(Folder)!);
         if (File.Exists(folder))
         {
             throw RefusedException.WrongData($"{folder} is a file: name a folder");
         }
 
-        using Bench bench = call.ToRead();
-        IReadOnlyList<CsvFile> files = CsvSet.Export(bench.Shop);
+        IReadOnlyList<CsvFile> files = CsvSet.Export(call.Shop);
         Directory.CreateDirectory(folder);
         foreach (CsvFile file in files)
         {
@@ -47,7 +45,7 @@ internal static class ExportVerb
             File.Delete(Path.Combine(folder, stale));
         }
 
-        int stages = bench.Shop.Sessions.Values.Count(session => !session.HeadsByStage.IsEmpty);
+        int stages = call.Shop.Sessions.Values.Count(session => !session.HeadsByStage.IsEmpty);
         if (stages > 0)
         {
             call.Warn(Words.HeadsByStageStay(stages));

@@ -14,9 +14,8 @@ internal static class ImportVerb
         Description = "a folder with the CSV set, or one CSV table of tools in use",
     };
 
-    public static Command Make(Site site) =>
-        Common.Verb(
-            site,
+    public static Verb Verb { get; } =
+        new(
             "import",
             "Takes a folder of CSV files, or one table of the tools you have, into an empty store.",
             "import my-tools.csv",
@@ -29,10 +28,10 @@ internal static class ImportVerb
 
     private static void Run(Call call)
     {
-        string path = NamedFiles.FullPath("DIR", call.Get(Source));
+        string path = NamedFiles.FullPath("DIR", call.Get(Source)!);
         CsvImported imported = NamedFiles.ReadSet(path, call.Site.Today);
         call.RefuseFaults(imported.Faults, imported.MoreFaults);
-        using Bench bench = call.ToWrite();
+        Bench bench = call.ToWrite();
         if (bench.Shop.Ledger.Count > 0)
         {
             throw RefusedException.WrongData(
@@ -46,7 +45,7 @@ internal static class ImportVerb
         }
 
         Into(bench, imported.Entries, call.Site.Today);
-        call.WarnOfMarksAlike(bench.Shop, imported.Entries);
+        call.WarnOfMarksAlike(imported.Entries);
         call.PrintLine(
             $"{imported.Entries.Length} entries, {bench.Shop.Tools.Count} tools, {bench.Shop.Sessions.Count} sessions imported"
         );

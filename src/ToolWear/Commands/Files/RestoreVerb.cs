@@ -11,14 +11,10 @@ namespace ToolWear.Commands.Files;
 internal static class RestoreVerb
 {
     private static readonly Argument<string> File = new("FILE") { Description = "a backup" };
-    private static readonly Option<bool> Yes = new("--yes")
-    {
-        Description = "do it; without it only what would happen is said",
-    };
+    private static readonly Option<bool> Yes = Said.Switch("--yes", "do it; without it only what would happen is said");
 
-    public static Command Make(Site site) =>
-        Common.Verb(
-            site,
+    public static Verb Verb { get; } =
+        new(
             "restore",
             "Puts a backup in the store's place, with --yes.",
             "restore shop-2026-05-01.backup --yes",
@@ -29,12 +25,12 @@ internal static class RestoreVerb
 
     private static void Run(Call call)
     {
-        string path = NamedFiles.FullPath("FILE", call.Get(File));
+        string path = NamedFiles.FullPath("FILE", call.Get(File)!);
         NamedFiles.MustBePlain(path);
         StorePaths paths = new(call.StorePath);
         RestoreOutlook outlook = Restore.Look(paths, call.Site.Disk, new KnownKinds(EntryFormat.Known), path);
         string would = $"{outlook.Then} entries then, {outlook.Gone} of those now would go";
-        if (!call.Has(Yes))
+        if (!call.Get(Yes))
         {
             throw RefusedException.WrongUsage(
                 $"{would}{(outlook.IsOtherShop ? "; the backup is of another shop" : "")}. Nothing was changed; --yes does it"

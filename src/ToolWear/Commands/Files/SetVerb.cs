@@ -9,15 +9,17 @@ namespace ToolWear.Commands.Files;
 /// <summary>set: changes a setting of the shop.</summary>
 internal static class SetVerb
 {
-    private static readonly Argument<string> Setting = new("SETTING") { Description = "the setting's name" };
+    private static readonly Argument<string> Setting = new Argument<string>("SETTING")
+    {
+        Description = "the setting's name",
+    }.Offering([.. ShopSetting.All.Select(setting => setting.Name)]);
     private static readonly Argument<string> Value = new("VALUE")
     {
         Description = "its value; empty goes back to the usual",
     };
 
-    public static Command Make(Site site) =>
-        Common.Verb(
-            site,
+    public static Verb Verb { get; } =
+        new(
             "set",
             "Changes a setting of the shop.",
             "set units in",
@@ -42,9 +44,9 @@ internal static class SetVerb
 
     private static void Run(Call call)
     {
-        using Bench bench = call.ToWrite();
-        call.Record(bench, new SettingChanged(call.Get(Setting), call.Get(Value)));
-        if (call.Get(Setting) == ShopSetting.Lubricant.Name)
+        string setting = call.Get(Setting)!;
+        call.Record(new SettingChanged(setting, call.Get(Value)!));
+        if (setting == ShopSetting.Lubricant.Name)
         {
             call.Warn(Words.BlindHoleCaution);
         }

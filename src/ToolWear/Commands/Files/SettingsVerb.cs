@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.CommandLine;
 using ToolWear.Commands.Calls;
 using ToolWear.Core.Shops;
 using ToolWear.Results;
@@ -17,9 +16,8 @@ internal static class SettingsVerb
         new("meaning", "Meaning"),
     ];
 
-    public static Command Make(Site site) =>
-        Common.Verb(
-            site,
+    public static Verb Verb { get; } =
+        new(
             "settings",
             "Shows the shop's settings: what it said, the usual, what each means. set changes one.",
             "settings",
@@ -30,9 +28,8 @@ internal static class SettingsVerb
 
     private static void Run(Call call)
     {
-        using Bench bench = call.ToRead();
         call.Print(
-            new Table(Columns, [.. ShopSetting.All.Select(setting => Row(bench.Shop, setting))]),
+            new Table(Columns, [.. ShopSetting.All.Select(setting => Row(call.Shop, setting))]),
             after: $"\n{Words.ShopCaution}\n{Words.ForecastCaution}\n"
         );
     }

@@ -10,11 +10,10 @@ namespace ToolWear.Commands.Plans;
 /// <summary>bars: the stock rack.</summary>
 internal static class BarsVerb
 {
-    private static readonly Argument<string> Bar = FigureOptions.Maybe("BAR", "one bar, for what could be cut from it");
+    private static readonly Argument<string?> Bar = Said.Maybe("BAR", "one bar, for what could be cut from it");
 
-    public static Command Make(Site site) =>
-        Common.Verb(
-            site,
+    public static Verb Verb { get; } =
+        new(
             "bars",
             "Shows the bars in the stock rack with weight and worth; of one bar what could be cut from it.",
             "bars",
@@ -24,22 +23,20 @@ internal static class BarsVerb
 
     private static void Run(Call call)
     {
-        using Bench bench = call.ToRead();
-        LengthUnit units = call.Units(bench.Shop);
-        string name = call.Get(Bar);
-        if (name.Length == 0)
+        LengthUnit units = call.Units;
+        if (call.Get(Bar) is not { } name)
         {
-            IEnumerable<BarCuts> all = bench.Shop.Bars.Values.Select(bar => BarCuts.Of(bench.Shop, bar));
-            call.Print(BarTable.Bars.Over(all, units), Words.ShopHeading(bench.Shop, units));
+            IEnumerable<BarCuts> all = call.Shop.Bars.Values.Select(bar => BarCuts.Of(call.Shop, bar));
+            call.Print(BarTable.Bars.Over(all, units), Words.ShopHeading(call.Shop, units));
             return;
         }
 
-        if (!bench.Shop.Bars.TryGetValue(name, out Core.Ledger.BarDescribed? named))
+        if (!call.Shop.Bars.TryGetValue(name, out Core.Ledger.BarDescribed? named))
         {
-            throw RefusedException.WrongData(Words.NoSuchBar(name, bench.Shop.Bars.Keys));
+            throw RefusedException.WrongData(Words.NoSuchBar(name, call.Shop.Bars.Keys));
         }
 
-        Table cuts = BarTable.Cuts.Over(BarCuts.Of(bench.Shop, named).Cuts, units);
+        Table cuts = BarTable.Cuts.Over(BarCuts.Of(call.Shop, named).Cuts, units);
         call.Print(
             cuts,
             Words.CouldBeCut(name) + "\n\n",

@@ -5,6 +5,7 @@ using ToolWear.Commands.Calls;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Planning;
 using ToolWear.Core.Shops;
+using ToolWear.Core.Tools;
 using ToolWear.Results;
 using ToolWear.Sheets;
 
@@ -13,17 +14,15 @@ namespace ToolWear.Commands.Plans;
 /// <summary>forge-list: what to forge, how many, when, from which bar; and what if things were different.</summary>
 internal static class ForgeListVerb
 {
-    private static readonly Option<string?> Sure = Common.Text(
+    private static readonly Option<double?> Sure = Said.Sure(
         "--sure",
-        "P",
         "how sure, a share such as 0.9; usually the shop's own"
     );
-    private static readonly Option<string?> Until = Common.Text(
+    private static readonly Option<DateOnly?> Until = Said.Day(
         "--until",
-        "DATE",
         "the last session day that counts; usually all open orders"
     );
-    private static readonly Option<string?> IfSure = Common.Text("--if-sure", "P", "beside it: with this certainty");
+    private static readonly Option<double?> IfSure = Said.Sure("--if-sure", "beside it: with this certainty");
     private static readonly Option<string[]> IfLost = new("--if-lost")
     {
         HelpName = "TOOL",
@@ -35,9 +34,8 @@ internal static class ForgeListVerb
         Description = "beside it: with so many heads more of an order (may be repeated)",
     };
 
-    public static Command Make(Site site) =>
-        Common.Verb(
-            site,
+    public static Verb Verb { get; } =
+        new(
             "forge-list",
             "Shows which tools to forge for the open orders: how many, by when, why, from which bar, what to buy. The text\n"
                 + "is for the shop wall. With --if-... two answers side by side, and nothing is recorded.",
@@ -50,10 +48,7 @@ internal static class ForgeListVerb
 
     private static void Run(Call call)
     {
-        string format = call.Format();
-        double? sure = PlanVerb.ReadSure(call, Sure);
-        double? ifSure = PlanVerb.ReadSure(call, IfSure);
-        DateOnly? until = call.Day(Until);
+        (double? sure, double? ifSure, DateOnly? until) = (call.Get(Sure), call.Get(IfSure), call.Get(Until));
         if (until < call.On)
         {
             throw RefusedException.WrongUsage(
@@ -61,28 +56,27 @@ internal static class ForgeListVerb
             );
         }
 
-        using Bench bench = call.ToRead();
         ImmutableArray<(LedgerEntry Entry, string Words)> supposed =
         [
-            .. call.GetAll(IfLost).Select(mark => Lost(call, bench.Shop, mark)),
-            .. call.GetAll(IfHeads).Select(text => More(bench.Shop, text)),
+            .. call.Get(IfLost)!.Select(mark => Lost(call, mark)),
+            .. call.Get(IfHeads)!.Select(text => More(call.Shop, text)),
         ];
-        Step step = WhatIf.After(bench.Shop, call.On, supposed.Select(each => each.Entry));
+        Step step = WhatIf.After(call.Shop, call.On, supposed.Select(each => each.Entry));
         Shop shop = step.After ?? throw RefusedException.WrongData(step.Refusal!);
-        ForgeList list = PlanOfStore.List(call, bench.Shop, sure, until);
+        ForgeList list = PlanOfStore.List(call, call.Shop, sure, until);
         if (ifSure is not null || !supposed.IsEmpty)
         {
             ForgeList then = PlanOfStore.List(call, shop, ifSure ?? sure, until);
             IEnumerable<string> words = supposed.Select(each => each.Words);
             PrintBoth(call, new(list, then), [.. ifSure is { } p ? [Words.IfSure(p)] : (string[])[], .. words]);
         }
-        else if (format == "html")
+        else if (call.Format == "html")
         {
-            call.Print(ForgeSheet.Of(list, shop, call.On, call.Units(bench.Shop)));
+            call.Print(ForgeSheet.Of(list, shop, call.On, call.Units));
         }
-        else if (format == "text")
+        else if (call.Format == "text")
         {
-            call.Print(WallText.Of(list, call.Units(bench.Shop), Words.DemoMark(bench.Shop)));
+            call.Print(WallText.Of(list, call.Units, Words.DemoMark(call.Shop)));
         }
         else
         {
@@ -99,9 +93,11 @@ internal static class ForgeListVerb
         call.Print(table, $"{Words.IfAll(supposed)} (nothing is recorded)\n\n", after);
     }
 
-    private static (LedgerEntry, string) Lost(Call call, Shop shop, string text)
+    private static (LedgerEntry, string) Lost(Call call, string text)
     {
-        ToolInShop tool = Call.Find(shop, Call.ReadMark(text));
+        ToolInShop tool = ToolMark.TryParse(text, out ToolMark mark, out string refusal)
+            ? call.Tool(mark)
+            : throw RefusedException.WrongUsage(refusal);
         return (new ToolScrapped(tool.Mark, call.On, ScrapCause.Lost, null, null), Words.IfLost(tool.Mark.Text));
     }
 

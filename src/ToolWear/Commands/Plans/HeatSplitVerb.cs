@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using System.CommandLine;
 using ToolWear.Commands.Calls;
 using ToolWear.Core.Ledger;
@@ -8,7 +7,6 @@ using ToolWear.Core.Planning.Decisions;
 using ToolWear.Core.Planning.Lives;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
-using ToolWear.Core.Wear;
 using ToolWear.Results;
 
 namespace ToolWear.Commands.Plans;
@@ -16,31 +14,38 @@ namespace ToolWear.Commands.Plans;
 /// <summary>heat-split: where to spend the heats of a head, on the rough drift or on the finish drift.</summary>
 internal static class HeatSplitVerb
 {
-    private static readonly Option<string?> Pattern = Common.Text(
-        "--pattern",
-        "P",
+    private static readonly Option<string?> Pattern = Said.Pattern(
         "a pattern of the shop: costs, lives and heats are its own"
     );
-    private static readonly Option<string?> RoughCost = Common.Text("--rough-cost", "C", "what a rough drift costs");
-    private static readonly Option<string?> RoughLife = Common.Text("--rough-life", "N", "heats that it lasts");
-    private static readonly Option<string?> FinishCost = Common.Text("--finish-cost", "C", "what a finish drift costs");
-    private static readonly Option<string?> FinishLife = Common.Text("--finish-life", "N", "heats that it lasts");
-    private static readonly Option<string?> HeatCost = Common.Text(
+    private static readonly Option<double?> RoughCost = Said.Number("--rough-cost", "C", "what a rough drift costs");
+    private static readonly Option<double?> RoughLife = Said.Number(
+        "--rough-life",
+        "N",
+        "heats that it lasts",
+        AboveZero
+    );
+    private static readonly Option<double?> FinishCost = Said.Number("--finish-cost", "C", "what a finish drift costs");
+    private static readonly Option<double?> FinishLife = Said.Number(
+        "--finish-life",
+        "N",
+        "heats that it lasts",
+        AboveZero
+    );
+    private static readonly Option<double?> HeatCost = Said.Number(
         "--heat-cost",
         "C",
         "fuel and time of a heat; nothing where not given"
     );
-    private static readonly Option<string?> Least = Common.Text("--least", "N", "finish heats that are always needed");
-    private static readonly Option<string?> More = Common.Text("--more", "N", "how many more without any rough heat");
-    private static readonly Option<string?> Helps = Common.Text(
+    private static readonly Option<double?> Least = Said.Number("--least", "N", "finish heats that are always needed");
+    private static readonly Option<double?> More = Said.Number("--more", "N", "how many more without any rough heat");
+    private static readonly Option<double?> Helps = Said.Number(
         "--helps",
         "N",
         "rough heats that take two thirds of those away"
     );
 
-    public static Command Make(Site site) =>
-        Common.Verb(
-            site,
+    public static Verb Verb { get; } =
+        new(
             "heat-split",
             "Says how many rough heats a head should have before the finish drift goes in, by what the two drifts cost a\n"
                 + "heat. How finish heats fall is fitted from sessions that differ, or given by --least, --more, --helps.",
@@ -51,25 +56,24 @@ internal static class HeatSplitVerb
 
     private static void Run(Call call)
     {
-        double heat = call.Or(HeatCost, 0);
+        double heat = call.Get(HeatCost) ?? 0;
         if (call.Get(Pattern) is { } name)
         {
-            Refuse(call, "go without --pattern", RoughCost, RoughLife, FinishCost, FinishLife);
-            using Bench bench = call.ToRead();
+            call.Without("goes without --pattern", RoughCost, RoughLife, FinishCost, FinishLife);
             PatternDescribed pattern =
-                bench.Shop.Patterns.GetValueOrDefault(name)
-                ?? throw RefusedException.WrongData(Words.NoPattern(name, bench.Shop));
-            ShopLives lives = new(ShopForecasts.Of(bench.Shop));
+                call.Shop.Patterns.GetValueOrDefault(name)
+                ?? throw RefusedException.WrongData(Words.NoPattern(name, call.Shop));
+            ShopLives lives = new(call.Forecasts);
             double rough = AHeat(lives, pattern, Place.Rough) + heat;
             double finish = AHeat(lives, pattern, Place.Finish) + heat;
-            Answer(call, rough, finish, Given(call) ?? Fitted(bench.Shop, pattern));
+            Answer(call, rough, finish, Given(call) ?? Fitted(call.Shop, pattern));
         }
         else
         {
             Answer(
                 call,
-                (call.Need(RoughCost) / Life(call, RoughLife)) + heat,
-                (call.Need(FinishCost) / Life(call, FinishLife)) + heat,
+                (call.Need(RoughCost) / call.Need(RoughLife)) + heat,
+                (call.Need(FinishCost) / call.Need(FinishLife)) + heat,
                 Given(call) ?? throw RefusedException.WrongUsage("--least, --more and --helps are wanted, or --pattern")
             );
         }
@@ -88,7 +92,7 @@ internal static class HeatSplitVerb
         )
             ? found
             : throw RefusedException.WrongUsage(refusal);
-        Func<double, string> money = FigureOptions.Decimals(2);
+        Func<double, string> money = Call.Decimals(2);
         call.Print(
             new Calculated([
                 new("whole_heats", "Rough heats a head", Cell.Of(split.WholeHeats)),
@@ -128,27 +132,10 @@ internal static class HeatSplitVerb
             _ => throw new InvalidOperationException("neither a fit nor a reason"),
         };
 
-    private static FinishHeatsFit? Given(Call call)
-    {
-        ImmutableArray<Option<string?>> options = [Least, More, Helps];
-        return options.All(option => call.Get(option) is null)
-            ? null
-            : new FinishHeatsFit(call.Need(Least), call.Need(More), call.Need(Helps), 0, 0);
-    }
+    private static FinishHeatsFit? Given(Call call) =>
+        call.Has(Least) || call.Has(More) || call.Has(Helps)
+            ? new FinishHeatsFit(call.Need(Least), call.Need(More), call.Need(Helps), 0, 0)
+            : null;
 
-    private static double Life(Call call, Option<string?> option) =>
-        call.Need(option) is > 0 and var life
-            ? life
-            : throw RefusedException.WrongUsage($"{option.Name}: heats above zero");
-
-    private static void Refuse(Call call, string why, params ReadOnlySpan<Option<string?>> options)
-    {
-        foreach (Option<string?> option in options)
-        {
-            if (call.Get(option) is not null)
-            {
-                throw RefusedException.WrongUsage($"{option.Name}: figures {why}");
-            }
-        }
-    }
+    private static string? AboveZero(double life) => life > 0 ? null : "heats above zero";
 }

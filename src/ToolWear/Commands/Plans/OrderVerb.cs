@@ -10,22 +10,19 @@ namespace ToolWear.Commands.Plans;
 /// <summary>order: enters or changes an order.</summary>
 internal static class OrderVerb
 {
-    private static readonly Argument<string> Order = FigureOptions.Maybe(
-        "ORDER",
-        "the order's name; without one, the open orders are shown"
-    );
-    private static readonly Option<string?> Pattern = Common.Text("--pattern", "P", "the pattern");
-    private static readonly Option<string?> Heads = Common.Text("--heads", "N", "how many heads");
-    private static readonly Option<string?> Due = Common.Text("--due", "DATE", "the day it is due");
-    private static readonly Option<string?> State = Common.Text(
-        "--state",
-        "STATE",
-        string.Join(", ", OrderDescribed.StateWords.All)
-    );
+    private static readonly Argument<string?> Order = Said.Maybe<string>(
+            "ORDER",
+            "the order's name; without one, the open orders are shown",
+            (it, text) => ToolMark.Fault("order", text) is { } fault ? it.Refuse<string>(fault) : text
+        )
+        .Offering(shop => shop.Orders.Keys);
+    private static readonly Option<string?> Pattern = Said.Pattern("the pattern");
+    private static readonly Option<int?> Heads = Said.Whole("--heads", "N", "how many heads");
+    private static readonly Option<DateOnly?> Due = Said.Day("--due", "the day it is due");
+    private static readonly Option<OrderState?> State = Said.Word("--state", "STATE", OrderDescribed.StateWords);
 
-    public static Command Make(Site site) =>
-        Common.Verb(
-            site,
+    public static Verb Verb { get; } =
+        new(
             "order",
             "Enters an order, or changes what is given of one that there is; without a name shows the open orders, and\n"
                 + "what cannot be done in time.",
@@ -36,48 +33,28 @@ internal static class OrderVerb
 
     private static void Run(Call call)
     {
-        string name = call.Get(Order);
-        if (name.Length == 0)
+        if (call.Get(Order) is not { } name)
         {
             Show(call);
             return;
         }
 
-        if (ToolMark.Fault("order", name) is { } fault)
-        {
-            throw RefusedException.WrongUsage(fault);
-        }
-
-        string? pattern = call.Get(Pattern);
-        int? heads = call.Whole(Heads);
-        DateOnly? due = call.Day(Due);
-        OrderState? state = call.Word(OrderDescribed.StateWords, State);
-        using Bench bench = call.ToWrite();
-        OrderDescribed? before = bench.Shop.Orders.GetValueOrDefault(name);
+        OrderDescribed? before = call.ToWrite().Shop.Orders.GetValueOrDefault(name);
         call.Record(
-            bench,
             new OrderDescribed(
                 name,
-                pattern ?? before?.Pattern ?? throw Missing("--pattern"),
-                heads ?? before?.Heads ?? throw Missing("--heads"),
-                due ?? before?.DueOn ?? throw Missing("--due"),
-                state ?? before?.State ?? OrderState.Open
+                call.Get(Pattern) ?? before?.Pattern ?? throw Missing(Pattern),
+                call.Get(Heads) ?? before?.Heads ?? throw Missing(Heads),
+                call.Get(Due) ?? before?.DueOn ?? throw Missing(Due),
+                call.Get(State) ?? before?.State ?? OrderState.Open
             )
         );
     }
 
     private static void Show(Call call)
     {
-        foreach (Option<string?> option in (Option<string?>[])[Pattern, Heads, Due, State])
-        {
-            if (call.Get(option) is not null)
-            {
-                throw RefusedException.WrongUsage($"{option.Name} wants the name of an order too");
-            }
-        }
-
-        using Bench bench = call.ToRead();
-        OrderBook book = OrderBook.Of(bench.Shop, call.On);
+        call.Without("wants the name of an order too", Pattern, Heads, Due, State);
+        OrderBook book = OrderBook.Of(call.Shop, call.On);
         string late = string.Concat(book.Calendar.Late.Select(each => Words.Late(each) + "\n"));
         string capacities = string.Concat(book.Calendar.Capacities.Select(each => Words.Capacity(each) + "\n"));
         call.Print(
@@ -87,6 +64,6 @@ internal static class OrderVerb
         );
     }
 
-    private static RefusedException Missing(string option) =>
-        RefusedException.WrongUsage($"a new order wants {option} too");
+    private static RefusedException Missing(Option option) =>
+        RefusedException.WrongUsage($"a new order wants {option.Name} too");
 }

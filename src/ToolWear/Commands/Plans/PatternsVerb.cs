@@ -1,4 +1,3 @@
-using System.CommandLine;
 using ToolWear.Commands.Calls;
 using ToolWear.Results;
 
@@ -7,9 +6,8 @@ namespace ToolWear.Commands.Plans;
 /// <summary>patterns: what is forged, stage by stage.</summary>
 internal static class PatternsVerb
 {
-    public static Command Make(Site site) =>
-        Common.Verb(
-            site,
+    public static Verb Verb { get; } =
+        new(
             "patterns",
             "Shows the patterns stage by stage: which tool, which work, how many heats a head takes by the first guess and\n"
                 + "by the records.",
@@ -20,7 +18,6 @@ internal static class PatternsVerb
 
     private static void Run(Call call)
     {
-        using Bench bench = call.ToRead();
-        call.Print(PatternTable.Of(PatternTable.Stages(bench.Shop)), after: $"\n{Words.PatternsLegend}\n");
+        call.Print(PatternTable.Of(PatternTable.Stages(call.Shop)), after: $"\n{Words.PatternsLegend}\n");
     }
 }

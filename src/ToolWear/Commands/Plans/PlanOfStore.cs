@@ -20,17 +20,16 @@ internal static class PlanOfStore
     /// <summary>Prints the plan of a store.</summary>
     public static void Print(Call call, double? sure)
     {
-        using Bench bench = call.ToRead();
-        ForgeList list = List(call, bench.Shop, sure, until: null);
-        string heading = Words.ShopHeading(bench.Shop, call.Units(bench.Shop));
+        ForgeList list = List(call, call.Shop, sure, until: null);
+        string heading = Words.ShopHeading(call.Shop, call.Units);
         call.Print(
-            call.Format() switch
+            call.Format switch
             {
                 "json" => Json(list.Places),
                 "csv" => Rows(list).ToCsv(),
                 _ => heading
                     + Rows(list).ToText()
-                    + $"\n{Words.HeatsAHeadHeading}\n\n{HeatsAHeadTable.Of(OrderBook.Of(bench.Shop, call.On)).ToText()}"
+                    + $"\n{Words.HeatsAHeadHeading}\n\n{HeatsAHeadTable.Of(OrderBook.Of(call.Shop, call.On)).ToText()}"
                     + Below(list),
             }
         );

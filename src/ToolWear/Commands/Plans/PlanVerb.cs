@@ -1,5 +1,5 @@
-using System.Collections.Immutable;
 using System.CommandLine;
+using System.CommandLine.Parsing;
 using System.Globalization;
 using ToolWear.Commands.Calls;
 using ToolWear.Core.Planning;
@@ -13,37 +13,44 @@ namespace ToolWear.Commands.Plans;
 /// <summary>plan: how many new tools a demand of heats takes.</summary>
 internal static class PlanVerb
 {
-    private static readonly Option<string?> Median = Common.Text(
+    private const int MostTools = 200;
+
+    private static readonly Option<double?> Median = Said.Number(
         "--life-median",
         "M",
         "heats by which half of such tools are worn out"
     );
-    private static readonly Option<string?> SdLog = Common.Text(
+    private static readonly Option<double?> SdLog = Said.Number(
         "--life-sdlog",
         "S",
         "the spread of the logarithm of the life, such as 0.3"
     );
-    private static readonly Option<string?> Used = Common.Text(
+    private static readonly Option<double[]?> Used = Said.Option<double[]>(
         "--used",
         "A,B",
-        "the heats that each tool in service has stood, commas between"
+        "the heats that each tool in service has stood, commas between",
+        ReadUsed
     );
-    private static readonly Option<string?> Demand = Common.Text("--demand", "H", "the heats that are needed");
-    private static readonly Option<string?> Sure = Common.Text("--sure", "P", "how sure, a share such as 0.9");
-    private static readonly Option<string?> CrackShape = Common.Text(
+    private static readonly Option<double?> Demand = Said.Number(
+        "--demand",
+        "H",
+        "the heats that are needed",
+        Replacements.RefuseDemand
+    );
+    private static readonly Option<double?> Sure = Said.Sure("--sure", "how sure, a share such as 0.9");
+    private static readonly Option<double?> CrackShape = Said.Number(
         "--crack-shape",
         "B",
         "the Weibull shape of sudden failures"
     );
-    private static readonly Option<string?> CrackScale = Common.Text(
+    private static readonly Option<double?> CrackScale = Said.Number(
         "--crack-scale",
         "E",
         "their Weibull scale in heats"
     );
 
-    public static Command Make(Site site) =>
-        Common.Verb(
-            site,
+    public static Verb Verb { get; } =
+        new(
             "plan",
             "Says how many new tools the orders take, for each eye and place; or from figures alone.",
             "plan --life-median 60 --life-sdlog 0.3 --used 15,40 --demand 360 --sure 0.9",
@@ -53,46 +60,28 @@ internal static class PlanVerb
 
     private static void Run(Call call)
     {
-        ImmutableArray<Option<string?>> figures = [Median, SdLog, Used, Demand, CrackShape, CrackScale];
-        if (figures.Any(option => call.Get(option) is not null))
+        Option[] figures = [Median, SdLog, Used, Demand, CrackShape, CrackScale];
+        if (figures.Any(call.Has))
         {
             FromFigures(call);
         }
         else
         {
-            PlanOfStore.Print(call, ReadSure(call));
+            PlanOfStore.Print(call, call.Get(Sure));
         }
-    }
-
-    /// <summary>The certainty, null where none was given.</summary>
-    public static double? ReadSure(Call call, Option<string?>? option = null)
-    {
-        if (call.Amount(option ?? Sure) is not { } sure)
-        {
-            return null;
-        }
-
-        return Replacements.RefuseSure((double)sure) is { } refusal
-            ? throw RefusedException.WrongUsage($"--sure {sure}: {refusal}")
-            : (double)sure;
     }
 
     private static void FromFigures(Call call)
     {
-        double sure = ReadSure(call) ?? throw RefusedException.WrongUsage("--sure is wanted: a share such as 0.9");
+        double sure = call.Need(Sure);
         double demand = call.Need(Demand);
-        double[] used = ReadUsed(call);
-        if (Replacements.RefuseDemand(demand) is { } refusal)
-        {
-            throw RefusedException.WrongUsage(refusal);
-        }
-
+        double[] used = call.Get(Used) ?? [];
         LogNormalLife life = ReadLife(call);
         Func<double, double> Life(double n) => k => life.ChanceUsedUpWithin(n, k);
         Replacements plan = Replacements.Of(used.Select(Life), Life(0), demand, sure) is Replacements found
             ? found
             : throw RefusedException.WrongData("such tools do not last one heat: no number of them is enough");
-        string text = call.Format() switch
+        string text = call.Format switch
         {
             "json" => JsonPen.Of(json =>
             {
@@ -109,13 +98,13 @@ internal static class PlanVerb
     private static LogNormalLife ReadLife(Call call)
     {
         WeibullLife? cracks = null;
-        if (call.Get(CrackShape) is null != call.Get(CrackScale) is null)
+        if (call.Has(CrackShape) != call.Has(CrackScale))
         {
             throw RefusedException.WrongUsage("--crack-shape and --crack-scale go together");
         }
 
         if (
-            call.Get(CrackShape) is not null
+            call.Has(CrackShape)
             && !WeibullLife.TryMake(call.Need(CrackShape), call.Need(CrackScale), out cracks, out string? wrong)
         )
         {
@@ -133,23 +122,20 @@ internal static class PlanVerb
             : throw RefusedException.WrongUsage(refusal);
     }
 
-    private static double[] ReadUsed(Call call)
+    private static double[]? ReadUsed(ArgumentResult it, string text)
     {
-        const int mostTools = 200;
-        string[] parts = (call.Get(Used) ?? "").Split(
-            ',',
-            StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries
-        );
-        return parts.Length > mostTools
-            ? throw RefusedException.WrongUsage($"--used: at most {mostTools} tools in service")
-            : [.. parts.Select(ReadHeats)];
+        string[] parts = text.Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
+        double[] heats =
+        [
+            .. parts.Select(part =>
+                double.TryParse(part, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out double heats)
+                && FigureRange.Refuse("", heats, 0, 1_000_000, "") is null
+                    ? heats
+                    : it.Refuse<double>(
+                        $"--used \"{part}\": heats from 0 to 1000000 with commas between, such as 15,40"
+                    )
+            ),
+        ];
+        return heats.Length <= MostTools ? heats : it.Refuse<double[]>($"--used: at most {MostTools} tools in service");
     }
-
-    private static double ReadHeats(string text) =>
-        double.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out double heats)
-        && FigureRange.Refuse("", heats, 0, 1_000_000, "") is null
-            ? heats
-            : throw RefusedException.WrongUsage(
-                $"--used \"{text}\": heats from 0 to 1000000 with commas between, such as 15,40"
-            );
 }

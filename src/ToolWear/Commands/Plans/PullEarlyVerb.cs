@@ -4,6 +4,7 @@ using ToolWear.Core.Planning;
 using ToolWear.Core.Planning.Decisions;
 using ToolWear.Core.Planning.Lives;
 using ToolWear.Core.Shops;
+using ToolWear.Core.Tools;
 using ToolWear.Core.Wear;
 using ToolWear.Results;
 
@@ -12,37 +13,36 @@ namespace ToolWear.Commands.Plans;
 /// <summary>pull-early: when to take a tool out before it fails, where the records tell of sudden failures.</summary>
 internal static class PullEarlyVerb
 {
-    private static readonly Argument<string> Tool = FigureOptions.Maybe("TOOL", "a tool; or figures alone");
-    private static readonly Option<string?> Planned = Common.Text(
+    private static readonly Argument<ToolMark?> Tool = Said.MaybeTool("a tool; or figures alone");
+    private static readonly Option<double?> Planned = Said.Number(
         "--planned",
         "CP",
         "what a planned change costs; usually 5 minutes at the shop's hourly rate"
     );
-    private static readonly Option<string?> Failure = Common.Text(
+    private static readonly Option<double?> Failure = Said.Number(
         "--failure",
         "CF",
         "what a failure costs; usually 20 minutes at that rate, and --head"
     );
-    private static readonly Option<string?> Head = Common.Text("--head", "C", "what the spoilt head has cost so far");
-    private static readonly Option<string?> Session = Common.Text(
+    private static readonly Option<double?> Head = Said.Number("--head", "C", "what the spoilt head has cost so far");
+    private static readonly Option<double?> Session = Said.Number(
         "--session",
         "S",
         "weighted heats of the next session; usually as the tool's last"
     );
-    private static readonly Option<string?> Median = Common.Text(
+    private static readonly Option<double?> Median = Said.Number(
         "--life-median",
         "M",
         "figures alone: heats by which half of such tools have failed"
     );
-    private static readonly Option<string?> SdLog = Common.Text(
+    private static readonly Option<double?> SdLog = Said.Number(
         "--life-sdlog",
         "S",
         "figures alone: the spread of the logarithm of the life"
     );
 
-    public static Command Make(Site site) =>
-        Common.Verb(
-            site,
+    public static Verb Verb { get; } =
+        new(
             "pull-early",
             "Says at which age to pull tools like this one before they crack, and whether to change it before its next\n"
                 + "session. Where too few failed on record, the answer is: not enough data, use it to its limit.",
@@ -53,31 +53,30 @@ internal static class PullEarlyVerb
 
     private static void Run(Call call)
     {
-        if ((call.Get(Tool).Length > 0) == (call.Get(Median) is not null))
+        if (call.Get(Tool) is not null == call.Has(Median))
         {
             throw RefusedException.WrongUsage("one of TOOL and --life-median is wanted");
         }
 
-        if (call.Get(Median) is not null)
+        if (call.Get(Tool) is not { } mark)
         {
             FromFigures(call);
             return;
         }
 
-        using Bench bench = call.ToRead();
-        ToolInShop tool = Call.Find(bench.Shop, Call.ReadMark(call.Get(Tool)));
-        (double cp, double cf) = Costs(call, bench.Shop);
-        ShopForecasts forecasts = ShopForecasts.Of(bench.Shop);
+        ToolInShop tool = call.Tool(mark);
+        (double cp, double cf) = Costs(call);
+        ShopForecasts forecasts = call.Forecasts;
         EarlyPulling answer = EarlyPulling.Of(
             new ShopLives(forecasts),
             forecasts.Of(tool.Id),
             cp,
             cf,
-            (double?)call.Amount(Session)
+            call.Get(Session)
         );
         AgeReplacement? age = answer.Age as AgeReplacement;
         ChangeBeforeSession? before = answer.Before as ChangeBeforeSession;
-        Func<double, string> money = FigureOptions.Decimals(4);
+        Func<double, string> money = Call.Decimals(4);
         call.Print(
             new Calculated([
                 new("tool", "Tool", Cell.Of(tool.Mark.Text)),
@@ -95,11 +94,11 @@ internal static class PullEarlyVerb
         );
     }
 
-    private static (double Planned, double Failure) Costs(Call call, Shop shop)
+    private static (double Planned, double Failure) Costs(Call call)
     {
-        double minute = (double)shop.Settings.HourRate / 60;
-        double cp = call.Or(Planned, ChangeBeforeSession.MinutesOfAChange * minute);
-        double cf = call.Or(Failure, (ChangeBeforeSession.MinutesLost * minute) + call.Or(Head, 0));
+        double minute = (double)call.Shop.Settings.HourRate / 60;
+        double cp = call.Get(Planned) ?? (ChangeBeforeSession.MinutesOfAChange * minute);
+        double cf = call.Get(Failure) ?? ((ChangeBeforeSession.MinutesLost * minute) + (call.Get(Head) ?? 0));
         return cp > 0 && cf > 0
             ? (cp, cf)
             : throw RefusedException.WrongUsage(
@@ -127,7 +126,7 @@ internal static class PullEarlyVerb
 
         // figures are taken as they are given
         AgeReplacement age = (AgeReplacement)AgeReplacement.Of(life, cp, cf, int.MaxValue);
-        Func<double, string> money = FigureOptions.Decimals(4);
+        Func<double, string> money = Call.Decimals(4);
         call.Print(
             new Calculated([
                 new(

@@ -1,11 +1,11 @@
 using System.Collections.Immutable;
 using System.CommandLine;
+using System.Globalization;
 using ToolWear.Commands.Calls;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Planning;
 using ToolWear.Core.Sections;
 using ToolWear.Core.Shops;
-using ToolWear.Core.Wear;
 using ToolWear.Pens;
 using ToolWear.Results;
 
@@ -16,49 +16,57 @@ internal static class QuoteVerb
 {
     private const string Unnamed = "quoted eye";
 
-    private static readonly Argument<string> Eye = FigureOptions.Maybe(
+    private static readonly Argument<string?> Eye = Said.Maybe(
         "EYE",
         "an eye of the shop; or --section or --handle for one that is not entered"
     );
-    private static readonly Option<string?> SectionOption = Common.Text(
+    private static readonly Option<Section?> SectionOption = Said.Section(
         "--section",
-        "SECTION",
         "the cold eye, as 'teardrop 28.6 9.5 3.4'"
     );
-    private static readonly Option<string?> Taper = Common.Text(
+    private static readonly Option<double?> Taper = Said.Number(
         "--taper",
         "Q",
         "its taper, mm of size a mm of depth, with --section"
     );
-    private static readonly Option<string?> Handle = Common.Text(
+    private static readonly Option<string?> Handle = Said.Text(
         "--handle",
         "HANDLE",
         "a handle as bought: the eye that it asks for"
     );
-    private static readonly Option<string?> Shape = Common.Text(
+    private static readonly Option<SectionKind?> Shape = Said.Word(
         "--shape",
         "KIND",
+        SectionKinds.Words,
         "the shape of that eye: oval where nothing is said"
     );
-    private static readonly Option<string?> Heads = Common.Text("--heads", "N", "how many heads pay for the series");
-    private static readonly Option<string?> Sure = Common.Text(
+    private static readonly Option<int?> Heads = Said.Option<int?>(
+        "--heads",
+        "N",
+        "how many heads pay for the series",
+        (it, text) =>
+            int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out int heads)
+            && heads is > 0 and <= 10_000
+                ? heads
+                : it.Refuse<int?>($"--heads {text}: a number from 1 to 10000"),
+        need: true
+    );
+    private static readonly Option<double?> Sure = Said.Sure(
         "--sure",
-        "P",
         "how sure the set is to last, a share such as 0.9"
     );
-    private static readonly Option<bool> MakeIt = new("--make")
-    {
-        Description = "records the series (and the eye, where it is new), so that the forge list plans its tools",
-    };
-    private static readonly Option<string?> Named = Common.Text(
+    private static readonly Option<bool> MakeIt = Said.Switch(
+        "--make",
+        "records the series (and the eye, where it is new), so that the forge list plans its tools"
+    );
+    private static readonly Option<string?> Named = Said.Text(
         "--name",
         "NAME",
         "what a new eye is called, with --make"
     );
 
-    public static Command Make(Site site) =>
-        Common.Verb(
-            site,
+    public static Verb Verb { get; } =
+        new(
             "quote",
             "Proposes a series for an odd eye, its stock, bars and hours, and spreads its cost over the heads: all of it,\n"
                 + "and what they wear away. With --make it enters the series.",
@@ -69,66 +77,53 @@ internal static class QuoteVerb
 
     private static void Run(Call call)
     {
-        int heads =
-            call.Whole(Heads) ?? throw RefusedException.WrongUsage("--heads is wanted: how many heads pay for it");
-        if (heads is < 1 or > 10_000)
+        if (call.Get(MakeIt))
         {
-            throw RefusedException.WrongUsage($"--heads {heads}: a number from 1 to 10000");
+            call.ToWrite();
         }
 
-        double? sure = PlanVerb.ReadSure(call, Sure);
-        using Bench bench = call.Has(MakeIt) ? call.ToWrite() : call.ToRead();
-        SeriesPlan series = SeriesPlan.TryFor(
-            bench.Shop,
-            EyeOf(call, bench.Shop),
-            out SeriesPlan? found,
-            out string? refusal
-        )
+        SeriesPlan series = SeriesPlan.TryFor(call.Shop, EyeOf(call), out SeriesPlan? found, out string? refusal)
             ? found
             : throw RefusedException.WrongUsage(refusal);
         OddEyeQuote quote = OddEyeQuote.Of(
-            new ShopLives(ShopForecasts.Of(bench.Shop)),
+            new ShopLives(call.Forecasts),
             series,
-            heads,
-            sure ?? bench.Shop.Settings.Sure
+            call.Need(Heads),
+            call.Get(Sure) ?? call.Shop.Settings.Sure
         );
-        if (call.Has(MakeIt))
+        if (call.Get(MakeIt))
         {
             // what is recorded answers with the number of its entry, whatever the format
-            Record(call, bench, quote.Series);
+            Record(call, quote.Series);
             return;
         }
 
-        QuoteResult result = new(quote, call.Units(bench.Shop));
+        QuoteResult result = new(quote, call.Units);
         call.Print(
-            call.Format() switch
+            call.Format switch
             {
                 "csv" => result.Tools.ToCsv(),
                 "json" => result.ToJson(),
-                _ => Words.ShopHeading(bench.Shop, call.Units(bench.Shop)) + result.ToText(),
+                _ => Words.ShopHeading(call.Shop, call.Units) + result.ToText(),
             }
         );
     }
 
-    private static EyeDescribed EyeOf(Call call, Shop shop)
+    private static EyeDescribed EyeOf(Call call)
     {
         string name = call.Get(Named) ?? Unnamed;
         return (call.Get(Eye), call.Get(SectionOption), call.Get(Handle)) switch
         {
-            ({ Length: > 0 } eye, null, null) when call.Get(Named) is null => shop.Eyes.GetValueOrDefault(eye)
-                ?? throw RefusedException.WrongData(Words.NoEye(eye, shop)),
-            ("", { } section, null) => OfSection(
+            ({ } eye, null, null) when call.Get(Named) is null => call.Shop.Eyes.GetValueOrDefault(eye)
+                ?? throw RefusedException.WrongData(Words.NoEye(eye, call.Shop)),
+            (null, { } section, null) => OfSection(name, section, call.Get(Taper) ?? 0),
+            (null, null, { } handle) => HandleEye.Of(
+                call.Shop.Handles.GetValueOrDefault(handle)
+                    ?? throw RefusedException.WrongData(Words.NoHandle(handle, call.Shop)),
                 name,
-                FigureOptions.ReadSection(call, SectionOption.Name, section),
-                call.Or(Taper, 0)
+                call.Get(Shape) ?? SectionKind.Oval
             ),
-            ("", null, { } handle) => HandleEye.Of(
-                shop.Handles.GetValueOrDefault(handle)
-                    ?? throw RefusedException.WrongData(Words.NoHandle(handle, shop)),
-                name,
-                call.Word(SectionKinds.Words, Shape) ?? SectionKind.Oval
-            ),
-            ({ Length: > 0 }, null, null) => throw RefusedException.WrongUsage("--name is for an eye that is new"),
+            ({ }, null, null) => throw RefusedException.WrongUsage("--name is for an eye that is new"),
             _ => throw RefusedException.WrongUsage("one of EYE, --section and --handle is wanted"),
         };
     }
@@ -152,9 +147,9 @@ internal static class QuoteVerb
             null
         );
 
-    private static void Record(Call call, Bench bench, SeriesPlan series)
+    private static void Record(Call call, SeriesPlan series)
     {
-        bool isNew = !bench.Shop.Eyes.ContainsKey(series.Eye.Name);
+        bool isNew = !call.Shop.Eyes.ContainsKey(series.Eye.Name);
         if (isNew && call.Get(Named) is null)
         {
             throw RefusedException.WrongUsage("--make wants --name: what the new eye is called");
@@ -175,6 +170,6 @@ internal static class QuoteVerb
             throw RefusedException.WrongData($"the series for eye {series.Eye.Name} is entered already");
         }
 
-        call.Record(bench, entries);
+        call.Record(entries);
     }
 }

@@ -5,7 +5,6 @@ using System.Text.Json;
 using ToolWear.Commands.Calls;
 using ToolWear.Core.Planning;
 using ToolWear.Core.Planning.Years;
-using ToolWear.Core.Wear;
 using ToolWear.Pens;
 using ToolWear.Results;
 
@@ -14,11 +13,18 @@ namespace ToolWear.Commands.Plans;
 /// <summary>year: what a year came to.</summary>
 internal static class YearVerb
 {
-    private static readonly Argument<string> Year = FigureOptions.Maybe("YEAR", "the year, usually this one");
+    private static readonly Argument<int?> Year = Said.Maybe<int?>(
+        "YEAR",
+        "the year, usually this one",
+        (it, text) =>
+            int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out int year)
+            && year is > 1000 and < 9999
+                ? year
+                : it.Refuse<int?>(Words.NoSuchYear(text))
+    );
 
-    public static Command Make(Site site) =>
-        Common.Verb(
-            site,
+    public static Verb Verb { get; } =
+        new(
             "year",
             "Looks back on a year: how long tools lasted by place and steel, what ended them, heads and cost a head, how\n"
                 + "much was measured. As csv the tools; as json all of it.",
@@ -29,34 +35,23 @@ internal static class YearVerb
 
     private static void Run(Call call)
     {
-        int wanted = ReadYear(call);
-        using Bench bench = call.ToRead();
-        ImmutableArray<int> years = ShopYear.Years(bench.Shop, call.On);
+        int wanted = call.Get(Year) ?? call.On.Year;
+        ImmutableArray<int> years = ShopYear.Years(call.Shop, call.On);
         if (!years.Contains(wanted))
         {
             throw RefusedException.WrongData(Words.NoYear(wanted, years[0], years[^1]));
         }
 
-        ToolingCosts costs = ToolingCosts.Of(new ShopLives(ShopForecasts.Of(bench.Shop)));
-        ShopYear year = ShopYear.Of(bench.Shop, costs, wanted);
+        ToolingCosts costs = ToolingCosts.Of(new ShopLives(call.Forecasts));
+        ShopYear year = ShopYear.Of(call.Shop, costs, wanted);
         call.Print(
-            call.Format() switch
+            call.Format switch
             {
                 "csv" => YearTables.Lives(year).ToCsv(),
                 "json" => JsonPen.Of(json => Write(json, year)),
-                _ => $"{Words.YearHeading(wanted)}{Words.DemoMark(bench.Shop)}\n\n{Text(year)}",
+                _ => $"{Words.YearHeading(wanted)}{Words.DemoMark(call.Shop)}\n\n{Text(year)}",
             }
         );
-    }
-
-    private static int ReadYear(Call call)
-    {
-        string text = call.Get(Year);
-        return text.Length == 0 ? call.On.Year
-            : int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out int year)
-            && year is > 1000 and < 9999
-                ? year
-            : throw RefusedException.WrongUsage(Words.NoSuchYear(text));
     }
 
     private static string Text(ShopYear year) =>

@@ -3,7 +3,6 @@ using ToolWear.Commands.Calls;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Sections;
-using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
 
 namespace ToolWear.Commands.Tools;
@@ -11,12 +10,16 @@ namespace ToolWear.Commands.Tools;
 /// <summary>add-tool: a tool was made, or one in use is entered.</summary>
 internal static class AddToolVerb
 {
-    private static readonly Argument<string> Mark = new("MARK") { Description = "the mark stamped on it, such as R3" };
-    private static readonly Option<string?> Form = Common.Text(
-        "--form",
-        "F",
-        string.Join(", ", ToolForms.All.Select(form => form.Name))
-    );
+    private static readonly Argument<ToolMark> Mark = Said.NewMark("MARK", "the mark stamped on it, such as R3");
+    private static readonly Option<ToolForm?> Form = Said.Option<ToolForm>(
+            "--form",
+            "F",
+            string.Join(", ", ToolForms.All.Select(form => form.Name)),
+            (it, text) =>
+                ToolForms.TryFind(text, out ToolForm form, out string refusal) ? form : it.Refuse<ToolForm>(refusal),
+            need: true
+        )
+        .Offering([.. ToolForms.All.Select(form => form.Name)]);
     private static readonly Option<string[]> Gauge = new("--gauge")
     {
         HelpName = "G",
@@ -25,49 +28,37 @@ internal static class AddToolVerb
             + "empty; once for each",
         AllowMultipleArgumentsPerToken = false,
     };
-    private static readonly Option<string?> Eye = Common.Text("--eye", "EYE", "the eye it works for");
-    private static readonly Option<string?> Place = Common.Text(
-        "--place",
-        "PLACE",
-        string.Join(", ", Places.Words.All)
-    );
-    private static readonly Option<string?> Section = Common.Text(
-        "--section",
-        "SHAPE",
-        string.Join(", ", SectionKinds.Words.All)
-    );
-    private static readonly Option<string?> Steel = Common.Text(
+    private static readonly Option<string?> Eye = Said.Eye("the eye it works for");
+    private static readonly Option<Place?> Place = Said.Word("--place", "PLACE", Places.Words);
+    private static readonly Option<SectionKind?> Section = Said.Word("--section", "SHAPE", SectionKinds.Words);
+    private static readonly Option<string?> Steel = Said.Name(
         "--steel",
         "STEEL",
         "its steel, such as 4140; unknown where left out"
     );
-    private static readonly Option<string?> Lot = Common.Text("--lot", "LOT", "the bar's lot");
-    private static readonly Option<string?> Made = Common.Text("--made-on", "DATE", "the day it was made");
-    private static readonly Option<bool> InUse = new("--in-use") { Description = "it has worked before these records" };
-    private static readonly Option<string?> Before = Common.Text(
+    private static readonly Option<string?> Lot = Said.Name("--lot", "LOT", "the bar's lot");
+    private static readonly Option<DateOnly?> Made = Said.Day("--made-on", "the day it was made");
+    private static readonly Option<bool> InUse = Said.Switch("--in-use", "it has worked before these records");
+    private static readonly Option<Heats?> Before = Said.Option(
         "--heats-before",
         "N",
-        "heats before these records, where known (with --in-use)"
+        "heats before these records, where known (with --in-use)",
+        Said.HeatsOf
     );
-    private static readonly Option<bool> Counted = new("--counted")
-    {
-        Description = "those were counted, not estimated",
-    };
-    private static readonly Option<string?> Guess = Common.Text(
+    private static readonly Option<bool> Counted = Said.Switch("--counted", "those were counted, not estimated");
+    private static readonly Option<double?> Guess = Said.Number(
         "--guess-heats",
         "N",
         "how many heats one of these usually lasts"
     );
-    private static readonly Option<string?> Peg = Common.Text("--peg", "PEG", "where it hangs");
-    private static readonly Option<string?> Note = Common.Text("--note", "TEXT", Words.HelpNote);
+    private static readonly Option<string?> Peg = Said.Name("--peg", "PEG", "where it hangs");
 
-    public static Command Make(Site site) =>
-        Common.Verb(
-            site,
+    public static Verb Verb { get; } =
+        new(
             "add-tool",
             "Enters a tool: a new one, or one that is in use.",
             "add-tool H7 --form drift --eye H --place rough --steel 4140 --gauge 'width,smaller,60,14.0,12.8,'",
-            [Mark, Form, Gauge, Eye, Place, Section, Steel, Lot, Made, InUse, Before, Counted, Guess, Peg, Note],
+            [Mark, Form, Gauge, Eye, Place, Section, Steel, Lot, Made, InUse, Before, Counted, Guess, Peg, Said.Note],
             Run,
             "A gauge mark is 'name,wears,from_mark,start,least,greatest': wears is smaller or larger, from_mark the distance\n"
                 + "from the shank mark, least or greatest the size at which it is scrapped; what is not known stays empty.\n"
@@ -76,68 +67,52 @@ internal static class AddToolVerb
 
     private static void Run(Call call)
     {
-        ToolMark mark = call.Mark(Mark);
-        using Bench bench = call.ToWrite();
+        call.ToWrite();
         Tool tool = new(
-            mark,
-            ReadForm(call.Get(Form)),
-            call.Name(Eye),
-            call.Word(Places.Words, Place) ?? Core.Tools.Place.None,
-            call.Word(SectionKinds.Words, Section),
-            call.Name(Steel),
-            call.Name(Lot),
-            call.Day(Made),
+            call.Get(Mark),
+            call.Get(Form)!,
+            call.Get(Eye),
+            call.Get(Place) ?? Core.Tools.Place.None,
+            call.Get(Section),
+            call.Get(Steel),
+            call.Get(Lot),
+            call.Get(Made),
             ReadStart(call),
-            (double?)call.Amount(Guess),
+            call.Get(Guess),
             ToolCost.Unknown,
-            call.Name(Peg),
-            call.Note(Note),
-            [.. call.GetAll(Gauge).Select(text => ReadGauge(call, bench.Shop, text))],
+            call.Get(Peg),
+            call.Get(Said.Note),
+            [.. call.Get(Gauge)!.Select(text => ReadGauge(call, text))],
             []
         );
-        call.Record(bench, new ToolAdded(tool));
+        call.Record(new ToolAdded(tool));
         foreach (GaugeMark gauge in tool.GaugeMarks)
         {
-            Confirm(call, bench.Shop, gauge);
+            Confirm(call, gauge);
         }
 
         call.Warn(Words.StruckEndCaution);
         call.Warn(Words.HammerCaution);
     }
 
-    private static ToolForm ReadForm(string? name)
-    {
-        if (name is null)
-        {
-            throw RefusedException.WrongUsage($"--form is wanted: {string.Join(", ", ToolForms.All)}");
-        }
-
-        return ToolForms.TryFind(name, out ToolForm form, out string refusal)
-            ? form
-            : throw RefusedException.WrongUsage(refusal);
-    }
-
     private static ToolStart ReadStart(Call call)
     {
-        if (!call.Has(InUse))
+        if (!call.Get(InUse))
         {
-            return call.Get(Before) is null
-                ? ToolStart.New
-                : throw RefusedException.WrongUsage(
-                    "--heats-before goes with --in-use: a new tool has no heats before"
-                );
+            call.Without("goes with --in-use: a new tool has no heats before", Before);
+            return ToolStart.New;
         }
 
-        if (call.Get(Before) is not { } text)
-        {
-            return ToolStart.Unknown;
-        }
-
-        HeatsBeforeHow how = call.Has(Counted) ? HeatsBeforeHow.Counted : HeatsBeforeHow.Estimated;
-        return new ToolStart(StartedAs.InUse, Call.ReadHeats(text), how);
+        return call.Get(Before) is { } heats
+            ? new ToolStart(
+                StartedAs.InUse,
+                heats,
+                call.Get(Counted) ? HeatsBeforeHow.Counted : HeatsBeforeHow.Estimated
+            )
+            : ToolStart.Unknown;
     }
 
-    private static GaugeMark ReadGauge(Call call, Shop shop, string text)
+    private static GaugeMark ReadGauge(Call call, string text)
     {
         string[] parts = text.Split(',', StringSplitOptions.TrimEntries);
         if (parts.Length != 6)
@@ -148,10 +123,12 @@ internal static class AddToolVerb
             );
         }
 
-        Length? Part(int i) => parts[i].Length == 0 ? null : call.Size(shop, parts[i]).Length;
+        Length? Part(int i) => parts[i].Length == 0 ? null : call.Size(parts[i]).Length;
         return new GaugeMark(
             parts[0],
-            Call.ReadWord(GaugeMark.WearsWords, parts[1]),
+            GaugeMark.WearsWords.TryParse(parts[1], out Wears wears, out string refusal)
+                ? wears
+                : throw RefusedException.WrongUsage(refusal),
             GaugeMark.MeasuresWords.TryParse(parts[0], out Measures measures, out _) ? measures : null,
             Part(2),
             Part(3),
@@ -161,14 +138,14 @@ internal static class AddToolVerb
         );
     }
 
-    private static void Confirm(Call call, Shop shop, GaugeMark gauge)
+    private static void Confirm(Call call, GaugeMark gauge)
     {
         if (gauge.Start is not { } start || gauge.LimitFrom(start) is not { } limit)
         {
             return;
         }
 
-        LengthUnit units = call.Units(shop);
+        LengthUnit units = call.Units;
         string unit = SizeShown.Mark(units);
         call.PrintLine(
             $"{gauge.Name}: {SizeShown.Wear(limit.Mm, units)} {unit} to go of {SizeShown.Wear(limit.Mm, units)} {unit}"

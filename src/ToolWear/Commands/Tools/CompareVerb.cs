@@ -12,11 +12,16 @@ internal static class CompareVerb
 {
     private static readonly Argument<string> A = new("A") { Description = "a steel, a lubricant or a way of cooling" };
     private static readonly Argument<string> B = new("B") { Description = "another" };
-    private static readonly Option<string?> By = Common.Text("--by", "WHAT", "steel, lubricant or cooling");
+    private static readonly Option<TrialBy?> By = Said.Word(
+        "--by",
+        "WHAT",
+        ShopTrials.ByWords,
+        "steel, lubricant or cooling",
+        need: true
+    );
 
-    public static Command Make(Site site) =>
-        Common.Verb(
-            site,
+    public static Verb Verb { get; } =
+        new(
             "compare",
             "Compares two steels, lubricants or ways of cooling by how long the shop's tools last, a row for each kind\n"
                 + "of tool that was used with both. A tool counts for what it saw in four fifths of its heats.",
@@ -27,17 +32,13 @@ internal static class CompareVerb
 
     private static void Run(Call call)
     {
-        (string a, string b) = (call.Get(A), call.Get(B));
+        (string a, string b) = (call.Get(A)!, call.Get(B)!);
         if (a == b)
         {
             throw RefusedException.WrongUsage("A and B: two different ones are wanted");
         }
 
-        TrialBy by =
-            call.Word(ShopTrials.ByWords, By)
-            ?? throw RefusedException.WrongUsage($"--by is wanted: {string.Join(", ", ShopTrials.ByWords.All)}");
-        using Bench bench = call.ToRead();
-        ImmutableArray<WearHistory> histories = ShopTrials.Histories(bench.Shop, by);
+        ImmutableArray<WearHistory> histories = ShopTrials.Histories(call.Shop, call.Get(By)!.Value);
         (string Kind, GroupComparison)[] kinds =
         [
             .. histories

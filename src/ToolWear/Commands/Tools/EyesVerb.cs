@@ -16,7 +16,7 @@ namespace ToolWear.Commands.Tools;
 /// <summary>eyes: the shop's eyes and handles.</summary>
 internal static class EyesVerb
 {
-    private static readonly Argument<string> Name = FigureOptions.Maybe("NAME", "one eye or handle; usually all");
+    private static readonly Argument<string?> Name = Said.Maybe("NAME", "one eye or handle; usually all");
 
     private static readonly ImmutableArray<Column> Columns =
     [
@@ -39,9 +39,8 @@ internal static class EyesVerb
         }.Select(name => new Column(name, null)),
     ];
 
-    public static Command Make(Site site) =>
-        Common.Verb(
-            site,
+    public static Verb Verb { get; } =
+        new(
             "eyes",
             "Shows the shop's eyes and handles: sizes, tolerance, series, what the drifts make of them now, how handles sit.\n"
                 + "As csv and json the eyes as entered. "
@@ -53,37 +52,35 @@ internal static class EyesVerb
 
     private static void Run(Call call)
     {
-        using Bench bench = call.ToRead();
-        Shop shop = bench.Shop;
-        string name = call.Get(Name);
+        Shop shop = call.Shop;
+        string? name = call.Get(Name);
         EyeOrHandle[] rows =
         [
             .. shop
                 .Eyes.Values.Select(eye => new EyeOrHandle(eye, null))
                 .Concat(shop.Handles.Values.Select(handle => new EyeOrHandle(null, handle)))
-                .Where(row => name.Length == 0 || row.Name == name),
+                .Where(row => name is null || row.Name == name),
         ];
-        if (rows.Length == 0 && name.Length > 0)
+        if (rows.Length == 0 && name is not null)
         {
             throw RefusedException.WrongData(Words.NoSuchEye(name, shop.Eyes.Keys.Concat(shop.Handles.Keys)));
         }
 
-        if (call.Format() == "text")
+        if (call.Format == "text")
         {
-            call.Print(Text(shop, rows, call.Units(shop)));
+            call.Print(Text(call.Forecasts, rows, call.Units));
             return;
         }
 
         call.Print(new Table(Columns, [.. rows.Select(row => row.Eye).OfType<EyeDescribed>().Select(Row)]));
     }
 
-    private static string Text(Shop shop, EyeOrHandle[] rows, LengthUnit units)
+    private static string Text(ShopForecasts forecasts, EyeOrHandle[] rows, LengthUnit units)
     {
-        ShopForecasts forecasts = ShopForecasts.Of(shop);
-        StringBuilder text = new(Words.ShopHeading(shop, units));
+        StringBuilder text = new(Words.ShopHeading(forecasts.Shop, units));
         foreach (EyeOrHandle row in rows)
         {
-            EyePage page = EyePage.Of(shop, forecasts, row, units);
+            EyePage page = EyePage.Of(forecasts.Shop, forecasts, row, units);
             foreach (string line in page.Facts.Concat(page.Told.Select(told => told.Line)))
             {
                 text.Append(Wrapped.Of(line.Trim(), line.StartsWith(' ') ? "  " : "", "    "));

@@ -11,11 +11,18 @@ internal static class ForecastVerb
     private const double LeastLoad = 0.1;
     private const double MostLoad = 10;
 
-    private static readonly Option<string?> Harder = Common.Text("--harder", "C", Words.HelpHarder);
+    private static readonly Option<double?> Harder = Said.Number(
+        "--harder",
+        "C",
+        Words.HelpHarder,
+        load =>
+            load is < LeastLoad or > MostLoad
+                ? $"a number from {LeastLoad} to {MostLoad}, such as 1.5 for work half as hard again as usual"
+                : null
+    );
 
-    public static Command Make(Site site) =>
-        Common.Verb(
-            site,
+    public static Verb Verb { get; } =
+        new(
             "forecast",
             "Shows how far each gauge mark of the tools in service is worn, and heats left.",
             "forecast --as csv",
@@ -25,17 +32,11 @@ internal static class ForecastVerb
 
     private static void Run(Call call)
     {
-        double load = call.Or(Harder, 1);
-        if (load is < LeastLoad or > MostLoad)
-        {
-            throw RefusedException.WrongUsage(Words.LoadOutOfRange(Harder.Name, load, LeastLoad, MostLoad));
-        }
-
-        using Bench bench = call.ToRead();
-        ShopForecasts forecasts = ShopForecasts.Of(bench.Shop);
+        double load = call.Get(Harder) ?? 1;
+        ShopForecasts forecasts = call.Forecasts;
         call.Print(
-            ForecastTable.Of(forecasts.InService.SelectMany(tool => tool.Gauges), call.Units(bench.Shop), load),
-            Words.ShopHeading(bench.Shop, call.Units(bench.Shop)) + Words.LoadHeading(load),
+            ForecastTable.Of(forecasts.InService.SelectMany(tool => tool.Gauges), call.Units, load),
+            Words.ShopHeading(call.Shop, call.Units) + Words.LoadHeading(load),
             $"\n{Words.LeftExplained}\n{Words.NotFollowedMark} {Words.NotFollowed}\n{Words.ForecastBasis}\n{Words.ForecastCaution}\n"
         );
     }

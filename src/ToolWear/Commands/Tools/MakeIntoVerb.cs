@@ -3,7 +3,9 @@ using System.CommandLine;
 using ToolWear.Commands.Calls;
 using ToolWear.Core.Eyes;
 using ToolWear.Core.Measure;
+using ToolWear.Core.Sections;
 using ToolWear.Core.Shops;
+using ToolWear.Core.Tools;
 using ToolWear.Core.Wear;
 using ToolWear.Results;
 
@@ -12,25 +14,23 @@ namespace ToolWear.Commands.Tools;
 /// <summary>make-into: what a worn tool can be ground into.</summary>
 internal static class MakeIntoVerb
 {
-    private static readonly Argument<string> Tool = FigureOptions.Maybe(
-        "TOOL",
+    private static readonly Argument<ToolMark?> Tool = Said.MaybeTool(
         "a worn tool of the shop, against all its series"
     );
-    private static readonly Option<string?> Worn = Common.Text(
+    private static readonly Option<Section?> Worn = Said.Section(
         "--worn",
-        "SECTION",
         "the section as it is now, as 'teardrop 36 8.2 3'"
     );
-    private static readonly Option<string?> Into = Common.Text("--into", "SECTION", "the section wanted");
-    private static readonly Option<string?> CleanUp = Common.Text(
+    private static readonly Option<Section?> Into = Said.Section("--into", "the section wanted");
+    private static readonly Option<Length?> CleanUp = Said.Size(
         "--clean-up-mm",
         "C",
-        "what has to come off all round, usually 0.5"
+        "what has to come off all round, usually 0.5",
+        orZero: true
     );
 
-    public static Command Make(Site site) =>
-        Common.Verb(
-            site,
+    public static Verb Verb { get; } =
+        new(
             "make-into",
             "Says whether a worn tool can be ground into a smaller one, by shape alone: never after a crack or an\n"
                 + $"over-heat, nor in unknown steel without trial. {Words.GrindingCaution}",
@@ -41,20 +41,22 @@ internal static class MakeIntoVerb
 
     private static void Run(Call call)
     {
-        Length cleanUp = call.Get(CleanUp) is null ? MadeInto.UsualCleanUp : call.NeedSize(CleanUp, orZero: true);
-        if (call.Get(Tool).Length > 0)
+        Length cleanUp = call.Get(CleanUp) ?? MadeInto.UsualCleanUp;
+        if (call.Get(Tool) is { } mark)
         {
-            OfTool(call, cleanUp);
+            OfTool(call, call.Tool(mark), cleanUp);
             return;
         }
 
-        string worn = call.Get(Worn) ?? throw RefusedException.WrongUsage("a TOOL, or --worn with --into, is wanted");
-        string into = call.Get(Into) ?? throw RefusedException.WrongUsage("--into goes with --worn");
-        NamedSection target = new(into, FigureOptions.ReadSection(call, Into.Name, into));
+        if (call.Get(Worn) is not { } worn || call.Get(Into) is not { } into)
+        {
+            throw RefusedException.WrongUsage("a TOOL, or --worn with --into, is wanted");
+        }
+
         if (
             !MakingInto.TryFrom(
-                FigureOptions.ReadSection(call, Worn.Name, worn),
-                [target],
+                worn,
+                [new NamedSection(call.Typed(Into), into)],
                 cleanUp,
                 out IReadOnlyList<MakingInto>? makings,
                 out string? refusal
@@ -83,26 +85,24 @@ internal static class MakeIntoVerb
         [
             Cell.Of(making.Target.Name),
             Cell.Of(making.Possible ? "yes" : "no"),
-            Cell.Of(making.Clearance.ClearanceMm, FigureOptions.Decimals(2)),
-            Cell.Of(making.LengthwaysMm, FigureOptions.Decimals(2)),
-            Cell.Of(making.WidthwaysMm, FigureOptions.Decimals(2)),
+            Cell.Of(making.Clearance.ClearanceMm, Call.Decimals(2)),
+            Cell.Of(making.LengthwaysMm, Call.Decimals(2)),
+            Cell.Of(making.WidthwaysMm, Call.Decimals(2)),
         ];
 
-    private static void OfTool(Call call, Length cleanUp)
+    private static void OfTool(Call call, ToolInShop tool, Length cleanUp)
     {
-        if (Core.Sections.FigureRange.Refuse("The clean-up all round", cleanUp.Mm, 0, 20, " mm") is { } refusal)
+        if (FigureRange.Refuse("The clean-up all round", cleanUp.Mm, 0, 20, " mm") is { } refusal)
         {
             throw RefusedException.WrongUsage(refusal);
         }
 
-        using Bench bench = call.ToRead();
-        ToolInShop tool = Call.Find(bench.Shop, Call.ReadMark(call.Get(Tool)));
-        ShopForecasts forecasts = ShopForecasts.Of(bench.Shop);
+        ShopForecasts forecasts = call.Forecasts;
         MadeInto into =
             MadeInto.Of(forecasts, forecasts.Of(tool.Id), cleanUp)
             ?? throw RefusedException.WrongData(Words.NoSectionOf(tool.Mark));
         ImmutableArray<string> cautions = EyeText.Cautions(into);
-        Table table = MadeIntoTable.Of(into.All, call.Units(bench.Shop));
+        Table table = MadeIntoTable.Of(into.All, call.Units);
         call.Print(
             table with
             {

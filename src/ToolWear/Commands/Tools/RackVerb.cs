@@ -1,4 +1,3 @@
-using System.CommandLine;
 using ToolWear.Commands.Calls;
 using ToolWear.Core.Wear;
 using ToolWear.Core.Wear.Verdicts;
@@ -10,9 +9,8 @@ namespace ToolWear.Commands.Tools;
 /// <summary>rack: the tools in service with their wear, what is left and the verdict.</summary>
 internal static class RackVerb
 {
-    public static Command Make(Site site) =>
-        Common.Verb(
-            site,
+    public static Verb Verb { get; } =
+        new(
             "rack",
             "Shows the tool rack: wear, heats left, the eye a drift would make now, the verdict.",
             "rack",
@@ -26,12 +24,10 @@ internal static class RackVerb
 
     private static void Run(Call call)
     {
-        string format = call.Format();
-        using Bench bench = call.ToRead();
-        ShopForecasts forecasts = ShopForecasts.Of(bench.Shop);
-        if (format == "html")
+        ShopForecasts forecasts = call.Forecasts;
+        if (call.Format == "html")
         {
-            call.Print(RackSheet.Of(forecasts, call.On, call.Units(bench.Shop)));
+            call.Print(RackSheet.Of(forecasts, call.On, call.Units));
             return;
         }
 
@@ -42,8 +38,8 @@ internal static class RackVerb
                 .Select(each => $"{each.Mark}: {each.Verdict.Word}: {each.Verdict.Why}\n")
         );
         call.Print(
-            RackTable.Of(forecasts, call.Units(bench.Shop)),
-            Words.ShopHeading(bench.Shop, call.Units(bench.Shop)),
+            RackTable.Of(forecasts, call.Units),
+            Words.ShopHeading(call.Shop, call.Units),
             $"\n{reasons}\n{Words.LeftExplained}\n{Words.NotFollowedMark} {Words.NotFollowed}\n{Words.ForecastBasis}\n{Words.ForecastCaution}\n{Words.EyeCaution}\n"
         );
     }

@@ -12,9 +12,8 @@ internal static class SeriesVerb
 {
     private static readonly Argument<string> Eye = new("EYE") { Description = "the eye's name" };
 
-    public static Command Make(Site site) =>
-        Common.Verb(
-            site,
+    public static Verb Verb { get; } =
+        new(
             "series",
             "Shows the series of an eye, place by place: sizes, tapers, lengths, steel; proposed where none is entered.\n"
                 + Words.EyeCaution,
@@ -25,18 +24,17 @@ internal static class SeriesVerb
 
     private static void Run(Call call)
     {
-        using Bench bench = call.ToRead();
-        if (!bench.Shop.Eyes.TryGetValue(call.Get(Eye), out EyeDescribed? eye))
+        if (!call.Shop.Eyes.TryGetValue(call.Get(Eye)!, out EyeDescribed? eye))
         {
-            throw RefusedException.WrongData(Words.NoSuchEye(call.Get(Eye), bench.Shop.Eyes.Keys));
+            throw RefusedException.WrongData(Words.NoSuchEye(call.Get(Eye)!, call.Shop.Eyes.Keys));
         }
 
-        if (!SeriesPlan.TryFor(bench.Shop, eye, out SeriesPlan? plan, out string? refusal))
+        if (!SeriesPlan.TryFor(call.Shop, eye, out SeriesPlan? plan, out string? refusal))
         {
             throw RefusedException.WrongData(refusal);
         }
 
-        LengthUnit units = call.Units(bench.Shop);
+        LengthUnit units = call.Units;
         string proposed = plan.Tools.Any(tool => !tool.IsEntered) ? Words.SeriesIsProposed + "\n\n" : "";
         IEnumerable<string> stock = plan.Tools.Select(tool => Words.StockSentence(tool, units));
         IEnumerable<string> slit = Words.SlitSentences(plan, units).Select(each => each.Sentence);
@@ -45,7 +43,7 @@ internal static class SeriesVerb
         );
         call.Print(
             SeriesTable.Of(plan, units),
-            Words.ShopHeading(bench.Shop, units) + proposed,
+            Words.ShopHeading(call.Shop, units) + proposed,
             $"\n{nesting}{Words.EyeCaution}\n"
         );
     }

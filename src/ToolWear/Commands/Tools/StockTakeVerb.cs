@@ -7,19 +7,15 @@ using ToolWear.Results;
 
 namespace ToolWear.Commands.Tools;
 
-/// <summary>stock-take: when every tool was seen last; or that one was looked for.</summary>
+/// <summary>stock-take: which tools are there.</summary>
 internal static class StockTakeVerb
 {
-    private static readonly Argument<string> Tool = FigureOptions.Maybe("TOOL", "the tool that was looked for");
-    private static readonly Option<bool> NotSeen = new("--not-seen")
-    {
-        Description = "it was not there; usually it was seen",
-    };
-    private static readonly Option<string?> By = Common.Text("--by", "NAME", "who looked for it");
+    private static readonly Argument<ToolMark?> Tool = Said.MaybeTool("the tool that was looked for");
+    private static readonly Option<bool> NotSeen = Said.Switch("--not-seen", "it was not there; usually it was seen");
+    private static readonly Option<string?> By = Said.Name("--by", "NAME", "who looked for it");
 
-    public static Command Make(Site site) =>
-        Common.Verb(
-            site,
+    public static Verb Verb { get; } =
+        new(
             "stock-take",
             "Without a tool shows every tool that is not scrapped and when it was seen last; with one records that it was\n"
                 + "looked for, and was there or was not.",
@@ -31,21 +27,13 @@ internal static class StockTakeVerb
 
     private static void Run(Call call)
     {
-        string text = call.Get(Tool);
-        if (text.Length > 0)
+        if (call.Get(Tool) is { } mark)
         {
-            ToolMark mark = Call.ReadMark(text);
-            using Bench written = call.ToWrite();
-            call.Record(written, new ToolLookedFor(mark, call.On, !call.Has(NotSeen), call.Name(By)));
+            call.Record(new ToolLookedFor(mark, call.On, !call.Get(NotSeen), call.Get(By)));
             return;
         }
 
-        if (call.Has(NotSeen) || call.Get(By) is not null)
-        {
-            throw RefusedException.WrongUsage(Words.ToolOfStockTake);
-        }
-
-        using Bench bench = call.ToRead();
-        call.Print(StockTakeTable.Of(ToolPresence.All(bench.Shop)), after: $"\n{Words.StockTakeLegend}\n");
+        call.Without("goes with a TOOL", NotSeen, By);
+        call.Print(StockTakeTable.Of(ToolPresence.All(call.Shop)), after: $"\n{Words.StockTakeLegend}\n");
     }
 }

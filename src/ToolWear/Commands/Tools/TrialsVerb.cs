@@ -1,4 +1,3 @@
-using System.CommandLine;
 using ToolWear.Commands.Calls;
 using ToolWear.Core.Wear.Trials;
 using ToolWear.Results;
@@ -8,9 +7,8 @@ namespace ToolWear.Commands.Tools;
 /// <summary>trials: every comparison that the records allow.</summary>
 internal static class TrialsVerb
 {
-    public static Command Make(Site site) =>
-        Common.Verb(
-            site,
+    public static Verb Verb { get; } =
+        new(
             "trials",
             "Compares the shop's steels, lubricants and ways of cooling by how long tools last, wherever tools of a kind\n"
                 + "differ in them. Text leaves out what says nothing yet.",
@@ -21,9 +19,8 @@ internal static class TrialsVerb
 
     private static void Run(Call call)
     {
-        using Bench bench = call.ToRead();
-        ShopTrialList trials = new(ShopTrials.Of(bench.Shop));
-        bool isText = call.Format() == "text";
+        ShopTrialList trials = new(ShopTrials.Of(call.Shop));
+        bool isText = call.Format == "text";
         call.Print(
             Compared.Table(isText ? trials.Speaking : trials.All),
             after: $"\n{Words.TrialsSilent(trials)}\n{Words.TrialAdvice}\n{Words.TrialBasis}\n"

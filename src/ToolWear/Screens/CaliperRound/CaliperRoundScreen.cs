@@ -1,11 +1,11 @@
 using System.Collections.Immutable;
+using ToolWear.Core.Deeds;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
 using ToolWear.Core.Wear;
 using ToolWear.Core.Wear.Histories;
-using ToolWear.Results;
 using ToolWear.Screens.Drawing;
 
 namespace ToolWear.Screens.CaliperRound;
@@ -158,22 +158,15 @@ public sealed class CaliperRoundScreen(Host host) : Screen(host)
             return null;
         }
 
-        GaugeHistory? history = History(tool);
-        return new InHand(tool, history, Words.Of(gauge + 1, Gauges.Length), Expected(tool, history), line.Text, By);
-    }
-
-    private GaugeHistory? History(ToolInShop tool) =>
-        Gauge is { } mark
-            ? ShopHistories.Of(Sitting.Shop, tool).FirstOrDefault(each => each.Gauge.Name == mark.Name)
+        ExpectedReading? expected = Gauge is { } mark
+            ? Measuring.Expected(Sitting.Shop, tool, Before(tool), mark.Name)
             : null;
-
-    private ExpectedReading? Expected(ToolInShop tool, GaugeHistory? history)
-    {
-        GaugeForecast? before = Sitting
-            .Forecasts?.Find(tool.Id)
-            ?.Gauges.FirstOrDefault(each => each.History.Gauge.Name == history?.Gauge.Name);
-        return history is null ? null : ExpectedReading.Of(before, history.Wear.HeatsNow);
+        return new InHand(tool, History(tool), Words.Of(gauge + 1, Gauges.Length), expected, line.Text, By);
     }
+
+    private GaugeHistory? History(ToolInShop tool) => Measuring.History(Sitting.Shop, tool, Gauge?.Name);
+
+    private ToolForecast? Before(ToolInShop tool) => Sitting.Forecasts?.Find(tool.Id);
 
     private void Read()
     {
@@ -184,30 +177,21 @@ public sealed class CaliperRoundScreen(Host host) : Screen(host)
             return;
         }
 
-        if (Expected(tool, History(tool)) is { } expected && !expected.Holds(size.Length) && askedAbout != line.Text)
+        ToolMeasured said = new(tool.Mark, Gauge!.Name, Sitting.Today, null, size.Length, size.Resolution, By, null);
+        Measuring deed = Measuring.Of(Sitting.Shop, tool, Before(tool), said);
+        if (deed.Doubt is { } expected && askedAbout != line.Text)
         {
             askedAbout = line.Text;
             Sitting.Say(Words.Improbable(expected.InWords(Sitting.Units)), Ink.Warn);
             return;
         }
 
-        string? session = ExpectedReading.SessionBefore(Sitting.Shop, tool, Sitting.Today);
-        ToolMeasured reading = new(
-            tool.Mark,
-            Gauge!.Name,
-            Sitting.Today,
-            session,
-            size.Length,
-            size.Resolution,
-            By,
-            null
-        );
-        if (!Sitting.Record(reading))
+        if (!Sitting.Record(deed.Entry))
         {
             return;
         }
 
-        Sitting.Say(Words.ReadingTaken(reading, History(Sitting.Shop.Tools[tool.Id])!, Sitting.Units), Ink.Done);
+        Sitting.Say(Words.ReadingTaken(said, History(Sitting.Shop.Tools[tool.Id])!, Sitting.Units), Ink.Done);
         Handle(tool.Id);
         steps.Push(new Step(place.Chosen, gauge, IsSkip: false));
         Next();

@@ -1,10 +1,10 @@
 using System.Collections.Immutable;
+using ToolWear.Core.Deeds;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
 using ToolWear.Core.Wear;
 using ToolWear.Pens;
 using ToolWear.Screens.Drawing;
-using ToolWear.Screens.Hammer;
 using ToolWear.Screens.ToolRack;
 
 namespace ToolWear.Screens.Choosing;

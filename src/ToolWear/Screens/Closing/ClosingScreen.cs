@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using ToolWear.Core.Deeds;
 using ToolWear.Core.Ledger;
-using ToolWear.Core.Planning;
 using ToolWear.Core.Shops;
 using ToolWear.Screens.Drawing;
 
@@ -12,7 +12,9 @@ namespace ToolWear.Screens.Closing;
 public sealed class ClosingScreen(Host host) : Screen(host)
 {
     private ImmutableArray<TypedLine> lines = [];
-    private ImmutableArray<(OrderDescribed Before, OrderDescribed After)> orders = [];
+
+    // what is recorded once it is answered whether orders are counted down
+    private ClosingSession? asked;
     private int at;
 
     /// <inheritdoc />
@@ -22,13 +24,13 @@ public sealed class ClosingScreen(Host host) : Screen(host)
     public override string Heading => Words.ClosingHeading(Sitting.Shop.OpenSession);
 
     /// <inheritdoc />
-    public override TypedLine? Line => orders.IsEmpty && at < lines.Length ? lines[at] : null;
+    public override TypedLine? Line => asked is null && at < lines.Length ? lines[at] : null;
 
     /// <inheritdoc />
     public override void Open()
     {
         lines = [.. ClosingText.Rows(Sitting.Shop, Host.Board).Select(MakeLine)];
-        orders = [];
+        asked = null;
         at = 0;
     }
 
@@ -36,8 +38,8 @@ public sealed class ClosingScreen(Host host) : Screen(host)
     public override bool Has(Need need) =>
         need switch
         {
-            Need.Choice => lines.Length > 1 && orders.IsEmpty,
-            Need.Asked => !orders.IsEmpty,
+            Need.Choice => lines.Length > 1 && asked is null,
+            Need.Asked => asked is not null,
             _ => base.Has(need),
         };
 
@@ -53,11 +55,11 @@ public sealed class ClosingScreen(Host host) : Screen(host)
             case Act.Move:
                 at = Math.Clamp(at + (which == 0 ? -1 : 1), 0, lines.Length - 1);
                 break;
-            case Act.Enter when !orders.IsEmpty:
-                Close([.. orders.Select(order => order.After)]);
+            case Act.Enter when asked is not null:
+                Close(asked.CountingOff);
                 break;
             case Act.Drop:
-                Close([]);
+                Close(asked!.Entries);
                 break;
             case Act.Enter when at < lines.Length - 1:
                 at++;
@@ -65,8 +67,8 @@ public sealed class ClosingScreen(Host host) : Screen(host)
             case Act.Enter:
                 AskOrClose();
                 break;
-            case Act.Back when !orders.IsEmpty:
-                orders = [];
+            case Act.Back when asked is not null:
+                asked = null;
                 break;
             default:
                 Host.Go(ScreenName.Hammer);
@@ -80,7 +82,7 @@ public sealed class ClosingScreen(Host host) : Screen(host)
         if (Sitting.Shop.OpenSession is { } open)
         {
             ImmutableArray<string> typed = [.. lines.Select(line => line.Text)];
-            string? question = orders.IsEmpty ? null : Words.AskCountOff(orders);
+            string? question = asked is null ? null : Words.AskCountOff(asked.Orders);
             ClosingText.Draw(body, Sitting.Shop, open.Name, Host.Board, typed, at, question);
         }
     }
@@ -102,40 +104,29 @@ public sealed class ClosingScreen(Host host) : Screen(host)
             return;
         }
 
-        Shop shop = Sitting.Shop;
-        orders =
-        [
-            .. OrderCountOff
-                .Of(shop, shop.OpenSession!.Opened.Pattern, Finished)
-                .Select(after => (shop.Orders[after.Order], after)),
-        ];
-        if (orders.IsEmpty)
+        ImmutableArray<int?> heads = [.. lines.Select(line => ClosingText.Heads(line.Text))];
+        ClosingSession deed = ClosingSession.Of(Sitting.Shop, Sitting.Shop.OpenSession!, Host.Board, heads);
+        if (deed.Orders.IsEmpty)
         {
-            Close([]);
+            Close(deed.Entries);
+        }
+        else
+        {
+            asked = deed;
         }
     }
 
-    // the last stage that was counted is as far as heads came
-    private int? Finished => lines.Select(line => ClosingText.Heads(line.Text)).LastOrDefault(each => each is not null);
-
-    private void Close(ImmutableArray<OrderDescribed> counted)
+    private void Close(ImmutableArray<LedgerEntry> entries)
     {
-        Session open = Sitting.Shop.OpenSession!;
-        ImmutableArray<int?> typed = [.. lines.Select(line => ClosingText.Heads(line.Text))];
-        ImmutableArray<LedgerEntry> estimated =
-        [
-            .. ClosingText.Estimated(Sitting.Shop, open.Name, Host.Board, typed).Select(each => each.Heats),
-        ];
-        ImmutableArray<LedgerEntry> heads = ClosingText.Counted(Sitting.Shop, open, Host.Board, typed);
-        if (!Sitting.Record([.. heads, .. estimated, new SessionClosed(open.Name, Finished), .. counted]))
+        string session = Sitting.Shop.OpenSession!.Name;
+        if (!Sitting.Record(entries))
         {
             return;
         }
 
-        string[] used = [.. SessionTools.Marks(Sitting.Shop, open.Name)];
         Sitting.BackUp();
         Host.Go(Host.Home);
-        Sitting.Say(Words.SessionClosed(open.Name, used), Ink.Done);
+        Sitting.Say(Words.SessionClosed(session, ClosingSession.Used(Sitting.Shop, session)), Ink.Done);
     }
 
     private int? Wrong()

@@ -1,10 +1,9 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using ToolWear.Core.Deeds;
 using ToolWear.Core.Ledger;
-using ToolWear.Core.Measure;
 using ToolWear.Core.Shops;
 using ToolWear.Screens.Drawing;
-using ToolWear.Screens.Hammer;
 
 namespace ToolWear.Screens.Closing;
 
@@ -31,48 +30,6 @@ public static class ClosingText
             ? heads
             : null;
 
-    /// <summary>What makes the heads counted at each stage those that were typed at the end.</summary>
-    /// <param name="shop">The shop.</param>
-    /// <param name="session">The session.</param>
-    /// <param name="board">What stood at the hammer.</param>
-    /// <param name="heads">Heads by stage as typed; null where nobody counted.</param>
-    /// <returns>Heads more, and heads counted too many crossed out, the last first.</returns>
-    public static ImmutableArray<LedgerEntry> Counted(
-        Shop shop,
-        Session session,
-        Board board,
-        IReadOnlyList<int?> heads
-    ) =>
-        [
-            .. LastTime
-                .Stages(shop, board.Pattern)
-                .Zip(heads)
-                .DistinctBy(each => each.First.Name, StringComparer.Ordinal)
-                .SelectMany(each => Corrected(shop, session, each.First.Name, each.Second ?? 0)),
-        ];
-
-    /// <summary>The heats to fill in where a stage had heads and none of its tools a tally.</summary>
-    /// <param name="shop">The shop.</param>
-    /// <param name="session">The session's name.</param>
-    /// <param name="board">What stood at the hammer.</param>
-    /// <param name="heads">Heads by stage.</param>
-    /// <returns>One entry a tool, with the stage it is for.</returns>
-    public static ImmutableArray<(int Stage, HeatsWorked Heats)> Estimated(
-        Shop shop,
-        string session,
-        Board board,
-        IReadOnlyList<int?> heads
-    )
-    {
-        ImmutableArray<PatternStage> stages = LastTime.Stages(shop, board.Pattern);
-        return
-        [
-            .. stages.SelectMany(
-                (stage, i) => OfStage(shop, session, board, stage, heads[i]).Select(each => (i, each))
-            ),
-        ];
-    }
-
     /// <summary>Draws the questions.</summary>
     /// <param name="body">Where to.</param>
     /// <param name="shop">The shop.</param>
@@ -92,7 +49,8 @@ public static class ClosingText
     )
     {
         ImmutableArray<string> rows = Rows(shop, board);
-        ILookup<int, HeatsWorked> estimated = Estimated(shop, session, board, [.. typed.Select(Heads)])
+        ILookup<int, HeatsWorked> estimated = ClosingSession
+            .Estimated(shop, session, board, [.. typed.Select(Heads)])
             .ToLookup(each => each.Stage, each => each.Heats);
         bool hasStages = !LastTime.Stages(shop, board.Pattern).IsEmpty;
         body.Put(0, 0, hasStages ? Words.ClosingQuestion : Words.ClosingQuestionWithoutPattern, Ink.Strong);
@@ -115,72 +73,6 @@ public static class ClosingText
         foreach (string line in Picture.Wrap(question ?? legend, Math.Max(10, body.Width)))
         {
             body.Put(0, below++, line, question is null ? Ink.Quiet : Ink.Strong);
-        }
-    }
-
-    private static IEnumerable<LedgerEntry> Corrected(Shop shop, Session session, string stage, int wanted)
-    {
-        int counted = session.HeadsByStage.GetValueOrDefault(stage);
-        for (int i = shop.Ledger.Count - 1; counted > wanted; i--)
-        {
-            Entered entered = shop.Ledger[i];
-            if (
-                entered.What is HeadsDone done
-                && (done.Session, done.Stage) == (session.Name, stage)
-                && !shop.CrossedOut.ContainsKey(entered.Number)
-            )
-            {
-                counted -= done.Heads;
-                yield return new EntryCrossedOut(entered.Number, Words.CountedAtTheEnd);
-            }
-        }
-
-        if (wanted > counted)
-        {
-            yield return new HeadsDone(session.Name, stage, wanted - counted);
-        }
-    }
-
-    private static IEnumerable<HeatsWorked> OfStage(
-        Shop shop,
-        string session,
-        Board board,
-        PatternStage stage,
-        int? heads
-    )
-    {
-        if (heads is not > 0 || stage.HeatsAHead is not { } aHead)
-        {
-            yield break;
-        }
-
-        BoardTool[] tools =
-        [
-            .. board.Chosen.Where(each =>
-                LastTime.Fits(stage, shop.Tools[each.Tool].Tool)
-                && each.Work == (stage.Work ?? shop.Tools[each.Tool].Tool.MainWork)
-            ),
-        ];
-        if (tools.Any(tool => HammerText.Tallied(shop, session, tool) > Heats.None))
-        {
-            yield break;
-        }
-
-        foreach (BoardTool tool in tools)
-        {
-            // twins shared the work evenly, as far as anybody knows; half heats are the finest that is kept
-            int halves = Math.Clamp(
-                (int)Math.Round(2 * aHead * heads.Value / tools.Length),
-                1,
-                Heats.MostAtOnce.Halves
-            );
-            yield return new HeatsWorked(
-                session,
-                shop.Tools[tool.Tool].Mark,
-                tool.Work,
-                Heats.OfHalves(halves),
-                HeatsHow.Estimated
-            );
         }
     }
 }

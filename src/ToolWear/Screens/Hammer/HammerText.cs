@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ToolWear.Core.Deeds;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Shops;
@@ -32,18 +33,6 @@ public static class HammerText
         }
     }
 
-    /// <summary>Heats of a tool and work in a session, as worked.</summary>
-    /// <param name="shop">The shop.</param>
-    /// <param name="session">The session's name.</param>
-    /// <param name="tool">The tool and work.</param>
-    /// <returns>The sum.</returns>
-    public static Heats Tallied(Shop shop, string session, BoardTool tool) =>
-        shop.Tools[tool.Tool]
-            .Events.Select(entered => entered.What)
-            .OfType<HeatsWorked>()
-            .Where(heats => heats.Session == session && heats.Work == tool.Work)
-            .Aggregate(Heats.None, (sum, heats) => sum + heats.Heats);
-
     /// <summary>How many more heats of its own a tool should do today: up to where its verdict would be "near its limit".</summary>
     /// <param name="shop">The shop.</param>
     /// <param name="forecasts">The forecasts of before.</param>
@@ -73,7 +62,7 @@ public static class HammerText
             yield return new PanelFacts(
                 known.Mark.Text,
                 $"{ToolRackText.PlaceOrForm(known.Tool)}, {Works.Words.Word(tool.Work)}{set}",
-                Tallied(shop, session, tool).ToString(),
+                Board.Tallied(shop, session, tool).ToString(),
                 MoreToday(shop, forecasts, tool.Tool)
             );
         }

@@ -1,15 +1,13 @@
-using ToolWear.Core.Ledger;
 using ToolWear.Core.Measure;
-using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
 using ToolWear.Core.Wear;
 
-namespace ToolWear.Results;
+namespace ToolWear.Core.Deeds;
 
 /// <summary>Where the next caliper reading of a gauge mark is expected.</summary>
 /// <param name="Least">The least size.</param>
 /// <param name="Greatest">The greatest size.</param>
-internal sealed record ExpectedReading(Length Least, Length Greatest)
+public sealed record ExpectedReading(Length Least, Length Greatest)
 {
     // what one sound reading in fifty lies outside of
     private const double Share = 0.98;
@@ -41,18 +39,4 @@ internal sealed record ExpectedReading(Length Least, Length Greatest)
     /// <returns>For example "between 13.05 and 13.31 mm".</returns>
     public string InWords(LengthUnit units) =>
         $"between {SizeShown.Caliper(Least, units)} and {SizeShown.Caliper(Greatest, units)} {SizeShown.Mark(units)}";
-
-    /// <summary>The last session a tool worked in by a day, unless it was reworked since: then the day itself counts.</summary>
-    /// <param name="shop">The shop.</param>
-    /// <param name="tool">The tool.</param>
-    /// <param name="on">The day.</param>
-    /// <returns>The session's name, null for none.</returns>
-    public static string? SessionBefore(Shop shop, ToolInShop tool, DateOnly on)
-    {
-        LedgerEntry? last = shop.HistoryOf(tool)
-            .Where(each => each.Place.Day <= on)
-            .Select(each => each.Entered.What)
-            .LastOrDefault(what => what is HeatsWorked or ToolReworked);
-        return (last as HeatsWorked)?.Session;
-    }
 }

@@ -6,7 +6,7 @@ using ToolWear.Core.Tools;
 using ToolWear.Core.Wear;
 using ToolWear.Core.Wear.Verdicts;
 
-namespace ToolWear.Screens.Hammer;
+namespace ToolWear.Core.Deeds;
 
 /// <summary>What stood at the hammer last time, read from the ledger, and what to offer where nothing did.</summary>
 public static class LastTime
@@ -16,7 +16,7 @@ public static class LastTime
     /// <returns>Its name.</returns>
     public static string? Pattern(Shop shop) => Sessions(shop).LastOrDefault()?.Opened.Pattern;
 
-    /// <summary>The board to offer for a pattern: as in its last session, else the tools to take next.</summary>
+    /// <summary>The board to offer for a pattern: as in its last session, else the tools to use next.</summary>
     /// <param name="shop">The shop.</param>
     /// <param name="pattern">The pattern, null for none.</param>
     /// <param name="forecasts">The forecasts, null while there are none.</param>

@@ -4,14 +4,14 @@ using ToolWear.Core.Measure;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
 
-namespace ToolWear.Screens.Hammer;
+namespace ToolWear.Core.Deeds;
 
 /// <summary>A tool at the hammer and the work that its heats are tallied as.</summary>
 /// <param name="Tool">The tool's unchanging number.</param>
 /// <param name="Work">The work.</param>
 public readonly record struct BoardTool(long Tool, Work Work);
 
-/// <summary>What one key tallies: one tool, or twins that share a heat.</summary>
+/// <summary>What a heat is counted for: one tool, or twins that share it.</summary>
 /// <param name="Tools">The tools, one or two.</param>
 public sealed record BoardRow(ImmutableArray<BoardTool> Tools)
 {
@@ -24,17 +24,17 @@ public sealed record BoardRow(ImmutableArray<BoardTool> Tools)
 
 /// <summary>What stands at the hammer tonight.</summary>
 /// <param name="Pattern">The pattern's name, null for none.</param>
-/// <param name="Chosen">The tools, in the order of their keys.</param>
+/// <param name="Chosen">The tools, in the order in which they were chosen.</param>
 /// <param name="Together">Those of them that work together in one heat.</param>
 public sealed record Board(string? Pattern, ImmutableArray<BoardTool> Chosen, ImmutableArray<BoardTool> Together)
 {
-    /// <summary>How many rows have a key.</summary>
+    /// <summary>How many rows can be counted for at once.</summary>
     public const int MostRows = 9;
 
     /// <summary>Nothing chosen.</summary>
     public static Board Empty { get; } = new(null, [], []);
 
-    /// <summary>The rows in the order of their keys: the tools, then pairs of twins.</summary>
+    /// <summary>The rows: the tools, then pairs of twins.</summary>
     /// <param name="shop">The shop.</param>
     /// <returns>At most nine.</returns>
     public ImmutableArray<BoardRow> Rows(Shop shop) =>
@@ -105,6 +105,18 @@ public sealed record Board(string? Pattern, ImmutableArray<BoardTool> Chosen, Im
                 HeatsHow.Counted
             )),
         ];
+
+    /// <summary>Heats of a tool and work in a session, as worked.</summary>
+    /// <param name="shop">The shop.</param>
+    /// <param name="session">The session's name.</param>
+    /// <param name="tool">The tool and work.</param>
+    /// <returns>The sum.</returns>
+    public static Heats Tallied(Shop shop, string session, BoardTool tool) =>
+        shop.Tools[tool.Tool]
+            .Events.Select(entered => entered.What)
+            .OfType<HeatsWorked>()
+            .Where(heats => heats.Session == session && heats.Work == tool.Work)
+            .Aggregate(Heats.None, (sum, heats) => sum + heats.Heats);
 
     private static bool AreTwins(Shop shop, BoardTool one, BoardTool other)
     {

@@ -1,0 +1,411 @@
+using System.Collections.Immutable;
+using System.CommandLine;
+using System.CommandLine.Completions;
+using System.CommandLine.Parsing;
+using System.Globalization;
+using ToolWear.Core.Measure;
+using ToolWear.Core.Planning.Lives;
+using ToolWear.Core.Sections;
+using ToolWear.Core.Shops;
+using ToolWear.Core.Tools;
+using ToolWear.Storage;
+
+namespace ToolWear.Commands.Calls;
+
+/// <summary>Arguments and options: each is read to its type, refused and completed where it is declared.</summary>
+/// <remarks>Sizes of the shop alone stay text: the unit of a bare number is the shop's, and no shop is open yet.</remarks>
+internal static class Said
+{
+    private const string Right = "'round d', 'rectangle a b r', 'oval a b', 'teardrop a large-r small-r'";
+
+    public static Option<string?> Store { get; } =
+        new("--store")
+        {
+            HelpName = "FILE",
+            Description = Words.HelpStore,
+            Recursive = true,
+        };
+
+    public static Option<LengthUnit?> Units { get; } =
+        Option<LengthUnit?>(
+                "--units",
+                "mm|in",
+                Words.HelpUnits,
+                (it, text) =>
+                    text == "mm" ? LengthUnit.Mm
+                    : text == "in" ? LengthUnit.Inch
+                    : it.Refuse<LengthUnit?>($"--units {text}: mm or in")
+            )
+            .Everywhere()
+            .Offering(["mm", "in"]);
+
+    public static Option<string?> As { get; } =
+        Text("--as", "text|csv|json", Words.HelpAs).Everywhere().Offering(["text", "csv", "json"]);
+
+    public static Option<DateOnly?> On { get; } = Day("--on", Words.HelpOn).Everywhere();
+
+    public static Option<bool> Alone { get; } = Switch("--alone", Words.HelpAlone).Everywhere();
+
+    public static Option<string?> By { get; } = Name("--by", "NAME", Words.HelpBy);
+
+    public static Option<string?> Looked { get; } = Name("--by", "NAME", "who looked");
+
+    public static Option<string?> Note { get; } =
+        Option("--note", "TEXT", Words.HelpNote, (it, text) => Free(it, "--note", text, FreeText.NoteFault(text)));
+
+    public static Option<string?> Session { get; } =
+        Text("--session", "SESSION", Words.HelpSession).Offering(shop => shop.Sessions.Keys);
+
+    /// <summary>A pattern of the shop.</summary>
+    public static Option<string?> Pattern(string description) =>
+        Text("--pattern", "P", description).Offering(shop => shop.Patterns.Keys);
+
+    /// <summary>The name of an eye.</summary>
+    public static Option<string?> Eye(string description) =>
+        Name("--eye", "EYE", description).Offering(shop => shop.Eyes.Keys);
+
+    /// <summary>A gauge mark's name.</summary>
+    public static Argument<string> Gauge(string description) =>
+        new Argument<string>("GAUGE") { Description = description }.Offering(shop =>
+            shop.Tools.Values.SelectMany(tool => tool.Tool.GaugeMarks, (_, gauge) => gauge.Name)
+        );
+
+    /// <summary>A tool's mark.</summary>
+    public static Argument<ToolMark> Tool(string name = "TOOL", string description = Words.HelpMark) =>
+        Argument(name, description, (it, text) => MarkOf(it, text).GetValueOrDefault()).Offering(Marks);
+
+    /// <summary>A new tool's mark, or a new one of an old tool.</summary>
+    public static Argument<ToolMark> NewMark(string name, string description) =>
+        Argument(name, description, (it, text) => MarkOf(it, text).GetValueOrDefault());
+
+    /// <summary>A tool's mark that may be left out.</summary>
+    public static Argument<ToolMark?> MaybeTool(string description) =>
+        Maybe<ToolMark?>("TOOL", description, (it, text) => MarkOf(it, text)).Offering(Marks);
+
+    /// <summary>A tool's mark as an option.</summary>
+    public static Option<ToolMark?> Tool(string name, string valueName, string description) =>
+        Option<ToolMark?>(name, valueName, description, (it, text) => MarkOf(it, text)).Offering(Marks);
+
+    /// <summary>An argument that may be left out; an empty one counts as left out.</summary>
+    public static Argument<string?> Maybe(string name, string description) =>
+        Maybe<string>(name, description, (_, text) => text);
+
+    /// <summary>A number that may be left out.</summary>
+    public static Argument<T?> Maybe<T>(string name, string description, Func<ArgumentResult, string, T?> read) =>
+        new(name)
+        {
+            Description = description,
+            Arity = ArgumentArity.ZeroOrOne,
+            CustomParser = it => it.Tokens is [{ Value: { Length: > 0 } text }] ? read(it, text) : default,
+        };
+
+    /// <summary>An argument that is read.</summary>
+    public static Argument<T> Argument<T>(string name, string description, Func<ArgumentResult, string, T> read) =>
+        new(name) { Description = description, CustomParser = it => read(it, it.Tokens[0].Value) };
+
+    /// <summary>A text that has to be given: a name or a note.</summary>
+    public static Argument<string> Free(string name, string description, bool isNote = true) =>
+        Argument(
+            name,
+            description,
+            (it, text) => Free(it, name, text, isNote ? FreeText.NoteFault(text) : FreeText.NameFault(text))!
+        );
+
+    /// <summary>One word of a list.</summary>
+    public static Argument<T> Word<T>(string name, Vocabulary<T> words, string? description = null)
+        where T : struct, Enum =>
+        Argument(
+                name,
+                description ?? string.Join(", ", words.All),
+                (it, text) => OneOf(it, text, words).GetValueOrDefault()
+            )
+            .Offering(words.All);
+
+    /// <summary>One word of a list as an option; null where it was left out.</summary>
+    public static Option<T?> Word<T>(
+        string name,
+        string valueName,
+        Vocabulary<T> words,
+        string? description = null,
+        bool need = false
+    )
+        where T : struct, Enum =>
+        Option<T?>(
+                name,
+                valueName,
+                description ?? string.Join(", ", words.All),
+                (it, text) => OneOf(it, text, words),
+                need
+            )
+            .Offering(words.All);
+
+    /// <summary>A file that has to be named.</summary>
+    public static Option<string?> File(string name, string description) =>
+        new(name)
+        {
+            HelpName = "FILE",
+            Description = description,
+            Required = true,
+        };
+
+    /// <summary>Any text.</summary>
+    public static Option<string?> Text(string name, string valueName, string description) =>
+        new(name) { HelpName = valueName, Description = description };
+
+    /// <summary>A name that nothing else reads, in normal form C.</summary>
+    public static Option<string?> Name(string name, string valueName, string description) =>
+        Option(name, valueName, description, (it, text) => Free(it, name, text, FreeText.NameFault(text)));
+
+    /// <summary>A day.</summary>
+    public static Option<DateOnly?> Day(string name, string description) =>
+        Option<DateOnly?>(
+            name,
+            "DATE",
+            description,
+            (it, text) =>
+                DateOnly.TryParseExact(
+                    text,
+                    "yyyy-MM-dd",
+                    CultureInfo.InvariantCulture,
+                    DateTimeStyles.None,
+                    out DateOnly day
+                )
+                    ? day
+                    : it.Refuse<DateOnly?>($"{name} {text}: a day that there is, as year-month-day, such as 2026-05-01")
+        );
+
+    /// <summary>A number, zero or more; a comma is a point.</summary>
+    public static Option<decimal?> Amount(string name, string valueName, string description, bool need = false) =>
+        Option(name, valueName, description, (it, text) => AmountOf(it, name, text), need);
+
+    /// <summary>The same as a double, for what is reckoned with; what <c>refuse</c> says of a number is wrong with it.</summary>
+    public static Option<double?> Number(
+        string name,
+        string valueName,
+        string description,
+        Func<double, string?>? refuse = null,
+        bool need = false
+    ) =>
+        Option(
+            name,
+            valueName,
+            description,
+            (it, text) =>
+                AmountOf(it, name, text) is not { } number ? null
+                : refuse?.Invoke((double)number) is { } refusal ? it.Refuse<double?>($"{name} {text}: {refusal}")
+                : (double)number,
+            need
+        );
+
+    /// <summary>How sure a plan is to be, a share.</summary>
+    public static Option<double?> Sure(string name, string description) =>
+        Number(name, "P", description, Replacements.RefuseSure);
+
+    /// <summary>A whole number, zero or more.</summary>
+    public static Option<int?> Whole(string name, string valueName, string description) =>
+        Option(
+            name,
+            valueName,
+            description,
+            (it, text) =>
+                int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out int number)
+                    ? number
+                    : it.Refuse<int?>($"{name} {text}: a whole number, zero or more")
+        );
+
+    /// <summary>Heats, halves allowed.</summary>
+    public static Heats? HeatsOf(ArgumentResult it, string text) =>
+        Heats.TryParse(text, out Heats heats, out string refusal) ? heats : it.Refuse<Heats?>(refusal);
+
+    /// <summary>A size where no shop is asked: a bare number is mm unless --units says otherwise.</summary>
+    public static Option<Length?> Size(
+        string name,
+        string valueName,
+        string description,
+        bool orZero = false,
+        bool need = false
+    ) => Option(name, valueName, description, (it, text) => SizeOf(it, text, orZero), need);
+
+    /// <summary>A section as "teardrop 36.8 8.8 3.2": its kind and its sizes in the order of the verb section.</summary>
+    public static Option<Section?> Section(string name, string description, bool need = false) =>
+        Option(name, "SECTION", description, (it, text) => SectionOf(it, name, text), need);
+
+    /// <summary>A switch.</summary>
+    public static Option<bool> Switch(string name, string description) => new(name) { Description = description };
+
+    /// <summary>An option that is read where it is given.</summary>
+    public static Option<T?> Option<T>(
+        string name,
+        string valueName,
+        string description,
+        Func<ArgumentResult, string, T?> read,
+        bool need = false
+    ) =>
+        new(name)
+        {
+            HelpName = valueName,
+            Description = description,
+            Required = need,
+            CustomParser = it => read(it, it.Tokens[0].Value),
+        };
+
+    /// <summary>Says that what was typed cannot be read.</summary>
+    public static T? Refuse<T>(this SymbolResult it, string refusal)
+    {
+        it.AddError(refusal);
+        return default;
+    }
+
+    /// <summary>Offers words to shells that complete.</summary>
+    public static Option<T> Offering<T>(this Option<T> option, ImmutableArray<string> words)
+    {
+        Offer(option.CompletionSources, _ => words);
+        return option;
+    }
+
+    /// <summary>Offers words to shells that complete.</summary>
+    public static Argument<T> Offering<T>(this Argument<T> argument, ImmutableArray<string> words)
+    {
+        // else help would list every word in the name's place
+        argument.HelpName ??= argument.Name;
+        Offer(argument.CompletionSources, _ => words);
+        return argument;
+    }
+
+    /// <summary>Offers words of the shop to shells that complete.</summary>
+    public static Option<T> Offering<T>(this Option<T> option, Func<Shop, IEnumerable<string>> words)
+    {
+        Offer(option.CompletionSources, typed => Known(typed).SelectMany(words).Distinct(StringComparer.Ordinal));
+        return option;
+    }
+
+    /// <summary>Offers words of the shop to shells that complete.</summary>
+    public static Argument<T> Offering<T>(this Argument<T> argument, Func<Shop, IEnumerable<string>> words)
+    {
+        // else help would list every word in the name's place
+        argument.HelpName ??= argument.Name;
+        Offer(argument.CompletionSources, typed => Known(typed).SelectMany(words).Distinct(StringComparer.Ordinal));
+        return argument;
+    }
+
+    private static Option<T> Everywhere<T>(this Option<T> option)
+    {
+        option.Recursive = true;
+        return option;
+    }
+
+    private static void Offer(
+        List<Func<CompletionContext, IEnumerable<CompletionItem>>> to,
+        Func<ParseResult, IEnumerable<string>> words
+    )
+    {
+        to.Clear();
+        to.Add(typed => words(typed.ParseResult).Select(word => new CompletionItem(word)));
+    }
+
+    /// <summary>The shop that was named; none where it cannot be read: a shell wants words, not sentences.</summary>
+    private static IEnumerable<Shop> Known(ParseResult typed)
+    {
+        try
+        {
+            Site site = ((Parsing)typed.Configuration).Site;
+            using Bench bench = Bench.ToRead(site, Path.GetFullPath(typed.GetValue(Store) ?? site.UsualStore));
+            return [bench.Shop];
+        }
+        catch (Exception e)
+            when (e is StoreException or IOException or UnauthorizedAccessException or ArgumentException)
+        {
+            return [];
+        }
+    }
+
+    private static IEnumerable<string> Marks(Shop shop) =>
+        shop.Tools.Values.Where(tool => tool.State != ToolState.Scrapped).Select(tool => tool.Mark.Text);
+
+    private static ToolMark? MarkOf(ArgumentResult it, string text) =>
+        ToolMark.TryParse(text, out ToolMark mark, out string refusal) ? mark : it.Refuse<ToolMark?>(refusal);
+
+    private static T? OneOf<T>(ArgumentResult it, string text, Vocabulary<T> words)
+        where T : struct, Enum =>
+        words.TryParse(text, out T value, out string refusal) ? value : it.Refuse<T?>(refusal);
+
+    private static string? Free(ArgumentResult it, string name, string text, string? fault) =>
+        text.Length == 0 ? it.Refuse<string>($"{name}: a text is wanted")
+        : fault is not null ? it.Refuse<string>($"{name}: {fault}")
+        : NormalFormC.Of(text);
+
+    private static decimal? AmountOf(ArgumentResult it, string name, string text) =>
+        decimal.TryParse(
+            text.Replace(',', '.'),
+            NumberStyles.AllowDecimalPoint,
+            CultureInfo.InvariantCulture,
+            out decimal amount
+        )
+        && amount <= 1_000_000_000
+            ? amount
+            : it.Refuse<decimal?>($"{name} {text}: a number, zero or more, such as 1.5");
+
+    private static Length? SizeOf(ArgumentResult it, string text, bool orZero) =>
+        orZero
+        && decimal.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out decimal zero)
+        && zero == 0
+            ? Length.Zero
+        : SizeText.TryParse(text, UnitOf(it), out TypedSize size, out string refusal) ? size.Length
+        : it.Refuse<Length?>(refusal);
+
+    // by its token: the value of an option that cannot be read may not be asked for
+    private static LengthUnit UnitOf(ArgumentResult it) =>
+        it.GetResult(Units)?.Tokens is [{ Value: "in" }] ? LengthUnit.Inch : LengthUnit.Mm;
+
+    private static Section? SectionOf(ArgumentResult it, string name, string text)
+    {
+        string[] parts = text.Split(' ', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
+        int sizes = SectionKinds.Words.TryParse(parts.FirstOrDefault(), out SectionKind kind, out _)
+            ? kind switch
+            {
+                SectionKind.Round => 1,
+                SectionKind.Oval => 2,
+                SectionKind.Rectangle or SectionKind.Teardrop => 3,
+                _ => -1,
+            }
+            : -1;
+        if (parts.Length != sizes + 1)
+        {
+            return it.Refuse<Section>($"{name} \"{text}\": one of {Right} is wanted, sizes in mm");
+        }
+
+        Length?[] read = [.. parts[1..].Select((part, i) => SizeOf(it, part, i > 0))];
+        return read.Contains(null) ? null
+            : TryMake(kind, [.. read.Select(each => each!.Value)], out Section? section, out string? refusal) ? section
+            : it.Refuse<Section>(refusal);
+    }
+
+    /// <summary>A section of its kind and its sizes in the order of the verb section.</summary>
+    public static bool TryMake(
+        SectionKind kind,
+        ImmutableArray<Length> sizes,
+        [System.Diagnostics.CodeAnalysis.NotNullWhen(true)] out Section? section,
+        [System.Diagnostics.CodeAnalysis.NotNullWhen(false)] out string? refusal
+    )
+    {
+        (Length first, Length second, Length third) = (
+            sizes[0],
+            sizes.ElementAtOrDefault(1),
+            sizes.ElementAtOrDefault(2)
+        );
+        if (kind != SectionKind.Teardrop)
+        {
+            return Core.Sections.Section.TryMake(kind, first, second, third, out section, out refusal);
+        }
+
+        bool isMade = TeardropSection.TryMakeFromRadii(
+            first,
+            second,
+            third,
+            out TeardropSection? teardrop,
+            out refusal
+        );
+        section = teardrop;
+        return isMade;
+    }
+}

@@ -1,0 +1,55 @@
+using System.Collections.Immutable;
+using System.CommandLine;
+using System.CommandLine.Help;
+using System.CommandLine.Invocation;
+
+namespace ToolWear.Commands.Calls;
+
+/// <summary>A verb: what is typed with it, what it does, and what its own help says behind the options.</summary>
+/// <remarks>Verbs are made once and hold nothing of a call; the site comes with what is parsed.</remarks>
+internal sealed class Verb : Command
+{
+    private readonly string help;
+
+    public Verb(
+        string name,
+        string does,
+        string example,
+        IEnumerable<Symbol> typed,
+        Action<Call> run,
+        string more = "",
+        params ImmutableArray<string> prints
+    )
+        : base(name, does)
+    {
+        help = $"{more}{(more.Length == 0 ? "" : "\n\n")}Example:\n  toolwear {example}\n";
+        Prints = prints;
+        foreach (Symbol symbol in typed)
+        {
+            if (symbol is Argument argument)
+            {
+                Add(argument);
+            }
+            else
+            {
+                Add((Option)symbol);
+            }
+        }
+
+        SetAction(parsed => Call.Run(parsed, run));
+    }
+
+    /// <summary>The formats it has besides text, csv and json.</summary>
+    public ImmutableArray<string> Prints { get; }
+
+    /// <summary>Help that ends with more about the verb and its example.</summary>
+    internal sealed class Help(HelpAction usual) : SynchronousCommandLineAction
+    {
+        public override int Invoke(ParseResult parseResult)
+        {
+            int exit = usual.Invoke(parseResult);
+            parseResult.InvocationConfiguration.Output.Write((parseResult.CommandResult.Command as Verb)?.help);
+            return exit;
+        }
+    }
+}
