@@ -51,8 +51,8 @@ public sealed class Store : IDisposable
     /// <summary>The disk the files lie on.</summary>
     internal IDisk Disk { get; }
 
-    /// <summary>Whether this process keeps the documents: else another window is open.</summary>
-    public bool HasDocuments => _documents is not null;
+    /// <summary>Whether this process keeps the documents: else another's window does.</summary>
+    internal bool HasDocuments => _documents is not null;
 
     /// <summary>Opens a store to write. Where there is none, nothing is made before the first entry.</summary>
     /// <param name="paths">Where.</param>

@@ -25,9 +25,6 @@ public sealed class Bench : IDisposable
     /// <summary>The shop as its ledger says now.</summary>
     public Shop Shop { get; private set; }
 
-    /// <summary>Whether no other window is open on the store.</summary>
-    public bool IsOnlyWindow => store?.HasDocuments ?? false;
-
     /// <summary>What others have entered since the bench was opened, by other windows and commands.</summary>
     public ImmutableArray<Entered> FromOthers { get; private set; } = [];
 

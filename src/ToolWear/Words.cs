@@ -3,6 +3,7 @@ using ToolWear.Core.Measure;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
 using ToolWear.Core.Wear;
+using ToolWear.Core.Wear.Histories;
 
 namespace ToolWear;
 
@@ -98,9 +99,12 @@ public static partial class Words
 
     /// <summary>The life that was guessed for a tool.</summary>
     /// <param name="wear">Its history.</param>
-    /// <returns>For example "one of these usually lasts 60 heats (assumed)".</returns>
-    public static string Guess(WearHistory wear) =>
-        $"one of these usually lasts {Heats(wear.GuessHeats)} heats ({(wear.GuessIsAssumed ? "assumed" : "the smith's guess")})";
+    /// <param name="outlook">Its forecast, or why there is none.</param>
+    /// <returns>For example "one of these usually lasts 60 heats (assumed)"; what the others showed, once they did.</returns>
+    public static string Guess(WearHistory wear, Estimated outlook) =>
+        outlook is SisterForecast { Teachers: > 0 } taught
+            ? $"one of these usually lasts about {About(taught.UsualHeats)} heats (learned from {taught.Teachers} {(taught.Teachers == 1 ? "tool" : "tools")})"
+            : $"one of these usually lasts {Heats(wear.GuessHeats)} heats ({(wear.GuessIsAssumed ? "assumed" : "the smith's guess")})";
 
     /// <summary>Where the forecast that drives verdicts comes from.</summary>
     public const string ForecastBasis =
@@ -127,6 +131,32 @@ public static partial class Words
     /// <summary>What stands beside a range until one tool of the kind has been read close to its limit.</summary>
     public const string NotFollowed =
         "No tool of this sort has been followed to its limit yet; the range may be too narrow.";
+
+    /// <summary>How tools of a sort wear, where their readings say so.</summary>
+    /// <param name="traits">What the readings of the sort say.</param>
+    /// <param name="isFollowed">Whether one was read close to its limit.</param>
+    /// <returns>No, one or two sentences.</returns>
+    public static string Course(KindTraits traits, bool isFollowed)
+    {
+        const double likely = 0.8;
+        string first =
+            traits.ChanceOfFirstCut > likely
+                ? "Tools of this sort lose about a third of their limit in the first heats. "
+                : "";
+        string last =
+            !isFollowed
+                ? "Past half their limit tools usually wear a little faster; the range allows for it until one of this sort has been measured there."
+            : traits.ChanceOfFaster > likely ? "Past half their limit tools of this sort wear faster."
+            : traits.ChanceOfSlower > likely ? "Past half their limit tools of this sort wear slower."
+            : "";
+        return (first + last).Trim();
+    }
+
+    /// <summary>What is said when a tool is thrown out as worn and its last size was not read.</summary>
+    /// <param name="gauge">The gauge mark that counts as worn out.</param>
+    /// <returns>Two sentences.</returns>
+    public static string ThrownOutUnread(GaugeHistory gauge) =>
+        $"{gauge.Tool.Mark}: its {gauge.Gauge.Name} was not measured after its last heats, so it counts as worn to its limit after {Heats(gauge.Wear.HeatsNow)} heats. Measure the next one before you scrap it.";
 
     /// <summary>What marks a reading that is more likely wrong than right.</summary>
     public const string Suspect = "likely misread";

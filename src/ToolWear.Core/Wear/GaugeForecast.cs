@@ -19,6 +19,12 @@ public sealed record GaugeForecast(
     /// <summary>The forecast, null where there is none.</summary>
     public SisterForecast? Forecast => Outlook as SisterForecast;
 
+    // without sizes the forecast speaks of shares of a life
+    private SisterForecast? Sized => History.Wear.LimitMm is null ? null : Forecast;
+
+    /// <summary>The wear that the forecast expects now, mm; null where there is none or it knows no sizes.</summary>
+    public double? WearNowMm => Sized?.WearNowMm;
+
     /// <summary>Whether a reading of its history is probably a mis-reading. It is never dropped.</summary>
     /// <param name="reading">One of the history's readings.</param>
     /// <returns>True where it is more likely wrong than right.</returns>
@@ -42,7 +48,7 @@ public sealed record GaugeForecast(
 
     /// <summary>The size now in mm: as last known where it has not worked since, else as forecast; null where not known.</summary>
     public double? SizeNowMm =>
-        History.HeatsSinceKnown <= 0 || Forecast is null ? History.LastKnown?.Mm : SizeMm(Forecast.WearNowMm);
+        History.HeatsSinceKnown <= 0 || WearNowMm is not { } worn ? History.LastKnown?.Mm : SizeMm(worn);
 
     /// <summary>The size when each measured eye was made: by the forecast's curve, else as last known then.</summary>
     /// <returns>The size in mm by the number of the eye's entry, where it is known.</returns>
@@ -53,7 +59,7 @@ public sealed record GaugeForecast(
         {
             SizeThen[] thens = [.. segment];
             ImmutableArray<double> fitted =
-                Forecast is { } forecast && History.Start is not null && thens.All(then => then.StartIsKnown)
+                Sized is { } forecast && History.Start is not null && thens.All(then => then.StartIsKnown)
                     ? forecast.Fitted(segment.Key - 1, [.. thens.Select(then => then.Heats)])
                     : [];
             for (int i = 0; i < thens.Length; i++)
@@ -74,7 +80,7 @@ public sealed record GaugeForecast(
     public ImmutableArray<double?> FittedMm()
     {
         double?[] fitted = new double?[History.Readings.Length];
-        if (Forecast is not { } forecast)
+        if (Sized is not { } forecast)
         {
             return [.. fitted];
         }

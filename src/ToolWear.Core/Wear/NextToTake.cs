@@ -28,7 +28,7 @@ public static class NextToTake
     /// <summary>The share of its limit that is gone at the gauge mark that ends it first.</summary>
     private static double Worn(ToolForecast tool)
     {
-        double? wornMm = tool.Deciding?.Forecast?.WearNowMm ?? tool.Deciding?.History.LastKnownWearMm;
+        double? wornMm = tool.Deciding?.WearNowMm ?? tool.Deciding?.History.LastKnownWearMm;
         return wornMm / tool.Deciding?.History.Wear.LimitMm ?? 0;
     }
 }

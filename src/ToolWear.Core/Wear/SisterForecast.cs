@@ -45,6 +45,12 @@ public sealed record SisterForecast : Forecast
     /// <summary>What the whole kind showed; the same for all its tools.</summary>
     public KindTraits Traits { get; }
 
+    /// <summary>How many weighted heats tools of its kind and steel usually last, by what was learned.</summary>
+    public double UsualHeats { get; init; }
+
+    /// <summary>How many other tools of its kind that rests on: read, or thrown out as worn.</summary>
+    public int Teachers { get; init; }
+
     /// <summary>This tool's readings that look like gross errors.</summary>
     public ImmutableArray<SuspectReading> Suspect { get; }
 

@@ -38,9 +38,18 @@ public sealed class SisterForecasts
         (KindPool pool, int[] place) = KindPool.Of(kind);
         using KindPool held = pool;
         KindTraits traits = TraitSums.Of(pool);
+        double[] usual = [.. Enumerable.Range(0, pool.Groups).Select(g => Math.Exp(TargetWeights.MeanMu(pool, g)))];
+        int taught = kind.Count(history => history.Teaches);
         ImmutableArray<Estimated> tools =
         [
-            .. kind.Select((history, i) => Missing(history) ?? (Estimated)Of(pool, place[i], history, traits)),
+            .. kind.Select((history, i) => 
+                Missing(history)
+                ?? (Estimated)(Of(pool, place[i], history, traits) with
+                {
+                    UsualHeats = history.GuessHeats * usual[pool.Tools[place[i]].Group],
+                    Teachers = taught - (history.Teaches ? 1 : 0),
+                })
+            ),
         ];
         return new SisterForecasts(tools, kind.Any(WasFollowed));
     }
@@ -76,7 +85,7 @@ public sealed class SisterForecasts
     private static NotEnoughData? Missing(WearHistory history) =>
         (history.LimitMm, history.Last.StartMm) switch
         {
-            (null, _) => new NotEnoughData(0, 1, "no size is set at which it is worn out"),
+            (null, _) when !history.IsByHeatsAlone => new NotEnoughData(0, 1, "no size is set at which it is worn out"),
             (_, null) => new NotEnoughData(0, 1, "its size after the last rework is not known"),
             _ => null,
         };

@@ -49,6 +49,15 @@ public sealed record WearHistory(
     /// <summary>From new to now, at least one.</summary>
     public ImmutableArray<WearSegment> Segments { get; } = Segments.IsDefaultOrEmpty ? [WearSegment.New] : Segments;
 
+    /// <summary>Whether it was thrown out as worn at <see cref="HeatsNow"/> and its last size was not read.</summary>
+    public bool IsThrownOut { get; init; }
+
+    /// <summary>Whether the tool has no sizes at all, so that only its heats tell: wear is then a share of its life.</summary>
+    public bool IsByHeatsAlone { get; init; }
+
+    /// <summary>Whether it says how such tools wear.</summary>
+    internal bool Teaches => (LimitMm is not null || IsByHeatsAlone) && (IsThrownOut || ReadingsInAll > 0);
+
     /// <summary>The segment that runs now.</summary>
     public WearSegment Last => Segments[^1];
 
@@ -62,6 +71,7 @@ public sealed record WearHistory(
         && (LimitMm, ResolutionMm, GuessHeats, GuessIsAssumed, HeatsNow).Equals(
             (other.LimitMm, other.ResolutionMm, other.GuessHeats, other.GuessIsAssumed, other.HeatsNow)
         )
+        && (IsThrownOut, IsByHeatsAlone) == (other.IsThrownOut, other.IsByHeatsAlone)
         && Segments.AsSpan().SequenceEqual(other.Segments.AsSpan());
 
     /// <inheritdoc />

@@ -118,7 +118,12 @@ internal static class CardText
         if (gauge.Forecast is { } forecast)
         {
             text.Append(gauge.FollowedToItsLimit ? "" : Wrapped.Of(Words.NotFollowed, "  ", "  "));
-            text.Append(Words.MeasureNext(MeasuringAdvice.Of(wear, forecast)));
+            string course = Words.Course(forecast.Traits, gauge.FollowedToItsLimit);
+            text.Append(course.Length == 0 ? "" : Wrapped.Of(course, "  ", "  "));
+            if (wear.LimitMm is not null)
+            {
+                text.Append(Words.MeasureNext(MeasuringAdvice.Of(wear, forecast)));
+            }
         }
     }
 
@@ -136,7 +141,7 @@ internal static class CardText
 
     private static string Outlook(GaugeForecast gauge)
     {
-        string guess = gauge.History.Wear.GuessIsAssumed ? $"; {Words.Guess(gauge.History.Wear)}" : "";
+        string guess = gauge.History.Wear.GuessIsAssumed ? $"; {Words.Guess(gauge.History.Wear, gauge.Outlook)}" : "";
         if (gauge.Forecast is not { } forecast)
         {
             return gauge.Outlook is NotEnoughData missing ? $"not enough data: {missing.Why}" : "not enough data";

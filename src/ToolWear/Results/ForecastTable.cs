@@ -75,6 +75,8 @@ internal static class ForecastTable
     )
     {
         Forecast? forecast = outlook as Forecast;
+        // a tool without sizes has no wear in mm
+        Forecast? sized = wear.LimitMm is null ? null : forecast;
         KindTraits? traits = (forecast as SisterForecast)?.Traits;
         LineThroughStart? line = alone.Line;
         // files hold what would be left were it not past its limit; people are told that it is
@@ -90,9 +92,9 @@ internal static class ForecastTable
             Cell.Of(wear.Gauge),
             Cell.Of(wear.HeatsNow),
             Cell.Of(wear.Last.Readings.Length),
-            Cell.Of(forecast?.WearNowMm, Wear),
+            Cell.Of(sized?.WearNowMm, Wear),
             Cell.Of(wear.LimitMm, Wear),
-            Cell.Of((forecast?.RateMmPerHeat as Estimate)?.Value, Rate),
+            Cell.Of((sized?.RateMmPerHeat as Estimate)?.Value, Rate),
             Cell.Of(left?.Q50, Left),
             Cell.Of(left?.Q10, Left),
             Cell.Of(left?.Q90, Left),
@@ -118,6 +120,6 @@ internal static class ForecastTable
 
     private static string? NotKnown(WearHistory wear, Estimated outlook) =>
         outlook is NotEnoughData missing ? missing.Why
-        : wear.GuessIsAssumed ? Words.Guess(wear)
+        : wear.GuessIsAssumed ? Words.Guess(wear, outlook)
         : null;
 }

@@ -92,7 +92,7 @@ internal static class RackTable
             Cell.Of(place.Length > 0 ? place : made.Form.Name),
             Cell.Of(made.Steel),
             Cell.Of(ToolStates.Words.Word(tool.Tool.State)),
-            Cell.Of(gauge?.Forecast?.WearNowMm ?? gauge?.History.LastKnownWearMm, Wear),
+            Cell.Of(gauge?.WearNowMm ?? gauge?.History.LastKnownWearMm, Wear),
             Cell.Of(gauge?.History.Wear.LimitMm, Wear),
             Cell.Of(left?.Q50, Words.About),
             Cell.Of(left?.Q05, Words.About),

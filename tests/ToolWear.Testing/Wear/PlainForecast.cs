@@ -204,6 +204,11 @@ public sealed class PlainForecast
                 if (ReferenceEquals(segment, history.Segments[^1]))
                 {
                     To(history.HeatsNow);
+                    if (history.IsThrownOut)
+                    {
+                        (m, P, double density) = Update(m, P, 1, R1 + Math.Pow(0.15, 2));
+                        log += Math.Log(density);
+                    }
                 }
             }
 

@@ -28,11 +28,11 @@ internal sealed class GaugeWalk
         this.tool = tool;
         this.gauge = gauge;
         start = gauge.Start ?? MadeLikeItsSeries();
+        heats = heatsSinceKnown = tool.Tool.Start.HeatsBefore?.Count ?? 0;
         if (start is not null && !tool.Tool.Start.IsUnknown)
         {
             lastKnown = start;
             segmentStartMm = 0;
-            heats = heatsSinceKnown = tool.Tool.Start.HeatsBefore?.Count ?? 0;
         }
     }
 

@@ -15,8 +15,50 @@ public static class ShopHistories
     public static ImmutableArray<GaugeHistory> Of(Shop shop, ToolInShop tool)
     {
         ImmutableArray<(HistoryPlace Place, Entered Entered)> history = WithEyes(shop, tool);
-        return [.. tool.Tool.GaugeMarks.Select(gauge => GaugeWalk.Of(shop, tool, gauge, history))];
+        ImmutableArray<GaugeHistory> walked =
+        [
+            .. tool.Tool.GaugeMarks.Select(gauge => GaugeWalk.Of(shop, tool, gauge, history)),
+        ];
+        if (!walked.IsEmpty && walked.All(HasNoSizes) && !tool.Tool.Start.IsUnknown && !history.Any(IsStartedHere))
+        {
+            walked = walked.SetItem(0, walked[0] with { Wear = ByHeatsAlone(walked[0].Wear) });
+        }
+
+        return tool.Scrapped?.Cause == ScrapCause.Worn && UnreadEnd(walked) is { } end
+            ? walked.Replace(end, end with { Wear = end.Wear with { IsThrownOut = true } })
+            : walked;
     }
+
+    /// <summary>The gauge mark that counts as worn out where a tool is thrown out as worn and it was not read last.</summary>
+    /// <param name="tool">The histories of the tool.</param>
+    /// <returns>The first that can wear out, which usually decides; null where it has none or it was read last.</returns>
+    public static GaugeHistory? UnreadEnd(ImmutableArray<GaugeHistory> tool) =>
+        tool.FirstOrDefault(each => each.Wear.LimitMm is not null || each.Wear.IsByHeatsAlone)
+            is { HeatsSinceKnown: > 0 } end
+            ? end
+            : null;
+
+    private static bool HasNoSizes(GaugeHistory gauge) => gauge.Wear.LimitMm is null && gauge.Readings.IsEmpty;
+
+    private static bool IsStartedHere((HistoryPlace Place, Entered Entered) each) =>
+        each.Entered.What is ToolStartedHere;
+
+    private static WearHistory ByHeatsAlone(WearHistory wear) =>
+        new(
+            wear.Kind,
+            wear.Group,
+            wear.Tool,
+            wear.Gauge,
+            null,
+            wear.ResolutionMm,
+            wear.GuessHeats,
+            wear.GuessIsAssumed,
+            wear.HeatsNow,
+            []
+        )
+        {
+            IsByHeatsAlone = true,
+        };
 
     /// <summary>The kind of a gauge mark: tools of one kind learn from each other.</summary>
     /// <param name="tool">The tool.</param>

@@ -85,6 +85,23 @@ internal sealed class TargetWeights
         return weights;
     }
 
+    /// <summary>The mean of mu of a group: ln of how long its tools usually last, in parts of what was guessed.</summary>
+    internal static double MeanMu(KindPool pool, int group)
+    {
+        Span<float> C = stackalloc float[Grid.MuRow];
+        (double sum, double whole) = (0, 0);
+        foreach ((int, int, double) pair in pool.Pairs)
+        {
+            FillC(pool, pair, group, null, C);
+            for (int mu = 0; mu < Grid.Mus; mu++)
+            {
+                (sum, whole) = (sum + (C[mu] * Grid.Mu(mu)), whole + C[mu]);
+            }
+        }
+
+        return sum / whole;
+    }
+
     // scaled so that the weights of this node and tau sum to what its evidence says
     private static void FillC(
         KindPool pool,

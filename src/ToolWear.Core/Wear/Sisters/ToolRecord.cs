@@ -53,6 +53,9 @@ internal sealed record Stretch(int Place, double x0, double[] n, double[] x, dou
 /// <param name="Stretches">Those whose start is known.</param>
 internal sealed record ToolRecord(double Limit, double N0, double v_r, double Now, ImmutableArray<Stretch> Stretches)
 {
+    // sd of the wear at which a tool is thrown out that nobody measured
+    private const double ByEye = 0.15;
+
     /// <summary>Readings in all stretches together.</summary>
     internal int Readings { get; } = Stretches.Sum(stretch => stretch.n.Length);
 
@@ -62,25 +65,29 @@ internal sealed record ToolRecord(double Limit, double N0, double v_r, double No
     /// <summary>The record of a history, or null where it has no limit.</summary>
     internal static ToolRecord? Of(WearHistory history)
     {
-        if (history.LimitMm is not { } limit)
+        if ((history.LimitMm ?? (history.IsByHeatsAlone ? 1 : null)) is not { } limit)
         {
             return null;
         }
 
-        double step = history.ResolutionMm / limit;
+        double step = history.IsByHeatsAlone ? 0 : history.ResolutionMm / limit;
         double rounding = step * step / 12;
-        return new ToolRecord(
-            limit,
-            history.GuessHeats,
-            rounding,
-            history.HeatsNow,
-            [
-                .. history
-                    .Segments.Index()
-                    .Where(at => at.Item.StartMm is not null)
-                    .Select(at => Scaled(at.Index, at.Item, limit, rounding)),
-            ]
-        );
+        Stretch[] stretches =
+        [
+            .. history
+                .Segments.Index()
+                .Where(at => at.Item.StartMm is not null)
+                .Select(at => Scaled(at.Index, at.Item, limit, rounding)),
+        ];
+        if (history.IsThrownOut && history.Last.StartMm is not null)
+        {
+            // people throw out near the limit, not at it: a guess, no record
+            Stretch last = stretches[^1];
+            double v = rounding + (ByEye * ByEye);
+            stretches[^1] = last with { n = [.. last.n, history.HeatsNow], x = [.. last.x, 1], v = [.. last.v, v] };
+        }
+
+        return new ToolRecord(limit, history.GuessHeats, rounding, history.HeatsNow, [.. stretches]);
     }
 
     /// <summary>d = g(n_j) - g(n_{j-1}) for every reading of every stretch, then from the last reading to now.</summary>

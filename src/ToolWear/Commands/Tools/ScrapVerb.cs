@@ -5,6 +5,7 @@ using ToolWear.Core.Measure;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
 using ToolWear.Core.Wear;
+using ToolWear.Core.Wear.Histories;
 
 namespace ToolWear.Commands.Tools;
 
@@ -30,6 +31,11 @@ internal static class ScrapVerb
         ScrapCause cause = call.Get(Cause);
         Shop before = call.ToWrite().Shop;
         call.Record(new ToolScrapped(call.Get(Tool), call.On, cause, call.Get(Into), call.Get(Said.Note)));
+        if (cause == ScrapCause.Worn && Unread(before, call.Get(Tool)) is { } unread)
+        {
+            call.Warn(Words.ThrownOutUnread(unread));
+        }
+
         // by the shop as it was: a scrapped tool is made into nothing
         if (
             cause is ScrapCause.Worn or ScrapCause.Other
@@ -45,6 +51,9 @@ internal static class ScrapVerb
             );
         }
     }
+
+    private static GaugeHistory? Unread(Shop before, ToolMark mark) =>
+        before.TryFind(mark, out ToolInShop? tool) ? ShopHistories.UnreadEnd(ShopHistories.Of(before, tool)) : null;
 
     private static MadeInto? CouldBe(Shop before, ToolMark mark)
     {

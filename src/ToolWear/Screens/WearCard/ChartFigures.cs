@@ -77,7 +77,7 @@ public sealed record ChartFigures(
 
     private static ImmutableArray<WearBand> Bands(GaugeForecast gauge, double? left)
     {
-        if (gauge.Forecast is not { } forecast || gauge.History.Start is null)
+        if (gauge.Forecast is not { } forecast || gauge.WearNowMm is null || gauge.History.Start is null)
         {
             return [];
         }
