@@ -73,7 +73,9 @@ public sealed class Bench : IDisposable
         StorePaths paths = new(path);
         if (site.Disk.KindOf(paths.Journal) == PathKind.Nothing && site.Disk.KindOf(path) == PathKind.Nothing)
         {
-            throw new StoreRefusedException(Words.NoShopYet(path));
+            throw new StoreRefusedException(
+                $"there is no shop in {path} yet: \"toolwear import FILE\" or \"toolwear add-tool\" begins one, --store FILE names another"
+            );
         }
 
         LedgerReading reading = new();

@@ -16,7 +16,6 @@ public static partial class Words
         "A rework pays where a heat that it gains costs less than a heat of a new tool over its life.";
 
     internal const string CostsHeading = "Costs";
-    internal const string PlaceCostHeading = "Tools: cost to make, life in heats, cost a heat; 9 in 10";
     internal const string HoursAsked = "Hours";
     internal const string ElseAsked = "Other cost";
     internal const string GainsAsked = "Heats gained";

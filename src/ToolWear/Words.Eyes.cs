@@ -18,7 +18,6 @@ public static partial class Words
         "It holds no other drift of the shop's series with 0.5 mm to clean up all round.";
     internal const string CouldBecome = "By its section as it is now it could be made into";
     internal const string TrialFirst = "Its steel is unknown: make a trial piece first.";
-    internal const string MarkAtTheTop = "Its mark lies where the full-size part begins: it goes no deeper.";
     internal const string SlitAtItsLimit = "Its edge is narrower than the slit needs: it is at its limit.";
     internal const string NoDressing = "Dressings left: none is on record yet, so nobody knows what one takes off.";
     internal const string NoLeastLength = "Dressings left: set the least length at its gauge mark over all.";
@@ -106,24 +105,12 @@ public static partial class Words
             ? $"Found stuck on {doubt.On:yyyy-MM-dd}{ByWhom(doubt.By)}: if it went back to the fire in the head it counts as over-heated and is not made into anything."
             : $"Found heat-checked on {doubt.On:yyyy-MM-dd}{ByWhom(doubt.By)}: every check has to be ground out first.";
 
-    internal static string CouldHaveBeen(string tool, string into) =>
-        $"{tool} could still be made into: {into}. {MakeIntoCaution} If it is: add the new tool, cross this entry out, and scrap {tool} made-into --into the new mark.";
-
     internal static string OfferInWords(MadeIntoOffer offer, Core.Measure.LengthUnit units) =>
         SeriesName(offer.Series.Eye, offer.Series.Place, offer.Series.Form.Name)
         + $" ({offer.Making.Clearance.ToWords(units)}{(offer.Heats is { } heats ? $"; about {About(heats)} heats" : "")})";
 
     internal static string NoEyeOf(Core.Tools.ToolMark tool) =>
         $"{tool}: its length and width are not both known, or it is no drift";
-
-    internal static string NoMarkOf(Core.Tools.ToolMark tool) =>
-        $"{tool}: where its width is measured from the shank mark, or the station where its full-size part begins, is not entered";
-
-    internal static string EyeNotFinished(Core.Tools.ToolMark tool) =>
-        $"{tool} does not make the finished eye: only a finish drift is driven to the eye's tolerance";
-
-    internal static string NoSectionOf(Core.Tools.ToolMark tool) =>
-        $"{tool} is no drift in the shop, or its section, length and width are not all known";
 
     internal static string MoreOffers(int more, Core.Tools.ToolMark tool) =>
         $"and {more} more: toolwear make-into {tool}";

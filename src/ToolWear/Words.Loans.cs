@@ -9,7 +9,6 @@ public static partial class Words
     internal const string LoansHeading = "Loans";
     internal const string LendHeading = "A tool is lent out";
     internal const string NoLoans = "No tool is lent out: a lends one.";
-    internal const string NoneLent = "no tool is lent out";
     internal const string LoansLegend =
         "A lent tool is on no rack. Back again it is to be looked over: what it worked meanwhile nobody here counted.";
     internal const string DoesLoans =

@@ -1,3 +1,4 @@
+using ToolWear.Core.Deeds;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Wear.Histories;
@@ -42,12 +43,8 @@ public static partial class Words
     internal static string Found(string mark, Finding finding)
     {
         string found = $"{mark}: {ToolLookedOver.FindingWords.Word(finding)}.";
-        return finding switch
-        {
-            Finding.Sound => found,
-            Finding.Soft or Finding.GlassHard or Finding.Stuck or Finding.Cracked =>
-                $"{found} {OneLine(OverheatedCaution)}",
-            _ => $"{found} {FindingCaution}",
-        };
+        return finding == Finding.Sound ? found
+            : LookingOver.MayBeOverheated(finding) ? $"{found} {OneLine(OverheatedCaution)}"
+            : $"{found} {FindingCaution}";
     }
 }

@@ -14,8 +14,6 @@ public static partial class Words
     internal const string NoOrdersYet = $"{NoOrders} a enters one.";
     internal const string NoOrdersNoPatterns =
         $"{NoOrders} An order is so many heads of a pattern: p leads to the patterns, enter one first.";
-    internal const string DoneByBasis =
-        "Done by: the day of the last head if the hammer runs on its days (set hammer_days) and the first due comes first.";
     internal const string PatternAsked = "Pattern";
     internal const string HeadsAsked = "Heads";
     internal const string DueAsked = "Due";
@@ -68,13 +66,6 @@ public static partial class Words
             ? $"order {after.Order} is done, its last {CountOf(before.Heads, "head")} with it"
             : $"order {after.Order}: {CountOf(before.Heads - after.Heads, "head")} off, {after.Heads} to go";
 
-    /// <summary>Heads were not counted off an order that they may be for.</summary>
-    /// <param name="order">The order.</param>
-    /// <param name="heads">Heads finished.</param>
-    /// <returns>A line without a full stop.</returns>
-    public static string NotCountedOff(OrderDescribed order, int heads) =>
-        $"order {order.Order} still has {order.Heads} {order.Pattern} to go: --count-off would have taken {CountOf(heads, "head")} off; order {Quoted(order.Order)} --heads N sets it";
-
     internal static string AskCountOff(ImmutableArray<(OrderDescribed Before, OrderDescribed After)> orders) =>
         "Count them off the orders? "
         + string.Join("; ", orders.Select(each => CountedOff(each.Before, each.After)))
@@ -82,8 +73,6 @@ public static partial class Words
 
     internal static string OrderEntered(string order, int heads, string pattern, DateOnly due) =>
         $"Order {order}: {heads} {pattern} by {Weekday(due)}.";
-
-    private static string Quoted(string name) => name.Contains(' ', StringComparison.Ordinal) ? $"'{name}'" : name;
 
     internal static string ChangeOrderHeading(string order) => $"Order {order}";
 

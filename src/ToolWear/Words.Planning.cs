@@ -1,7 +1,6 @@
 using System.Globalization;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Planning;
-using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
 using ToolWear.Core.Wear.Lifetimes;
 
@@ -14,9 +13,6 @@ public static partial class Words
     public const string MakeIntoCaution =
         "By shape alone: not after a crack or an over-heat, nor in unknown steel without trial.";
 
-    /// <summary>The bar is smaller than the tool somewhere.</summary>
-    public const string MustBeUpset = "The bar is smaller than the tool's largest section: it has to be upset.";
-
     /// <summary>What a comparison rests on.</summary>
     public const string TrialBasis =
         "Life of A to B: how many times as long A lasts, nine times in ten between the two figures. Nothing is said\n"
@@ -25,10 +21,6 @@ public static partial class Words
     /// <summary>What a plan rests on.</summary>
     public const string PlanBasis =
         "Certainty: the chance that the tools in service and so many new ones last out all the heats.";
-
-    /// <summary>What stands over the heats a head.</summary>
-    public const string HeatsAHeadHeading =
-        "Heats a head at each stage, as worked; weighted as they count on the tool. Records count from two sessions on.";
 
     /// <summary>No batch is needed.</summary>
     public const string NothingToForge = "Nothing to forge: the tools in service last out the open orders.";
@@ -156,14 +148,6 @@ public static partial class Words
         chance > 0.999 ? "over 99.9 %"
         : chance is > 0 and < 0.001 ? "under 0.1 %"
         : (chance * 100).ToString("0.#", CultureInfo.InvariantCulture) + " %";
-
-    /// <summary>No eye has that name.</summary>
-    /// <param name="name">The name.</param>
-    /// <param name="shop">The shop.</param>
-    /// <returns>The sentence, with the eyes that there are.</returns>
-    public static string NoEye(string name, Shop shop) =>
-        $"there is no eye {name}: "
-        + (shop.Eyes.IsEmpty ? "none has been entered yet" : $"there are {string.Join(", ", shop.Eyes.Keys)}");
 
     /// <summary>A place of a series in words.</summary>
     /// <param name="eye">The eye, null for tools that serve every eye.</param>

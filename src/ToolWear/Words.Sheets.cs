@@ -13,13 +13,10 @@ public static partial class Words
     internal const string LegendBand = "8 times in 10";
     internal const string LegendScrap = "limit";
     internal const string ReadingsHeading = "Readings";
-    internal const string HappenedHeading = "What happened";
     internal const string OutlineHeading = "Outline at its mark, true size at 100 %: as made dashed, now solid";
     internal const string OutlineInSvg = "Outline at its mark: as made dashed, now solid";
     internal const string RackSheetHeading = "Tool rack";
     internal const string HandOverHeading = "For the helper";
-    internal const string WhyHeading = "Why";
-    internal const string CutsHeading = "From which bar";
 
     internal const string DriveMarkExplained =
         "Drive mark: how far from the shank mark the drift goes in; a new mark stands beside how much deeper that is.";
@@ -39,12 +36,6 @@ public static partial class Words
     internal const string CoolUnknown = "air only, no water: steel unknown";
 
     internal static string HandOverPattern(string pattern) => $"Pattern {pattern}";
-
-    internal static string NoPatternYet =>
-        "no session has a pattern yet: name one with --pattern, as patterns.csv or the screens entered it";
-
-    internal static string NoSuchPattern(string pattern, IEnumerable<string> others) =>
-        $"there is no pattern {pattern}: {string.Join(", ", others.DefaultIfEmpty("none is entered yet"))}";
 
     internal static string NoStages(string pattern) =>
         $"pattern {pattern} has no stage that names a form of tool: nothing to hand over";

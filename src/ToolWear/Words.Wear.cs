@@ -28,16 +28,6 @@ public static partial class Words
             _ => string.Create(CultureInfo.InvariantCulture, $"{chance * 100:0} in 100"),
         };
 
-    /// <summary>--harder.</summary>
-    public const string HelpHarder =
-        "how hard the planned work is: above 1 harder than usual, below 1 lighter, 0.1 to 10";
-
-    /// <summary>What stands over heats left that are not usual ones.</summary>
-    /// <param name="load">How hard the planned work is against the usual.</param>
-    /// <returns>A line with its line end and one more, or nothing for usual work.</returns>
-    public static string LoadHeading(double load) =>
-        load == 1 ? "" : $"Heats left of work {load} times as hard as usual; heats and wear so far as they were\n\n";
-
     private static string OnRecord(SessionOutlook outlook)
     {
         int failures = outlook.OnRecord.Failures;

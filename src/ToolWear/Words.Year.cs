@@ -7,7 +7,6 @@ namespace ToolWear;
 /// <content>What is said of a year.</content>
 public static partial class Words
 {
-    internal const string YearTools = "Tools by place and steel";
     internal const string YearCauses = "Scrapped for";
     internal const string YearHeads = "Heads, and what one costs in tooling by the costs of today";
     internal const string YearMeasuredHeading = "How much was measured";
@@ -21,14 +20,6 @@ public static partial class Words
     internal const string AboutYear =
         "A year looked back on. Half last: half of such tools have ended by so many heats from new, by all records to the end of the year; those still at work are taken for what they are; nineteen times in twenty between the two figures. Tools whose heats before nobody knows are left out there. A reading followed: heats after which the tool was read before it was reworked or scrapped.";
 
-    internal const string YearBasis =
-        "Half last: half of such tools have ended by so many weighted heats from new, by all records to the end of the\n"
-        + "year; tools that go on working count for the heats they have; nineteen times in twenty it lies between from\n"
-        + "and to. Tools whose heats before nobody knows are left out there.";
-
-    internal const string YearHeatsBasis =
-        "A reading followed: heats, weighted by their work, after which the tool was read before it was reworked or scrapped.";
-
     internal static string YearHeading(int? year) =>
         year is { } known ? string.Create(CultureInfo.InvariantCulture, $"Year {known}") : "Year";
 
@@ -39,14 +30,6 @@ public static partial class Words
         string.Create(CultureInfo.InvariantCulture, $"not enough data, {missing.Has} of {missing.Needs}");
 
     internal static string InHundred(double share) => (100 * share).ToString("0", CultureInfo.InvariantCulture);
-
-    internal static string NoSuchYear(string text) => $"YEAR \"{text}\": a year such as 2026";
-
-    internal static string NoYear(int year, int first, int last) =>
-        string.Create(
-            CultureInfo.InvariantCulture,
-            $"the records hold nothing of {year}: they reach from {first} to {last}"
-        );
 
     internal static string HeadsInSessions(Cell heads, Cell sessions, Cell uncounted) =>
         $"{(heads.IsNumber ? $"{heads.Shown} heads" : "heads not counted")} in {sessions.Shown} "

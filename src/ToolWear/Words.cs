@@ -1,7 +1,6 @@
 using System.Globalization;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Shops;
-using ToolWear.Core.Tools;
 using ToolWear.Core.Wear;
 using ToolWear.Core.Wear.Histories;
 
@@ -57,11 +56,6 @@ public static partial class Words
     public static string Refusal(string sentence) =>
         $"toolwear: {FreeText.Shown(sentence.ReplaceLineEndings(" "), MostOfRefusal)}";
 
-    /// <summary>An entry was recorded.</summary>
-    /// <param name="number">Its number.</param>
-    /// <returns>The line.</returns>
-    public static string EntryRecorded(long number) => $"entry {number}";
-
     /// <summary>A body that this program wrote cannot be read.</summary>
     /// <param name="number">The entry's number.</param>
     /// <param name="why">What is wrong.</param>
@@ -75,27 +69,6 @@ public static partial class Words
     /// <returns>The sentence.</returns>
     public static string LedgerImpossible(string path, string why) =>
         $"the journal of {path} holds what cannot be: {why}. Nothing was changed. \"toolwear check\" looks further.";
-
-    /// <summary>No tool has that mark.</summary>
-    /// <param name="mark">The mark.</param>
-    /// <param name="shop">The shop.</param>
-    /// <returns>The sentence, with marks that there are.</returns>
-    public static string NoTool(ToolMark mark, Shop shop)
-    {
-        string[] others =
-        [
-            .. shop
-                .Tools.Values.Where(tool => tool.State != ToolState.Scrapped)
-                .Select(tool => tool.Mark.Text)
-                .Take(40),
-        ];
-        return $"no tool is marked {mark}: "
-            + (
-                others.Length == 0
-                    ? "there is none yet, add one with add-tool or import"
-                    : $"there are {string.Join(", ", others)}"
-            );
-    }
 
     /// <summary>The life that was guessed for a tool.</summary>
     /// <param name="wear">Its history.</param>

@@ -30,7 +30,7 @@ public static class Verbs
         {
             ParseResult parsed = Root.Parse(arguments, new Parsing(site));
             // who asks for help gets it, whatever else is missing
-            return MistypedOption(parsed) is { } option ? WrongUsage(site, parsed, [Words.NoSuchOption(option)])
+            return MistypedOption(parsed) is { } option ? WrongUsage(site, parsed, [NoSuchOption(option)])
                 : parsed.Action is ParseErrorAction
                     ? WrongUsage(site, parsed, parsed.Errors.Select(error => error.Message))
                 : parsed.Invoke(Streams(site.Out, site.Error));
@@ -39,7 +39,10 @@ public static class Verbs
         catch (Exception e)
 #pragma warning restore CA1031
         {
-            site.Error.WriteLine(Words.Bug(e));
+            site.Error.WriteLine(
+                $"toolwear: this is a fault of the program, not yours: {e.GetType().Name}: "
+                    + $"{e.Message.ReplaceLineEndings(" ")}. What was recorded is safe."
+            );
             return Bug;
         }
     }
@@ -77,13 +80,24 @@ public static class Verbs
         }
 
         string verb = parsed.CommandResult.Command is Verb ? parsed.CommandResult.Command.Name + " " : "";
-        site.Error.WriteLine(Words.SeeHelp(verb));
+        site.Error.WriteLine(SeeHelp(verb));
         return RefusedException.UsageExit;
     }
 
     private static RootCommand Made()
     {
-        RootCommand root = new(Words.HelpProgram) { Said.Store, Said.Units, Said.As, Said.On, Said.Alone };
+        RootCommand root = new(
+            "ToolWear keeps the wear of a smith's hot-work tooling: drifts, slitters, punches, fullers. It says which are\n"
+                + "inside their limits, how many heats are left in each, and what to measure next.\n\n"
+                + "Sizes: a mark wins (36.5 mm, 1.44\"), a fraction is inches (1 7/16), a bare number is in the shop's unit."
+        )
+        {
+            Said.Store,
+            Said.Units,
+            Said.As,
+            Said.On,
+            Said.Alone,
+        };
         foreach (Verb verb in All)
         {
             root.Add(verb);
@@ -156,4 +170,9 @@ public static class Verbs
             ColumnsVerb.Verb,
             CompletionVerb.Verb,
         ];
+
+    private static string NoSuchOption(string option) =>
+        $"there is no option {option}; a text that begins so goes behind a bare --";
+
+    private static string SeeHelp(string verb) => $"\"toolwear {verb}--help\" shows how it is used";
 }

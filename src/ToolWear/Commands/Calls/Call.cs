@@ -122,9 +122,18 @@ internal sealed class Call
 
     /// <summary>The tool of the shop that a mark names.</summary>
     public ToolInShop Tool(ToolMark mark) =>
-        Shop.TryFind(mark, out ToolInShop? tool) ? tool : throw RefusedException.WrongData(Words.NoTool(mark, Shop));
+        Shop.TryFind(mark, out ToolInShop? tool) ? tool : throw RefusedException.WrongData(NoTool(mark, Shop));
 
     public ToolInShop Tool(Argument<ToolMark> argument) => Tool(Get(argument));
+
+    /// <summary>What the shop has under a name.</summary>
+    public static T Named<T>(string what, IReadOnlyDictionary<string, T> known, string name)
+        where T : class =>
+        known.GetValueOrDefault(name) ?? throw RefusedException.WrongData(NoSuch(what, name, known.Keys));
+
+    /// <summary>That nothing has a name, and which names there are.</summary>
+    public static string NoSuch(string what, string name, IEnumerable<string> known) =>
+        $"there is no {what} {name}: {(known.Any() ? "there are " + string.Join(", ", known) : "none is entered yet")}";
 
     /// <summary>Takes text that comes out when the verb has succeeded.</summary>
     public void Print(string text) => result.Append(text);
@@ -200,7 +209,7 @@ internal sealed class Call
     public void Record(params ImmutableArray<LedgerEntry> entries)
     {
         Recorded recorded = ToWrite().RecordAll(entries, Site.Today);
-        PrintLine(Words.EntryRecorded(recorded.Number ?? throw RefusedException.WrongData(recorded.Refusal!)));
+        PrintLine($"entry {recorded.Number ?? throw RefusedException.WrongData(recorded.Refusal!)}");
         Flush();
         WarnOfMarksAlike(entries);
     }
@@ -219,5 +228,15 @@ internal sealed class Call
         Site.Out.Write(result.ToString());
         Site.Out.Flush();
         result.Clear();
+    }
+
+    private static string NoTool(ToolMark mark, Shop shop)
+    {
+        IEnumerable<string> others = shop
+            .Tools.Values.Where(tool => tool.State != ToolState.Scrapped)
+            .Select(tool => tool.Mark.Text)
+            .Take(40);
+        return $"no tool is marked {mark}: "
+            + (others.Any() ? $"there are {string.Join(", ", others)}" : "add the first with add-tool or import");
     }
 }

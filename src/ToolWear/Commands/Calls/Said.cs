@@ -22,7 +22,7 @@ internal static class Said
         new("--store")
         {
             HelpName = "FILE",
-            Description = Words.HelpStore,
+            Description = "the shop's file; usually the one in your data folder",
             Recursive = true,
         };
 
@@ -30,7 +30,7 @@ internal static class Said
         Option<LengthUnit?>(
                 "--units",
                 "mm|in",
-                Words.HelpUnits,
+                "the unit of bare sizes and of what is shown, for this command",
                 (it, text) =>
                     text == "mm" ? LengthUnit.Mm
                     : text == "in" ? LengthUnit.Inch
@@ -40,21 +40,25 @@ internal static class Said
             .Offering(["mm", "in"]);
 
     public static Option<string?> As { get; } =
-        Text("--as", "text|csv|json", Words.HelpAs).Everywhere().Offering(["text", "csv", "json"]);
+        Text("--as", "text|csv|json", "how the result comes out; csv and json are always mm")
+            .Everywhere()
+            .Offering(["text", "csv", "json"]);
 
-    public static Option<DateOnly?> On { get; } = Day("--on", Words.HelpOn).Everywhere();
+    public static Option<DateOnly?> On { get; } =
+        Day("--on", "the day it happened, as 2026-05-01; usually today").Everywhere();
 
-    public static Option<bool> Alone { get; } = Switch("--alone", Words.HelpAlone).Everywhere();
+    public static Option<bool> Alone { get; } =
+        Switch("--alone", "write even where the disk has no locks: nobody else has this shop open").Everywhere();
 
-    public static Option<string?> By { get; } = Name("--by", "NAME", Words.HelpBy);
+    public static Option<string?> By { get; } = Name("--by", "NAME", "who did it");
 
     public static Option<string?> Looked { get; } = Name("--by", "NAME", "who looked");
 
     public static Option<string?> Note { get; } =
-        Option("--note", "TEXT", Words.HelpNote, (it, text) => Free(it, "--note", text, FreeText.NoteFault(text)));
+        Option("--note", "TEXT", "a note", (it, text) => Free(it, "--note", text, FreeText.NoteFault(text)));
 
     public static Option<string?> Session { get; } =
-        Text("--session", "SESSION", Words.HelpSession).Offering(shop => shop.Sessions.Keys);
+        Text("--session", "SESSION", "the session's name, such as 2026-05-01").Offering(shop => shop.Sessions.Keys);
 
     /// <summary>A pattern of the shop.</summary>
     public static Option<string?> Pattern(string description) =>
@@ -71,8 +75,10 @@ internal static class Said
         );
 
     /// <summary>A tool's mark.</summary>
-    public static Argument<ToolMark> Tool(string name = "TOOL", string description = Words.HelpMark) =>
-        Argument(name, description, (it, text) => MarkOf(it, text).GetValueOrDefault()).Offering(Marks);
+    public static Argument<ToolMark> Tool(
+        string name = "TOOL",
+        string description = "the mark stamped on the tool, such as R3"
+    ) => Argument(name, description, (it, text) => MarkOf(it, text).GetValueOrDefault()).Offering(Marks);
 
     /// <summary>A new tool's mark, or a new one of an old tool.</summary>
     public static Argument<ToolMark> NewMark(string name, string description) =>

@@ -9,6 +9,10 @@ namespace ToolWear.Commands.Calls;
 /// <remarks>Verbs are made once and hold nothing of a call; the site comes with what is parsed.</remarks>
 internal sealed class Verb : Command
 {
+    /// <summary>What help says of verbs that print sheets.</summary>
+    public const string MakesSheet =
+        "--as html makes a sheet to print, black on white, A4 or Letter: toolwear ... --as html > sheet.html";
+
     private readonly string help;
 
     public Verb(

@@ -47,7 +47,7 @@ internal static class CloseSessionVerb
         );
         foreach ((OrderDescribed before, OrderDescribed after) in deed.Orders)
         {
-            call.PrintLine(counts ? Words.CountedOff(before, after) : Words.NotCountedOff(before, heads!.Value));
+            call.PrintLine(counts ? Words.CountedOff(before, after) : NotCountedOff(before, heads!.Value));
         }
 
         foreach (string trouble in bench.BackUp())
@@ -55,4 +55,7 @@ internal static class CloseSessionVerb
             call.Warn(trouble);
         }
     }
+
+    private static string NotCountedOff(OrderDescribed order, int heads) =>
+        $"order {order.Order} still has {order.Heads} {order.Pattern} to go: --count-off would have taken {Words.CountOf(heads, "head")} off; order {(order.Order.Contains(' ', StringComparison.Ordinal) ? $"'{order.Order}'" : order.Order)} --heads N sets it";
 }

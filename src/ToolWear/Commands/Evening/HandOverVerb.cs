@@ -23,7 +23,7 @@ internal static class HandOverVerb
             "hand-over --pattern hatchet --as html",
             [Pattern],
             Run,
-            Words.HelpSheet,
+            Verb.MakesSheet,
             "html"
         );
 
@@ -33,12 +33,8 @@ internal static class HandOverVerb
             call.Get(Pattern)
             ?? call.Shop.OpenSession?.Opened.Pattern
             ?? LastTime.Pattern(call.Shop)
-            ?? throw RefusedException.WrongData(Words.NoPatternYet);
-        if (!call.Shop.Patterns.ContainsKey(pattern))
-        {
-            throw RefusedException.WrongData(Words.NoSuchPattern(pattern, call.Shop.Patterns.Keys));
-        }
-
+            ?? throw RefusedException.WrongData(NoPatternYet);
+        _ = Call.Named("pattern", call.Shop.Patterns, pattern);
         ShopForecasts forecasts = call.Forecasts;
         Table table = HandOverTable.Of(forecasts, pattern, call.Units);
         if (table.Rows.IsEmpty)
@@ -59,4 +55,7 @@ internal static class HandOverVerb
             "\n" + cautions
         );
     }
+
+    private static string NoPatternYet =>
+        "no session has a pattern yet: name one with --pattern, as patterns.csv or the screens entered it";
 }

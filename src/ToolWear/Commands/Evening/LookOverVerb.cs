@@ -1,5 +1,6 @@
 using System.CommandLine;
 using ToolWear.Commands.Calls;
+using ToolWear.Core.Deeds;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Tools;
 
@@ -25,7 +26,7 @@ internal static class LookOverVerb
         Finding finding = call.Get(Found);
         call.Record(new ToolLookedOver(call.Get(Tool), call.On, finding, call.Get(Said.Looked), call.Get(Said.Note)));
         call.Warn(Words.FindingCaution);
-        if (finding is Finding.Soft or Finding.GlassHard or Finding.Stuck or Finding.Cracked)
+        if (LookingOver.MayBeOverheated(finding))
         {
             call.Warn(Words.OverheatedCaution);
         }

@@ -30,25 +30,21 @@ internal static class OpenSessionVerb
             Run
         );
 
-    private static bool IsBlind(Shop shop, string? pattern) =>
-        pattern is not null && shop.Patterns[pattern].Stages.Any(stage => stage.Work is Work.Slitting or Work.Opening);
+    private static bool IsBlind(PatternDescribed pattern) =>
+        pattern.Stages.Any(stage => stage.Work is Work.Slitting or Work.Opening);
 
     private static void Run(Call call)
     {
         call.ToWrite();
         string? pattern = call.Get(Pattern);
-        if (pattern is not null && !call.Shop.Patterns.ContainsKey(pattern))
-        {
-            throw RefusedException.WrongData(Words.NoPattern(pattern, call.Shop));
-        }
-
+        PatternDescribed? described = pattern is null ? null : Call.Named("pattern", call.Shop.Patterns, pattern);
         string name = SessionNames.Next(call.Shop, call.On);
         Care care = new(call.Get(Lubricant), call.Get(Cooling), call.Get(Blows));
         call.Record(new SessionOpened(name, call.On, pattern, care, call.Get(Hand), call.Get(Said.Note)));
         call.PrintLine($"session {name} is open");
         call.Warn(Words.HammerCaution);
         call.Warn(Words.AnySteelCaution);
-        if (call.Has(Lubricant) || IsBlind(call.Shop, pattern))
+        if (call.Has(Lubricant) || (described is not null && IsBlind(described)))
         {
             call.Warn(Words.BlindHoleCaution);
         }

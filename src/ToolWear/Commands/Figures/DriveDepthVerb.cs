@@ -103,7 +103,7 @@ internal static class DriveDepthVerb
         EyeDescribed? eye = tool.Eye is { } name ? shop.Eyes.GetValueOrDefault(name) : null;
         TaperedDrift drift =
             DriftOutlooks.TaperedOf(shop, tool, eye, shop.Settings.NoseRoom)
-            ?? throw RefusedException.WrongData(Words.NoMarkOf(tool.Mark));
+            ?? throw RefusedException.WrongData(NoMarkOf(tool.Mark));
         return call.Get(NoseRoom) is { } room ? drift.WithNoseRoom(room) : drift;
     }
 
@@ -111,10 +111,16 @@ internal static class DriveDepthVerb
     {
         EyeDescribed eye = Described(shop, tool);
         return !DriftOutlooks.IsJudged(tool.Tool.Place)
-            ? throw RefusedException.WrongData(Words.EyeNotFinished(tool.Mark))
+            ? throw RefusedException.WrongData(EyeNotFinished(tool.Mark))
             : DriftOutlooks.WantedOf(shop, eye).Judged
                 ?? throw RefusedException.WrongData(
                     $"eye {eye.Name}: its least and greatest length and width are not all entered"
                 );
     }
+
+    private static string NoMarkOf(Core.Tools.ToolMark tool) =>
+        $"{tool}: where its width is measured from the shank mark, or the station where its full-size part begins, is not entered";
+
+    private static string EyeNotFinished(Core.Tools.ToolMark tool) =>
+        $"{tool} does not make the finished eye: only a finish drift is driven to the eye's tolerance";
 }

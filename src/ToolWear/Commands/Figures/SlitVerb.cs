@@ -63,8 +63,7 @@ internal static class SlitVerb
 
     private static void OfEye(Call call, string name, SlitTool tool, double edge)
     {
-        EyeDescribed eye =
-            call.Shop.Eyes.GetValueOrDefault(name) ?? throw RefusedException.WrongData(Words.NoEye(name, call.Shop));
+        EyeDescribed eye = Call.Named("eye", call.Shop.Eyes, name);
         if (
             !Section.TryMake(
                 eye.Section,

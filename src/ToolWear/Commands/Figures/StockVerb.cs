@@ -70,7 +70,7 @@ internal static class StockVerb
                 new("mass_kg", "Weight, kg", Cell.Of(stock.MassKg, Call.Decimals(2))),
                 new("length_mm", "Length of bar, mm", Cell.Of(stock.LengthMm, Call.Decimals(0))),
             ]),
-            stock.MustBeUpset ? Words.MustBeUpset + "\n" : ""
+            stock.MustBeUpset ? "The bar is smaller than the tool's largest section: it has to be upset." + "\n" : ""
         );
     }
 

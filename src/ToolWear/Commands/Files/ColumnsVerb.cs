@@ -24,9 +24,12 @@ internal static class ColumnsVerb
         Table table = ColumnTable.Columns.Over(ColumnTable.All.Where(column => name is null || column.Name == name));
         if (table.Rows.IsEmpty)
         {
-            throw RefusedException.WrongData(Words.NoSuchColumn(name!));
+            throw RefusedException.WrongData(NoSuchColumn(name!));
         }
 
         call.Print(table);
     }
+
+    private static string NoSuchColumn(string name) =>
+        $"no file and no result has a column {name}: \"toolwear columns\" lists them all";
 }

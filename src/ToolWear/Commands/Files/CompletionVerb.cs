@@ -21,6 +21,8 @@ internal static class CompletionVerb
             "completion bash",
             [Shell],
             call => call.Print(call.Get(Shell)!),
-            Words.HelpCompletion
+            "bash: toolwear completion bash > ~/.local/share/bash-completion/completions/toolwear\n"
+                + "zsh:  toolwear completion zsh > a folder of $fpath, as _toolwear\n"
+                + "fish: toolwear completion fish > ~/.config/fish/completions/toolwear.fish"
         );
 }

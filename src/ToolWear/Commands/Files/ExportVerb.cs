@@ -48,9 +48,12 @@ internal static class ExportVerb
         int stages = call.Shop.Sessions.Values.Count(session => !session.HeadsByStage.IsEmpty);
         if (stages > 0)
         {
-            call.Warn(Words.HeadsByStageStay(stages));
+            call.Warn(HeadsByStageStay(stages));
         }
 
         call.PrintLine($"{files.Count} files written to {call.Get(Folder)}");
     }
+
+    private static string HeadsByStageStay(int sessions) =>
+        $"heads by stage of {(sessions == 1 ? "one session" : $"{sessions} sessions")} have no column and stay behind; backup takes them along";
 }

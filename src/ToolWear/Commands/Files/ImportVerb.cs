@@ -23,7 +23,7 @@ internal static class ImportVerb
             Run,
             "All or nothing: what is wrong is listed by file, line and column. The folder is one that export wrote, or one\n"
                 + "made like it. A table of the tools you have is a CSV file with a header row and these columns, sizes in mm:\n"
-                + $"{Words.ToolsInUseColumns}."
+                + $"{ToolsInUseColumns}."
         );
 
     private static void Run(Call call)
@@ -59,4 +59,8 @@ internal static class ImportVerb
             throw RefusedException.WrongData(refusal);
         }
     }
+
+    private const string ToolsInUseColumns =
+        "tool, form, size_mm (now); where known eye, place, section, steel, gauge, wears, scrap_mm, made_mm, "
+        + "heats_before, heats_before_how, guess_heats, on, peg, note";
 }

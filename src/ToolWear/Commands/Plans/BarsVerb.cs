@@ -1,5 +1,6 @@
 using System.CommandLine;
 using ToolWear.Commands.Calls;
+using ToolWear.Core.Ledger;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Planning;
 using ToolWear.Results;
@@ -31,10 +32,7 @@ internal static class BarsVerb
             return;
         }
 
-        if (!call.Shop.Bars.TryGetValue(name, out Core.Ledger.BarDescribed? named))
-        {
-            throw RefusedException.WrongData(Words.NoSuchBar(name, call.Shop.Bars.Keys));
-        }
+        BarDescribed named = Call.Named("bar", call.Shop.Bars, name);
 
         Table cuts = BarTable.Cuts.Over(BarCuts.Of(call.Shop, named).Cuts, units);
         call.Print(

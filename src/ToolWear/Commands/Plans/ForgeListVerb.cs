@@ -42,7 +42,7 @@ internal static class ForgeListVerb
             "forge-list --sure 0.9 --until 2027-01-31",
             [Sure, Until, IfSure, IfLost, IfHeads],
             Run,
-            Words.HelpSheet,
+            Verb.MakesSheet,
             "html"
         );
 

@@ -60,9 +60,7 @@ internal static class HeatSplitVerb
         if (call.Get(Pattern) is { } name)
         {
             call.Without("goes without --pattern", RoughCost, RoughLife, FinishCost, FinishLife);
-            PatternDescribed pattern =
-                call.Shop.Patterns.GetValueOrDefault(name)
-                ?? throw RefusedException.WrongData(Words.NoPattern(name, call.Shop));
+            PatternDescribed pattern = Call.Named("pattern", call.Shop.Patterns, name);
             ShopLives lives = new(call.Forecasts);
             double rough = AHeat(lives, pattern, Place.Rough) + heat;
             double finish = AHeat(lives, pattern, Place.Finish) + heat;
@@ -108,7 +106,7 @@ internal static class HeatSplitVerb
                 new("rough_heats_that_help", "Rough heats that take 2/3 away", Cell.Of(falls.Helps, money)),
                 new("sessions", "Sessions it rests on", Cell.Of(falls.Sessions, n => n > 0 ? Words.About(n) : "given")),
             ]),
-            $"\n{Words.SplitBasis}\n"
+            $"\n{SplitBasis}\n"
         );
     }
 
@@ -118,7 +116,7 @@ internal static class HeatSplitVerb
             .Stages.Where(stage => stage.Place == place && stage.Form is not null)
             .Select(stage => (ToolPlace?)new ToolPlace(stage.Eye, stage.Place, stage.Form!.Name))
             .FirstOrDefault();
-        return tools is not { } there ? throw RefusedException.WrongData(Words.NoStageAt(pattern.Pattern, place))
+        return tools is not { } there ? throw RefusedException.WrongData(NoStageAt(pattern.Pattern, place))
             : ToolingCosts.AHeat(PlaceCost.Usual(lives.Shop, there).Total, lives.At(there).NewLife) is Estimate aHeat
                 ? aHeat.Value
             : throw RefusedException.WrongData(Words.NoCostOf(there));
@@ -128,7 +126,7 @@ internal static class HeatSplitVerb
         FinishHeatsFit.Of(FinishHeatsFit.InSessions(shop, pattern)) switch
         {
             FinishHeatsFit fit => fit,
-            NotEnoughData missing => throw RefusedException.WrongData(Words.SplitMissing(missing)),
+            NotEnoughData missing => throw RefusedException.WrongData(SplitMissing(missing)),
             _ => throw new InvalidOperationException("neither a fit nor a reason"),
         };
 
@@ -138,4 +136,13 @@ internal static class HeatSplitVerb
             : null;
 
     private static string? AboveZero(double life) => life > 0 ? null : "heats above zero";
+
+    private const string SplitBasis =
+        "The cheaper of the two whole numbers about the best. A drift's heat costs its making over its life, and fuel and time.";
+
+    private static string NoStageAt(string pattern, Place place) =>
+        $"pattern {pattern} has no stage with a {Places.Words.Word(place)} tool";
+
+    private static string SplitMissing(NotEnoughData missing) =>
+        $"{Words.Missing(missing)} Give --least, --more and --helps.";
 }

@@ -60,10 +60,13 @@ internal static class OrderVerb
         call.Print(
             OrderTable.Of(book),
             book.Orders.IsEmpty ? $"{Words.NoOrders}\n" : "",
-            $"\n{late}{capacities}{Words.DoneByBasis}\n"
+            $"\n{late}{capacities}{DoneByBasis}\n"
         );
     }
 
     private static RefusedException Missing(Option option) =>
         RefusedException.WrongUsage($"a new order wants {option.Name} too");
+
+    private const string DoneByBasis =
+        "Done by: the day of the last head if the hammer runs on its days (set hammer_days) and the first due comes first.";
 }

@@ -29,7 +29,7 @@ internal static class PlanOfStore
                 "csv" => Rows(list).ToCsv(),
                 _ => heading
                     + Rows(list).ToText()
-                    + $"\n{Words.HeatsAHeadHeading}\n\n{HeatsAHeadTable.Of(OrderBook.Of(call.Shop, call.On)).ToText()}"
+                    + $"\n{HeatsAHeadHeading}\n\n{HeatsAHeadTable.Of(OrderBook.Of(call.Shop, call.On)).ToText()}"
                     + Below(list),
             }
         );
@@ -125,4 +125,7 @@ internal static class PlanOfStore
 
     private static string? PlaceWord(ToolPlace tools) =>
         tools.Place == Place.None ? null : Places.Words.Word(tools.Place);
+
+    private const string HeatsAHeadHeading =
+        "Heats a head at each stage, as worked; weighted as they count on the tool. Records count from two sessions on.";
 }

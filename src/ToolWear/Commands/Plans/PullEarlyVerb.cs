@@ -1,5 +1,6 @@
 using System.CommandLine;
 using ToolWear.Commands.Calls;
+using ToolWear.Core.Measure;
 using ToolWear.Core.Planning;
 using ToolWear.Core.Planning.Decisions;
 using ToolWear.Core.Planning.Lives;
@@ -80,7 +81,7 @@ internal static class PullEarlyVerb
         call.Print(
             new Calculated([
                 new("tool", "Tool", Cell.Of(tool.Mark.Text)),
-                new("answer", "Answer", Cell.Of(Words.PullWord(answer), Words.PullAnswer(answer))),
+                new("answer", "Answer", Cell.Of(PullWord(answer), PullAnswer(answer))),
                 new("pull_at_heats", "Pull such tools at", Cell.Of(age?.AtHeats)),
                 new("cost_a_heat", "Cost a heat so", Cell.Of(age?.CostAHeat, money)),
                 new("run_to_failure_a_heat", "Run till they fail", Cell.Of(age?.RunToFailureAHeat, money)),
@@ -139,4 +140,24 @@ internal static class PullEarlyVerb
             ])
         );
     }
+
+    private static string PullWord(EarlyPulling answer) =>
+        answer.Before is ChangeBeforeSession before
+            ? before.Change
+                ? "change it"
+                : "keep it"
+            : "not enough data";
+
+    private static string PullAnswer(EarlyPulling answer) =>
+        (answer.Before, answer.Age) switch
+        {
+            (ChangeBeforeSession { Change: true }, _) => "change it before the session",
+            (ChangeBeforeSession, AgeReplacement { AtHeats: { } at }) when answer.HeatsFromNew < at =>
+                $"keep it; pull such tools at about {Words.About(at)} heats from new",
+            (ChangeBeforeSession, AgeReplacement { AtHeats: { } at }) =>
+                $"keep it for this session, though it is past the {Words.About(at)} heats at which such tools are best pulled",
+            (ChangeBeforeSession, _) => "keep it, and use such tools to their limit",
+            (NotEnoughData missing, _) => $"{Words.Missing(missing)} Use it to its limit.",
+            _ => "use it to its limit",
+        };
 }

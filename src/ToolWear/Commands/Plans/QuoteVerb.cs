@@ -114,12 +114,10 @@ internal static class QuoteVerb
         string name = call.Get(Named) ?? Unnamed;
         return (call.Get(Eye), call.Get(SectionOption), call.Get(Handle)) switch
         {
-            ({ } eye, null, null) when call.Get(Named) is null => call.Shop.Eyes.GetValueOrDefault(eye)
-                ?? throw RefusedException.WrongData(Words.NoEye(eye, call.Shop)),
+            ({ } eye, null, null) when call.Get(Named) is null => Call.Named("eye", call.Shop.Eyes, eye),
             (null, { } section, null) => OfSection(name, section, call.Get(Taper) ?? 0),
             (null, null, { } handle) => HandleEye.Of(
-                call.Shop.Handles.GetValueOrDefault(handle)
-                    ?? throw RefusedException.WrongData(Words.NoHandle(handle, call.Shop)),
+                Call.Named("handle", call.Shop.Handles, handle),
                 name,
                 call.Get(Shape) ?? SectionKind.Oval
             ),

@@ -20,7 +20,7 @@ internal static class YearVerb
             int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out int year)
             && year is > 1000 and < 9999
                 ? year
-                : it.Refuse<int?>(Words.NoSuchYear(text))
+                : it.Refuse<int?>(NoSuchYear(text))
     );
 
     public static Verb Verb { get; } =
@@ -39,7 +39,7 @@ internal static class YearVerb
         ImmutableArray<int> years = ShopYear.Years(call.Shop, call.On);
         if (!years.Contains(wanted))
         {
-            throw RefusedException.WrongData(Words.NoYear(wanted, years[0], years[^1]));
+            throw RefusedException.WrongData(NoYear(wanted, years[0], years[^1]));
         }
 
         ToolingCosts costs = ToolingCosts.Of(new ShopLives(call.Forecasts));
@@ -55,11 +55,11 @@ internal static class YearVerb
     }
 
     private static string Text(ShopYear year) =>
-        Part(Words.YearTools, YearTables.Lives(year), Words.NoToolsThen)
-        + $"{Words.YearBasis}\n\n"
+        Part("Tools by place and steel", YearTables.Lives(year), Words.NoToolsThen)
+        + $"{YearBasis}\n\n"
         + Part(Words.YearCauses, YearTables.Causes(year), Words.NothingScrapped)
         + Part(Words.YearHeads, YearTables.Heads(year), Words.NothingForged)
-        + $"{Words.YearMeasuredHeading}\n\n{YearTables.Measured(year).ToText()}\n{Words.YearHeatsBasis}\n";
+        + $"{Words.YearMeasuredHeading}\n\n{YearTables.Measured(year).ToText()}\n{YearHeatsBasis}\n";
 
     private static string Part(string heading, Table table, string none) =>
         $"{heading}\n\n{(table.Rows.IsEmpty ? none + "\n" : table.ToText())}\n";
@@ -78,4 +78,20 @@ internal static class YearVerb
         YearTables.Measured(year).Write(json);
         json.WriteEndObject();
     }
+
+    private const string YearBasis =
+        "Half last: half of such tools have ended by so many weighted heats from new, by all records to the end of the\n"
+        + "year; tools that go on working count for the heats they have; nineteen times in twenty it lies between from\n"
+        + "and to. Tools whose heats before nobody knows are left out there.";
+
+    private const string YearHeatsBasis =
+        "A reading followed: heats, weighted by their work, after which the tool was read before it was reworked or scrapped.";
+
+    private static string NoSuchYear(string text) => $"YEAR \"{text}\": a year such as 2026";
+
+    private static string NoYear(int year, int first, int last) =>
+        string.Create(
+            CultureInfo.InvariantCulture,
+            $"the records hold nothing of {year}: they reach from {first} to {last}"
+        );
 }

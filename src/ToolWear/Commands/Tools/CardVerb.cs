@@ -19,7 +19,7 @@ internal static class CardVerb
             "card H5",
             [Tool],
             Run,
-            Words.HelpDrawing,
+            "--as html makes a sheet to print, --as svg a drawing: toolwear ... --as html > sheet.html",
             "svg",
             "html"
         );

@@ -63,7 +63,7 @@ internal static class EyesVerb
         ];
         if (rows.Length == 0 && name is not null)
         {
-            throw RefusedException.WrongData(Words.NoSuchEye(name, shop.Eyes.Keys.Concat(shop.Handles.Keys)));
+            throw RefusedException.WrongData(Call.NoSuch("eye", name, shop.Eyes.Keys.Concat(shop.Handles.Keys)));
         }
 
         if (call.Format == "text")

@@ -14,7 +14,7 @@ internal static class ForecastVerb
     private static readonly Option<double?> Harder = Said.Number(
         "--harder",
         "C",
-        Words.HelpHarder,
+        "how hard the planned work is: above 1 harder than usual, below 1 lighter, 0.1 to 10",
         load =>
             load is < LeastLoad or > MostLoad
                 ? $"a number from {LeastLoad} to {MostLoad}, such as 1.5 for work half as hard again as usual"
@@ -36,8 +36,11 @@ internal static class ForecastVerb
         ShopForecasts forecasts = call.Forecasts;
         call.Print(
             ForecastTable.Of(forecasts.InService.SelectMany(tool => tool.Gauges), call.Units, load),
-            Words.ShopHeading(call.Shop, call.Units) + Words.LoadHeading(load),
+            Words.ShopHeading(call.Shop, call.Units) + LoadHeading(load),
             $"\n{Words.LeftExplained}\n{Words.NotFollowedMark} {Words.NotFollowed}\n{Words.ForecastBasis}\n{Words.ForecastCaution}\n"
         );
     }
+
+    private static string LoadHeading(double load) =>
+        load == 1 ? "" : $"Heats left of work {load} times as hard as usual; heats and wear so far as they were\n\n";
 }

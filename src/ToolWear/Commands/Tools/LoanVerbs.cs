@@ -43,7 +43,7 @@ internal static class LoanVerbs
         ImmutableArray<Loan> loans = Loan.All(call.Shop, call.On);
         if (loans.IsEmpty && call.Format == "text")
         {
-            call.PrintLine(Words.NoneLent);
+            call.PrintLine("no tool is lent out");
             return;
         }
 

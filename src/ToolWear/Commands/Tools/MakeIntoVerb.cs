@@ -100,7 +100,7 @@ internal static class MakeIntoVerb
         ShopForecasts forecasts = call.Forecasts;
         MadeInto into =
             MadeInto.Of(forecasts, forecasts.Of(tool.Id), cleanUp)
-            ?? throw RefusedException.WrongData(Words.NoSectionOf(tool.Mark));
+            ?? throw RefusedException.WrongData(NoSectionOf(tool.Mark));
         ImmutableArray<string> cautions = EyeText.Cautions(into);
         Table table = MadeIntoTable.Of(into.All, call.Units);
         call.Print(
@@ -114,4 +114,7 @@ internal static class MakeIntoVerb
             before: string.Concat(cautions.Select(caution => caution + "\n")) + (cautions.IsEmpty ? "" : "\n")
         );
     }
+
+    private static string NoSectionOf(Core.Tools.ToolMark tool) =>
+        $"{tool} is no drift in the shop, or its section, length and width are not all known";
 }

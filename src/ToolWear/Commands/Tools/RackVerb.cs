@@ -18,7 +18,7 @@ internal static class RackVerb
             Run,
             "Worn of limit in the shop's unit; heats left about, and nine times in ten between; > stands before the tool to\n"
                 + "take next.\n"
-                + Words.HelpSheet,
+                + Verb.MakesSheet,
             "html"
         );
 

@@ -44,7 +44,7 @@ internal static class ScrapVerb
         {
             LengthUnit units = call.Units;
             call.Warn(
-                Words.CouldHaveBeen(
+                CouldHaveBeen(
                     call.Get(Tool).Text,
                     string.Join("; ", could.Offers.Take(3).Select(offer => Words.OfferInWords(offer, units)))
                 )
@@ -60,4 +60,7 @@ internal static class ScrapVerb
         ShopForecasts forecasts = ShopForecasts.Of(before);
         return before.TryFind(mark, out ToolInShop? tool) ? MadeInto.Of(forecasts, forecasts.Of(tool.Id)) : null;
     }
+
+    private static string CouldHaveBeen(string tool, string into) =>
+        $"{tool} could still be made into: {into}. {Words.MakeIntoCaution} If it is: add the new tool, cross this entry out, and scrap {tool} made-into --into the new mark.";
 }

@@ -24,18 +24,14 @@ internal static class SeriesVerb
 
     private static void Run(Call call)
     {
-        if (!call.Shop.Eyes.TryGetValue(call.Get(Eye)!, out EyeDescribed? eye))
-        {
-            throw RefusedException.WrongData(Words.NoSuchEye(call.Get(Eye)!, call.Shop.Eyes.Keys));
-        }
-
+        EyeDescribed eye = Call.Named("eye", call.Shop.Eyes, call.Get(Eye)!);
         if (!SeriesPlan.TryFor(call.Shop, eye, out SeriesPlan? plan, out string? refusal))
         {
             throw RefusedException.WrongData(refusal);
         }
 
         LengthUnit units = call.Units;
-        string proposed = plan.Tools.Any(tool => !tool.IsEntered) ? Words.SeriesIsProposed + "\n\n" : "";
+        string proposed = plan.Tools.Any(tool => !tool.IsEntered) ? "* is proposed and not entered yet." + "\n\n" : "";
         IEnumerable<string> stock = plan.Tools.Select(tool => Words.StockSentence(tool, units));
         IEnumerable<string> slit = Words.SlitSentences(plan, units).Select(each => each.Sentence);
         string nesting = string.Concat(
