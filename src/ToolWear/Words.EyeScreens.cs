@@ -253,7 +253,7 @@ public static partial class Words
         {
             string length = SizeShown.Eye(Length.FromMm(slit.LengthMm), units);
             yield return (
-                $"The slit of {length} stretches by {WholePercent(slit.StretchShare)} round the eye.",
+                $"The slit of {length} stretches by {Results.Quantity.Share.Show(slit.StretchShare, units)} round the eye.",
                 Ink.Plain
             );
             if (slit.Warning is { } warning)

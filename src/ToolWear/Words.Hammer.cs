@@ -88,6 +88,6 @@ public static partial class Words
 
     internal static string OneLine(string text) => text.ReplaceLineEndings(" ");
 
-    private static bool IsAirHardening(string? steel) =>
+    internal static bool IsAirHardening(string? steel) =>
         steel is not null && AirHardening.Contains(steel.Trim().ToUpperInvariant(), StringComparer.Ordinal);
 }

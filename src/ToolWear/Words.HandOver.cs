@@ -8,15 +8,4 @@ public static partial class Words
         "Shows a helper what to take, in order: how deep a drift goes, how it is cooled, when to stop.";
     internal const string AboutHandOver =
         "For a helper: the tools to take for tonight's pattern, in the order of its stages; from which peg, after how many heats to stop, how deep to drive from the shank mark, how to cool. The verb hand-over prints the same.";
-
-    internal static string HandOverStep(string step, string tool, string what, string stage, string work) =>
-        $"{step}  {tool}  {what}: {stage}{(stage == work ? "" : $", {work}")}";
-
-    internal static string HandOverTake(string peg, string steel, string stop, string mark) =>
-        $"from {(peg == "-" ? "no peg noted" : peg)}, {(steel == "-" ? UnknownSteel : steel)}; stop at heats: {stop}{(mark == "-" ? "" : $"; drive to: {mark}")}";
-
-    internal static string HandOverCool(string cooling) => $"cooling: {cooling}";
-
-    internal static string HandOverJudged(string verdict, string lookedOver, string then) =>
-        $"{verdict}; looked over: {lookedOver}{(then == "-" ? "" : $"; then take: {then}")}";
 }

@@ -3,7 +3,7 @@ using System.Globalization;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Shops;
-using ToolWear.Results;
+using ToolWear.Results.Tools;
 
 namespace ToolWear;
 

@@ -1,5 +1,3 @@
-using ToolWear.Core.Ledger;
-using ToolWear.Core.Measure;
 using ToolWear.Core.Tools;
 
 namespace ToolWear;
@@ -28,43 +26,8 @@ public static partial class Words
     internal const string StopAtOnce =
         "Stop at once, whatever the count: at a crack, a bend, a chip, a loose handle, a mushroomed struck end, a drift that sticks.";
 
-    internal const string NoToolToTake = "none to take: look at the tool rack";
-    internal const string StopNow = "0: near its limit";
-
-    // common practice, no source: the caution at the hammer, tool by tool
-    internal const string CoolInAirOnly = "air only, no water; warm it first";
-    internal const string CoolUnknown = "air only, no water: steel unknown";
-
     internal static string HandOverPattern(string pattern) => $"Pattern {pattern}";
 
     internal static string NoStages(string pattern) =>
         $"pattern {pattern} has no stage that names a form of tool: nothing to hand over";
-
-    internal static string CoolingOf(Tool tool, Cooling? cooling)
-    {
-        string usual = cooling is { } word ? Care.CoolingWords.Word(word) : "as usual";
-        return IsAirHardening(tool.Steel) ? CoolInAirOnly
-            : tool.Steel is null ? CoolUnknown
-            : cooling is Cooling.DipWhenBlack or null ? $"{usual}; water only when black"
-            : usual;
-    }
-
-    /// <summary>The size at which a tool is done, as a smith reads it off a rule and off a caliper.</summary>
-    /// <param name="gauge">The gauge mark.</param>
-    /// <param name="units">The unit for people.</param>
-    /// <returns>For example "width under 12.80"; in inches "width under 1/2 (0.504)"; null where none is set.</returns>
-    internal static string? ScrapAt(GaugeMark gauge, LengthUnit units)
-    {
-        if (gauge.ScrapSize is not { } scrap)
-        {
-            return null;
-        }
-
-        string size = SizeShown.Caliper(scrap, units);
-        string fraction = units == LengthUnit.Inch ? $"{SizeShown.Eye(scrap, units)} ({size})" : size;
-        return $"{gauge.Name} {(gauge.Wears == Wears.Smaller ? "under" : "over")} {fraction}";
-    }
-
-    internal static string DeeperMark(string mark, string deeper, double deeperMm) =>
-        $"{mark} ({deeper} {(deeperMm < 0 ? "less" : "deeper")})";
 }

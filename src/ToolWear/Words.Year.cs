@@ -1,5 +1,4 @@
 using System.Globalization;
-using ToolWear.Core.Measure;
 using ToolWear.Results;
 
 namespace ToolWear;
@@ -13,7 +12,6 @@ public static partial class Words
     internal const string NothingScrapped = "nothing in this year";
     internal const string NothingForged = "no session in this year";
     internal const string NoToolsThen = "no tool in this year";
-    internal const string NoPatternNamed = "no pattern";
     internal const string DoesYear =
         "Looks back on a year: how long tools lasted by place and steel, what ended them, heads, cost a head, how much was measured.";
     internal const string DoesAnotherYear = "Shows the year before or after.";
@@ -26,11 +24,6 @@ public static partial class Words
     internal const string YearBasisShort =
         "Half last: half of such tools have ended by so many heats from new, by all records to the end of the year (in brackets: nineteen times in twenty between).";
 
-    internal static string NotEnough(NotEnoughData missing) =>
-        string.Create(CultureInfo.InvariantCulture, $"not enough data, {missing.Has} of {missing.Needs}");
-
-    internal static string InHundred(double share) => (100 * share).ToString("0", CultureInfo.InvariantCulture);
-
     internal static string HeadsInSessions(Cell heads, Cell sessions, Cell uncounted) =>
         $"{(heads.IsNumber ? $"{heads.Shown} heads" : "heads not counted")} in {sessions.Shown} "
         + (sessions.Number is 1 ? "session" : "sessions")
@@ -38,8 +31,8 @@ public static partial class Words
 
     internal static string HeadCosts(Cell cost) => cost.IsNumber ? $"{cost.Shown} each" : "no cost";
 
-    internal static string MeasuredInYear(Calculated measured) =>
-        $"{measured["readings"].Shown} readings, looked over {measured["looked_over"].Shown} times; of {measured["heats"].Shown} heats worked a reading followed {measured["heats_read"].Shown}"
-        + (measured["share_read"].IsNumber ? $", {measured["share_read"].Shown} in 100" : "")
+    internal static string MeasuredInYear(System.Collections.Immutable.ImmutableArray<Cell> measured) =>
+        $"{measured[0].Shown} readings, looked over {measured[1].Shown} times; of {measured[2].Shown} heats worked a reading followed {measured[3].Shown}"
+        + (measured[4].IsNumber ? $", {measured[4].Shown} in 100" : "")
         + ". Heats are weighted by their work.";
 }

@@ -42,13 +42,16 @@ public sealed class SisterForecasts
         int taught = kind.Count(history => history.Teaches);
         ImmutableArray<Estimated> tools =
         [
-            .. kind.Select((history, i) => 
-                Missing(history)
-                ?? (Estimated)(Of(pool, place[i], history, traits) with
-                {
-                    UsualHeats = history.GuessHeats * usual[pool.Tools[place[i]].Group],
-                    Teachers = taught - (history.Teaches ? 1 : 0),
-                })
+            .. kind.Select(
+                (history, i) =>
+                    Missing(history)
+                    ?? (Estimated)(
+                        Of(pool, place[i], history, traits) with
+                        {
+                            UsualHeats = history.GuessHeats * usual[pool.Tools[place[i]].Group],
+                            Teachers = taught - (history.Teaches ? 1 : 0),
+                        }
+                    )
             ),
         ];
         return new SisterForecasts(tools, kind.Any(WasFollowed));

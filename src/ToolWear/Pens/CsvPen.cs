@@ -9,7 +9,7 @@ internal static class CsvPen
     /// <summary>The whole file with its header.</summary>
     public static string ToCsv(this Table table)
     {
-        (string Name, int Index)[] files = [.. table.InFiles()];
+        (string Name, int Index)[] files = [.. table.InFiles];
         return CsvTable.ToText(
             files.Select(column => column.Name),
             table.Rows.Select(row => (IReadOnlyList<CsvCell>)[.. files.Select(column => ToCsvCell(row[column.Index]))])

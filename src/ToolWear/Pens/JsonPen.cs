@@ -30,16 +30,22 @@ internal static class JsonPen
         return Encoding.UTF8.GetString(bytes.WrittenSpan) + "\n";
     }
 
-    /// <summary>A list of objects.</summary>
+    /// <summary>A list of objects, or the one object.</summary>
     public static string ToJson(this Table table) => Of(table.Write);
 
     /// <summary>An object a row, each on a line of its own; empty where there is no row.</summary>
     public static string ToJsonLines(this Table table) =>
         string.Concat(table.Rows.Select(row => Of(json => table.Write(json, row), isIndented: false)));
 
-    /// <summary>Writes a list of objects.</summary>
+    /// <summary>Writes a list of objects, or the one object.</summary>
     public static void Write(this Table table, Utf8JsonWriter json)
     {
+        if (table.IsOne)
+        {
+            table.Write(json, table.Rows[0]);
+            return;
+        }
+
         json.WriteStartArray();
         foreach (ImmutableArray<Cell> row in table.Rows)
         {
@@ -53,7 +59,7 @@ internal static class JsonPen
     public static void Write(this Table table, Utf8JsonWriter json, ImmutableArray<Cell> row)
     {
         json.WriteStartObject();
-        foreach ((string name, int index) in table.InFiles())
+        foreach ((string name, int index) in table.InFiles)
         {
             Write(json, name, row[index]);
         }
@@ -67,7 +73,7 @@ internal static class JsonPen
         if (cell.Part is { } part)
         {
             json.WritePropertyName(name);
-            part(json);
+            part.Write(json);
         }
         else if (cell.Number is { } number)
         {

@@ -29,6 +29,11 @@ internal static class TextPen
     /// to the right, names cut that are too long, figures never.</summary>
     public static string ToText(this Table table, int width = int.MaxValue)
     {
+        if (table.IsOne)
+        {
+            return Figures(table);
+        }
+
         ImmutableArray<ColumnPlace> places = table.Places(width);
         StringBuilder text = new();
         Append(text, places, i => table.Columns[i].Heading!);
@@ -94,6 +99,17 @@ internal static class TextPen
             ColumnPlace widest = givingWay.MaxBy(place => place.Width);
             places[places.IndexOf(widest)] = widest with { Width = widest.Width - 1 };
         }
+    }
+
+    private static string Figures(Table table)
+    {
+        int width = table.Columns.Max(column => column.Heading?.Length ?? 0) + Between;
+        return string.Concat(
+            table
+                .Columns.Zip(table.Rows[0])
+                .Where(each => each.First.Heading is not null)
+                .Select(each => $"{each.First.Heading!.PadRight(width)}{each.Second.Shown}\n")
+        );
     }
 
     private static void Append(StringBuilder text, ImmutableArray<ColumnPlace> places, Func<int, string> cell) =>

@@ -1,5 +1,4 @@
 using System.Globalization;
-using System.Text.Json;
 
 namespace ToolWear.Results;
 
@@ -27,8 +26,8 @@ internal readonly record struct Cell
     /// <summary>The text; null for a number and for what is not known.</summary>
     public string? Text { get; }
 
-    /// <summary>Writes what only JSON can hold, one value: a list or an object; null where text and number say it.</summary>
-    public Action<Utf8JsonWriter>? Part { get; private init; }
+    /// <summary>What only JSON can hold: a list of rows or a row; null where text and number say it.</summary>
+    public Table? Part { get; private init; }
 
     /// <summary>A text, with what a smith reads where it is not the text itself, and where there is none.</summary>
     public static Cell Of(string? text, string? shown = null, string none = "-") =>
@@ -42,7 +41,7 @@ internal readonly record struct Cell
     public static Cell Of(DateOnly? day) => Of(day?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture));
 
     /// <summary>A list or an object in JSON.</summary>
-    public static Cell Of(Action<Utf8JsonWriter> part) => Unknown with { Part = part };
+    public static Cell Of(Table part) => Unknown with { Part = part };
 
     private static string OneDecimal(double value) => value.ToString("0.#", CultureInfo.InvariantCulture);
 }

@@ -1,4 +1,3 @@
-using System.Text.Json;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Planning;
 using ToolWear.Core.Tools;
@@ -14,8 +13,22 @@ internal record Column(string? Name, string? Heading, string Unit = "")
     /// <summary>What it means, for the data dictionary; null where another column or field of that name says it.</summary>
     public string? Meaning { get; init; }
 
+    /// <summary>How it stands on a printed sheet.</summary>
+    public Print Print { get; init; }
+
     /// <summary>What a narrow screen keeps: 0 always; the highest goes first.</summary>
     public int Rank { get; init; }
+}
+
+/// <summary>How a column stands on a printed sheet that is read from some steps away.</summary>
+internal enum Print
+{
+    Plain,
+    Big,
+    Small,
+
+    /// <summary>Small, in several lines where it is long.</summary>
+    Wrapped,
 }
 
 /// <summary>A column of rows of one type: the one place that says how the cell of a row is made, for people in a unit.</summary>
@@ -56,8 +69,7 @@ internal sealed record Column<T>(string? Name, string? Heading, Func<T, LengthUn
         );
 
     /// <summary>A list or an object in JSON.</summary>
-    public static Column<T> Part(string name, Func<T, Action<Utf8JsonWriter>> of) =>
-        new(name, null, (row, _) => Cell.Of(of(row)));
+    public static Column<T> Part(string name, Func<T, Table> of) => new(name, null, (row, _) => Cell.Of(of(row)));
 
     /// <summary>Eye, place and form in files, for people together in words.</summary>
     public static Column<T>[] Tools(string heading, Func<T, ToolPlace?> of) =>
@@ -67,6 +79,15 @@ internal sealed record Column<T>(string? Name, string? Heading, Func<T, LengthUn
             Text("form", null, row => of(row)?.Form),
             Text(null, heading, row => of(row)?.ToString()),
         ];
+
+    /// <summary>The same column of rows that hold such a row.</summary>
+    public Column<TOuter> From<TOuter>(Func<TOuter, T> get) =>
+        new(Name, Heading, (row, units) => Of(get(row), units), Unit)
+        {
+            Meaning = Meaning,
+            Rank = Rank,
+            Print = Print,
+        };
 
     /// <summary>Says what it means in the data dictionary.</summary>
     public Column<T> Means(string meaning) => this with { Meaning = meaning };

@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
 using ToolWear.Core.Fields;
+using ToolWear.Results.Eyes;
+using ToolWear.Results.Looks;
 using ToolWear.Results.Plans;
 using ToolWear.Results.Tools;
 using Named = ToolWear.Results.Column<ToolWear.Results.Column>;
@@ -39,7 +41,38 @@ internal static class ColumnTable
             .ColumnMeanings.Split('\n')
             .Select(line => line.Split('|'))
             .Select(parts => new Column(parts[0], null, parts[1]) { Meaning = parts[2] })
-            .Concat([.. BarTable.Bars, .. BarTable.Cuts, .. LoanTable.Columns, .. Columns])
+            .Concat([
+                .. BarTable.Bars,
+                .. BarTable.Cuts,
+                .. BothTable.Columns,
+                .. Card.Columns,
+                .. Compared.All,
+                .. CostTables.Heads,
+                .. CostTables.Places,
+                .. EyeFigures.Columns,
+                .. ForecastTable.Columns,
+                .. ForgeTable.Columns,
+                .. HandOverTable.Columns,
+                .. HistoryTable.Columns,
+                .. LedgerTable.Columns,
+                .. LoanTable.Columns,
+                .. MadeIntoTable.All,
+                .. OrderTable.Columns,
+                .. PatternTable.Columns,
+                .. QuoteTable.All,
+                .. QuoteTable.Tools,
+                .. RackTable.Columns,
+                .. SeriesTable.Columns,
+                .. SlitFigures.Columns,
+                .. StockTakeTable.Columns,
+                .. ToMeasureTable.Columns,
+                .. YearTables.All,
+                .. YearTables.Causes,
+                .. YearTables.Heads,
+                .. YearTables.Lives,
+                .. YearTables.Measured,
+                .. Columns,
+            ])
             .Where(column => column.Name is not null);
 
     /// <summary>What a name means; where it means something else in each file, that is said of each.</summary>
@@ -53,7 +86,10 @@ internal static class ColumnTable
         ];
         return meanings.Length == 1
             ? meanings[0].Key
-            : string.Join("; ", meanings.Select(each => $"{string.Join(", ", each.Distinct())}: {each.Key}"));
+            : string.Join(
+                "; ",
+                meanings.Select(each => $"{string.Join(", ", each.Distinct(StringComparer.Ordinal))}: {each.Key}")
+            );
     }
 
     private static string Together(IEnumerable<string> units) =>

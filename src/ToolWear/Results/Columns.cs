@@ -13,6 +13,9 @@ internal sealed class Columns<T>(ImmutableArray<Column<T>> all) : IEnumerable<Co
     public Table Over(IEnumerable<T> rows, LengthUnit units = LengthUnit.Mm) =>
         new([.. all], [.. rows.Select(row => (ImmutableArray<Cell>)[.. all.Select(column => column.Of(row, units))])]);
 
+    /// <summary>One row, drawn as figures: a line each for people, an object in JSON.</summary>
+    public Table Of(T row, LengthUnit units = LengthUnit.Mm) => Over([row], units) with { IsOne = true };
+
     /// <inheritdoc />
     public IEnumerator<Column<T>> GetEnumerator() => ((IEnumerable<Column<T>>)all).GetEnumerator();
 

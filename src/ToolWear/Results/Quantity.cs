@@ -26,6 +26,12 @@ internal sealed record Quantity(string Unit, Func<double, LengthUnit, string> Sh
     /// <summary>Wear a heat.</summary>
     public static Quantity Rate { get; } = new("mm a heat", SizeShown.Rate);
 
+    /// <summary>How far one size lies from another, mm, on whichever side.</summary>
+    public static Quantity Gap { get; } = new("mm", (mm, units) => SizeShown.Eye(Length.FromMm(Math.Abs(mm)), units));
+
+    /// <summary>Heats as they were worked, in halves.</summary>
+    public static Quantity Worked { get; } = Of("heats", "0.#");
+
     /// <summary>Heats that are an estimate: no finer than one.</summary>
     public static Quantity Heats { get; } = Of("heats", "0");
 
@@ -35,10 +41,21 @@ internal sealed record Quantity(string Unit, Func<double, LengthUnit, string> Sh
     /// <summary>The shop's money.</summary>
     public static Quantity Money { get; } = Of("money", "F2");
 
+    /// <summary>A chance in whole hundreds.</summary>
+    public static Quantity Chance { get; } = new("0 to 1", (share, _) => Hundreds(share) + "%");
+
+    /// <summary>A share in whole hundreds.</summary>
+    public static Quantity Share { get; } = new("0 to 1", (share, _) => Hundreds(share) + " %");
+
+    /// <summary>So many of a hundred.</summary>
+    public static Quantity InHundred { get; } = new("0 to 1", (share, _) => Hundreds(share));
+
     /// <summary>A certainty that is planned with.</summary>
     public static Quantity Sure { get; } = new("0 to 1", (share, _) => Words.Percent(share));
 
     /// <summary>A number in digits of its own, such as "0.0".</summary>
     public static Quantity Of(string unit, string format) =>
         new(unit, (value, _) => value.ToString(format, CultureInfo.InvariantCulture));
+
+    private static string Hundreds(double share) => (share * 100).ToString("0", CultureInfo.InvariantCulture);
 }

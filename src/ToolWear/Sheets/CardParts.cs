@@ -2,7 +2,8 @@ using System.Collections.Immutable;
 using System.Text;
 using ToolWear.Core.Sections;
 using ToolWear.Core.Wear;
-using ToolWear.Results;
+using ToolWear.Pens;
+using ToolWear.Results.Tools;
 using ToolWear.Screens.WearCard;
 
 namespace ToolWear.Sheets;

@@ -1,5 +1,6 @@
 using ToolWear.Core.Wear;
-using ToolWear.Results;
+using ToolWear.Pens;
+using ToolWear.Results.Tools;
 
 namespace ToolWear.Sheets;
 

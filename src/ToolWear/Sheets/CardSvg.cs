@@ -1,7 +1,7 @@
 using System.Text;
 using ToolWear.Core.Wear;
 using ToolWear.Pens;
-using ToolWear.Results;
+using ToolWear.Results.Tools;
 
 namespace ToolWear.Sheets;
 

@@ -1,7 +1,7 @@
 using ToolWear.Core.Measure;
 using ToolWear.Core.Planning;
 using ToolWear.Core.Shops;
-using ToolWear.Results;
+using ToolWear.Pens;
 
 namespace ToolWear.Sheets;
 

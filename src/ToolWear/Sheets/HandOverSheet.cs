@@ -1,46 +1,33 @@
 using System.Collections.Immutable;
 using ToolWear.Core.Measure;
+using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
-using ToolWear.Core.Wear;
-using ToolWear.Results;
+using ToolWear.Results.Tools;
 
 namespace ToolWear.Sheets;
 
 /// <summary>The sheet that a helper is handed.</summary>
 internal static class HandOverSheet
 {
-    /// <summary>Makes the sheet.</summary>
-    /// <param name="all">The shop with its forecasts.</param>
-    /// <param name="pattern">The pattern.</param>
-    /// <param name="table">The rows, as the verb shows them.</param>
-    /// <param name="on">The day it is of.</param>
-    /// <param name="units">The unit for people.</param>
-    /// <returns>The whole file.</returns>
-    public static string Of(ShopForecasts all, string pattern, Table table, DateOnly on, LengthUnit units)
+    /// <summary>Makes the whole file.</summary>
+    public static string Of(
+        Shop shop,
+        string pattern,
+        ImmutableArray<HandOverStep> steps,
+        DateOnly on,
+        LengthUnit units
+    )
     {
         string below = $"{Words.HandOverPattern(pattern)}; {Words.SheetSizes(units)}";
-        Sheet sheet = new(Words.HandOverHeading, all.Shop, on, below, isWide: true);
-        sheet.Put(
-            table,
-            isForTheWall: true,
-            big: "Tool",
-            small: "Looked over",
-            "Peg",
-            "What",
-            "Cooling",
-            "Verdict",
-            "Then take"
-        );
-        return sheet.Done([.. Cautions(all, pattern)]);
+        Sheet sheet = new(Words.HandOverHeading, shop, on, below, isWide: true);
+        sheet.Put(HandOverTable.Columns.Over(steps, units), isForTheWall: true);
+        return sheet.Done([.. Cautions(steps)]);
     }
 
     /// <summary>What is said below the tools, on the sheet and by the verb.</summary>
-    /// <param name="all">The shop with its forecasts.</param>
-    /// <param name="pattern">The pattern.</param>
-    /// <returns>Sentences.</returns>
-    public static ImmutableArray<string> Cautions(ShopForecasts all, string pattern)
+    public static ImmutableArray<string> Cautions(ImmutableArray<HandOverStep> steps)
     {
-        ImmutableArray<Tool> tools = HandOverTable.Tools(all, pattern);
+        ImmutableArray<Tool> tools = HandOverTable.Tools(steps);
         bool isBlind = tools.Any(tool => tool.MainWork is Work.Slitting or Work.Opening);
         return
         [

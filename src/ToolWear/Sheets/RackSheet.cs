@@ -1,28 +1,43 @@
-using System.Collections.Immutable;
 using ToolWear.Core.Measure;
+using ToolWear.Core.Tools;
 using ToolWear.Core.Wear;
 using ToolWear.Results;
+using ToolWear.Results.Tools;
 
 namespace ToolWear.Sheets;
 
 /// <summary>The tool rack for the shop's wall.</summary>
 internal static class RackSheet
 {
-    private static readonly string[] Headings =
+    private static Columns<RackRow> Columns { get; } =
     [
-        "",
-        "Tool",
-        "Eye",
-        "What",
-        "Done at",
-        "Worn",
-        "of",
-        "Left",
-        "9 in 10",
-        "Eye now",
-        "Drive mark",
-        "Verdict",
-        "Looked over",
+        RackTable.Next,
+        RackTable.Tool with
+        {
+            Print = Print.Big,
+        },
+        RackTable.EyeName,
+        RackTable.What,
+        new(null, "Done at", (row, units) => Cell.Of(DoneAt(row, units))),
+        RackTable.Worn,
+        RackTable.Limit with
+        {
+            Heading = "of",
+        },
+        RackTable.Left,
+        RackTable.Range,
+        new(null, "Eye now", (row, units) => Cell.Of(EyeNow(row, units))),
+        new(
+            null,
+            "Drive mark",
+            (row, units) => DriveMark.MarkMm(row.Made, DriftOutlooks.Of(row.All, row.Tool)?.Drive, units)
+        ),
+        RackTable.Verdict,
+        RackTable.LookedOver with
+        {
+            Heading = "Looked over",
+            Print = Print.Small,
+        },
     ];
 
     /// <summary>Makes the sheet.</summary>
@@ -33,7 +48,7 @@ internal static class RackSheet
     public static string Of(ShopForecasts all, DateOnly on, LengthUnit units)
     {
         Sheet sheet = new(Words.RackSheetHeading, all.Shop, on, Words.SheetSizes(units), isWide: true);
-        sheet.Put(Table(all, units), isForTheWall: true, big: "Tool", small: "Looked over");
+        sheet.Put(Columns.Over(RackTable.Rows(all), units), isForTheWall: true);
         return sheet.Done(
             Words.LeftExplained,
             $"{Words.NotFollowedMark} {Words.NotFollowed}",
@@ -44,44 +59,22 @@ internal static class RackSheet
         );
     }
 
-    /// <summary>The cells of the rack, with the limit as a size and the drive mark beside them.</summary>
-    private static Table Table(ShopForecasts all, LengthUnit units)
+    private static string? EyeNow(RackRow row, LengthUnit units) =>
+        row.Eye is { } eye
+            ? $"{Quantity.Size.Show(eye.LengthMm, units)} x {Quantity.Size.Show(eye.WidthMm, units)}"
+            : null;
+
+    /// <summary>The size at which a tool is done, as a smith reads it off a rule and off a caliper: "width under 12.80"; in
+    /// inches "width under 1/2 (0.504)".</summary>
+    private static string? DoneAt(RackRow row, LengthUnit units)
     {
-        Table rack = RackTable.Of(all, units);
-        Cell At(ImmutableArray<Cell> row, string column) => row[rack.IndexOf(column)];
-        string? FromTo(ImmutableArray<Cell> row, ToolForecast tool) =>
-            At(row, "left_lo90").IsNumber
-                ? $"{At(row, "left_lo90").Shown}-{At(row, "left_hi90").Shown}{(tool.FollowedToItsLimit ? "" : Words.NotFollowedMark)}"
-                : null;
-        ImmutableArray<Column> columns = [.. Headings.Select(heading => new Column(null, heading))];
-        return new(
-            columns,
-            [
-                .. rack.Rows.Zip(
-                    all.Tools,
-                    (row, tool) =>
-                        (ImmutableArray<Cell>)
-                            [
-                                row[0],
-                                At(row, "tool"),
-                                At(row, "eye"),
-                                row[rack.IndexOfHeading("What")],
-                                Cell.Of(tool.Deciding is { } gauge ? Words.ScrapAt(gauge.History.Gauge, units) : null),
-                                row[rack.IndexOfHeading("Worn")],
-                                row[rack.IndexOfHeading("Of")],
-                                At(row, "heats_left"),
-                                Cell.Of(FromTo(row, tool)),
-                                Cell.Of(
-                                    At(row, "eye_length_mm").IsNumber
-                                        ? $"{At(row, "eye_length_mm").Shown} x {At(row, "eye_width_mm").Shown}"
-                                        : null
-                                ),
-                                DriveMark.Of(all, tool, units).MarkMm,
-                                At(row, "verdict"),
-                                At(row, "looked_over_on"),
-                            ]
-                ),
-            ]
-        );
+        if (row.Tool.Deciding?.History.Gauge is not { ScrapSize: { } scrap } gauge)
+        {
+            return null;
+        }
+
+        string size = SizeShown.Caliper(scrap, units);
+        string fraction = units == LengthUnit.Inch ? $"{SizeShown.Eye(scrap, units)} ({size})" : size;
+        return $"{gauge.Name} {(gauge.Wears == Wears.Smaller ? "under" : "over")} {fraction}";
     }
 }

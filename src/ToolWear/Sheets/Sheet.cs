@@ -90,16 +90,7 @@ internal sealed class Sheet
     /// <summary>Puts a table as people read it.</summary>
     /// <param name="table">The table; its columns without a heading are left out.</param>
     /// <param name="isForTheWall">Whether it is to be read from some steps away.</param>
-    /// <param name="big">The column in the largest letters, none where null.</param>
-    /// <param name="small">A column in small letters, none where null.</param>
-    /// <param name="wrapping">Columns in small letters that may take several lines.</param>
-    public void Put(
-        Table table,
-        bool isForTheWall = false,
-        string? big = null,
-        string? small = null,
-        params string[] wrapping
-    )
+    public void Put(Table table, bool isForTheWall = false)
     {
         ImmutableArray<int> shown =
         [
@@ -112,9 +103,13 @@ internal sealed class Sheet
                 new[]
                 {
                     isNumber[k] ? "n" : "",
-                    table.Columns[shown[k]].Heading == big ? "big" : "",
-                    table.Columns[shown[k]].Heading == small ? "small" : "",
-                    wrapping.Contains(table.Columns[shown[k]].Heading) ? "small wraps" : "",
+                    table.Columns[shown[k]].Print switch
+                    {
+                        Print.Big => "big",
+                        Print.Small => "small",
+                        Print.Wrapped => "small wraps",
+                        _ => "",
+                    },
                 }.Where(each => each.Length > 0)
             );
         body.Append(isForTheWall ? "<table class=\"wall\">\n<thead><tr>" : "<table>\n<thead><tr>");

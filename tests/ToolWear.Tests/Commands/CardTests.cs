@@ -4,7 +4,7 @@ using ToolWear.Core.Measure;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Wear;
 using ToolWear.Pens;
-using ToolWear.Results;
+using ToolWear.Results.Tools;
 
 namespace ToolWear.Tests.Commands;
 

@@ -1,6 +1,6 @@
 using ToolWear.Core.Measure;
 using ToolWear.Core.Wear;
-using ToolWear.Results;
+using ToolWear.Results.Tools;
 
 namespace ToolWear.Tests.Commands;
 

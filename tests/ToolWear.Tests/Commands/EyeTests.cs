@@ -6,6 +6,8 @@ using ToolWear.Core.Tools;
 using ToolWear.Core.Wear;
 using ToolWear.Pens;
 using ToolWear.Results;
+using ToolWear.Results.Eyes;
+using ToolWear.Results.Tools;
 
 namespace ToolWear.Tests.Commands;
 
@@ -52,7 +54,7 @@ public sealed class EyeTests(DemoFixture demo) : IClassFixture<DemoFixture>
     {
         Card card = CardOf(mark);
         Assert.Equal(heads, card.Drift!.Eye.Heads);
-        Assert.Equal(heads > 0 ? heads : null, card.Eye["found_on_heads"].Number);
+        Assert.Equal(heads > 0 ? heads : null, CellOf(EyeFigures.Columns.Of(card.Drift), "found_on_heads").Number);
         string text = OnOneLine(CardText.Of(card));
         Assert.Equal(heads > 0, text.Contains($"on {heads} heads", StringComparison.Ordinal));
         Assert.Contains("every head's handle fit by hand", text, StringComparison.Ordinal);
@@ -74,11 +76,19 @@ public sealed class EyeTests(DemoFixture demo) : IClassFixture<DemoFixture>
     public void A_tapered_drift_shows_its_new_mark_and_the_eye_both_ways_there()
     {
         Card card = CardOf("TF1");
-        double s = card.Eye["deeper_mm"].Number!.Value;
+        double s = CellOf(EyeFigures.Columns.Of(card.Drift), "deeper_mm").Number!.Value;
         Assert.InRange(s, 0.4, 10);
-        Assert.Equal(70 - s, card.Eye["new_mark_mm"].Number!.Value, 6);
-        Assert.Equal(card.Drift!.Eye.Eye.LengthMm + (0.035 * s), card.Eye["length_there_mm"].Number!.Value, 9);
-        Assert.Equal(card.Drift.Eye.Eye.WidthMm + (0.035 * s), card.Eye["width_there_mm"].Number!.Value, 9);
+        Assert.Equal(70 - s, CellOf(EyeFigures.Columns.Of(card.Drift), "new_mark_mm").Number!.Value, 6);
+        Assert.Equal(
+            card.Drift!.Eye.Eye.LengthMm + (0.035 * s),
+            CellOf(EyeFigures.Columns.Of(card.Drift), "length_there_mm").Number!.Value,
+            9
+        );
+        Assert.Equal(
+            card.Drift.Eye.Eye.WidthMm + (0.035 * s),
+            CellOf(EyeFigures.Columns.Of(card.Drift), "width_there_mm").Number!.Value,
+            9
+        );
         Assert.Contains("deeper: new mark", OnOneLine(CardText.Of(card)), StringComparison.Ordinal);
         JsonElement verb = ParseOne(demo.Site.Done("drive-depth", "TF1", "--as", "json"));
         Assert.Equal(s, verb.GetProperty("shift_mm").GetDouble(), 9);
@@ -104,8 +114,8 @@ public sealed class EyeTests(DemoFixture demo) : IClassFixture<DemoFixture>
         Card card = CardOf("TF1");
         EyeSize eye = card.Drift!.Eye.Eye;
         double seat = Math.Min(eye.LengthMm - 34.9, eye.WidthMm - 22.2) / 0.035;
-        Assert.Equal(seat, card.Eye["seat_mm"].Number!.Value, 9);
-        Assert.Equal(12, card.Eye["seat_tolerance_mm"].Number);
+        Assert.Equal(seat, CellOf(EyeFigures.Columns.Of(card.Drift), "seat_mm").Number!.Value, 9);
+        Assert.Equal(12, CellOf(EyeFigures.Columns.Of(card.Drift), "seat_tolerance_mm").Number);
         Assert.Contains("its place on the handle", OnOneLine(CardText.Of(card)), StringComparison.Ordinal);
     }
 
@@ -115,9 +125,12 @@ public sealed class EyeTests(DemoFixture demo) : IClassFixture<DemoFixture>
     {
         Card card = CardOf("HS2");
         double loss = (1.6 + 1.5 + 1.6 + 1.5) / 4;
-        Assert.Equal(4, card.SlitFigures["dressings"].Number);
-        Assert.Equal(loss, card.SlitFigures["loss_a_dressing_mm"].Number!.Value, 9);
-        Assert.Equal(Math.Floor((184 - 130) / loss), card.SlitFigures["dressings_left"].Number);
+        Assert.Equal(4, CellOf(SlitFigures.Columns.Of(card.Slit), "dressings").Number);
+        Assert.Equal(loss, CellOf(SlitFigures.Columns.Of(card.Slit), "loss_a_dressing_mm").Number!.Value, 9);
+        Assert.Equal(
+            Math.Floor((184 - 130) / loss),
+            CellOf(SlitFigures.Columns.Of(card.Slit), "dressings_left").Number
+        );
         Assert.Contains("Dressings left: 34", OnOneLine(CardText.Of(card)), StringComparison.Ordinal);
     }
 
@@ -125,9 +138,9 @@ public sealed class EyeTests(DemoFixture demo) : IClassFixture<DemoFixture>
     public void The_adzes_worn_second_can_become_its_rough_and_the_opener_nothing()
     {
         Card second = CardOf("A2ND");
-        Assert.Equal("A rough drift", second.MadeInto.Rows[0][0].Text);
+        Assert.Equal("A rough drift", MadeIntoTable.Offers.Over(second.Offers).Rows[0][0].Text);
         Assert.Contains("A rough drift", CardText.Of(second), StringComparison.Ordinal);
-        Assert.Empty(CardOf("TO1").MadeInto.Rows);
+        Assert.Empty(CardOf("TO1").Offers);
         Assert.Contains("no other drift", CardText.Of(CardOf("TO1")), StringComparison.Ordinal);
     }
 
@@ -151,8 +164,8 @@ public sealed class EyeTests(DemoFixture demo) : IClassFixture<DemoFixture>
         int numbers = 0;
         foreach (Card card in demo.Cards)
         {
-            JsonElement json = ParseOne(card.ToJson());
-            List<List<string>> csv = CsvCells.Of(card.ToCsv());
+            JsonElement json = ParseOne(Card.Columns.Of(card).ToJson());
+            List<List<string>> csv = CsvCells.Of(card.ByGauge.ToCsv());
             foreach (JsonProperty figure in Members(json, "eye").Concat(Members(json, "slit")))
             {
                 int column = csv[0].IndexOf(figure.Name);
@@ -175,7 +188,8 @@ public sealed class EyeTests(DemoFixture demo) : IClassFixture<DemoFixture>
             Card card = CardOf(mark);
             string text = OnOneLine(CardText.Of(card));
             string Tenths(string figure) =>
-                card.Eye[figure].Number!.Value.ToString("0.0", CultureInfo.InvariantCulture);
+                CellOf(EyeFigures.Columns.Of(card.Drift), figure)
+                    .Number!.Value.ToString("0.0", CultureInfo.InvariantCulture);
             Assert.Contains(
                 $"about {Tenths("eye_length_mm")} x {Tenths("eye_width_mm")} mm",
                 text,
@@ -239,4 +253,7 @@ public sealed class EyeTests(DemoFixture demo) : IClassFixture<DemoFixture>
 
     private static string OnOneLine(string text) =>
         string.Join(' ', text.Split((char[])[' ', '\n'], StringSplitOptions.RemoveEmptyEntries));
+
+    private static Cell CellOf(Table figures, string name) =>
+        figures.Rows[0][figures.InFiles.Single(each => each.Name == name).Index];
 }

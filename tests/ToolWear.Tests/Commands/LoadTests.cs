@@ -1,7 +1,7 @@
 using System.Globalization;
 using ToolWear.Core.Measure;
 using ToolWear.Pens;
-using ToolWear.Results;
+using ToolWear.Results.Tools;
 
 namespace ToolWear.Tests.Commands;
 

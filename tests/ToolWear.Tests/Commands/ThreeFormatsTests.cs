@@ -5,6 +5,7 @@ using ToolWear.Core.Measure;
 using ToolWear.Core.Wear;
 using ToolWear.Pens;
 using ToolWear.Results;
+using ToolWear.Results.Tools;
 
 namespace ToolWear.Tests.Commands;
 
@@ -13,7 +14,7 @@ public sealed partial class ThreeFormatsTests(DemoFixture demo) : IClassFixture<
 {
     [Fact]
     public void The_rack_says_the_same_in_all_three_formats() =>
-        Agree(RackTable.Of(demo.Forecasts, LengthUnit.Mm), demo.RackText, demo.Forecasts.Tools.Length);
+        Agree(RackTable.Columns.Over(RackTable.Rows(demo.Forecasts)), demo.RackText, demo.Forecasts.Tools.Length);
 
     [Fact]
     public void The_forecast_says_the_same_in_all_three_formats()
@@ -29,11 +30,12 @@ public sealed partial class ThreeFormatsTests(DemoFixture demo) : IClassFixture<
         foreach (ToolForecast tool in demo.Forecasts.All)
         {
             Card card = Card.Of(demo.Forecasts, tool.Tool, LengthUnit.Mm);
-            using JsonDocument json = JsonDocument.Parse(card.ToJson());
+            using JsonDocument json = JsonDocument.Parse(Card.Columns.Of(card).ToJson());
+            Table gauges = ForecastTable.Of(tool.Gauges);
             string text = CardText.Of(card);
-            Compare(Rows(card.Gauges.ToCsv()), json.RootElement.GetProperty("gauges"));
+            Compare(Rows(gauges.ToCsv()), json.RootElement.GetProperty("gauges"));
             Compare(Rows(card.Readings.ToCsv()), json.RootElement.GetProperty("readings"));
-            numbers += EveryNumberIn(text, tool, Rows(card.Gauges.ToCsv()));
+            numbers += EveryNumberIn(text, tool, Rows(gauges.ToCsv()));
             if (!card.Readings.Rows.IsEmpty)
             {
                 Assert.Contains("\nReadings\n" + card.Readings.ToText(), text, StringComparison.Ordinal);
@@ -47,9 +49,12 @@ public sealed partial class ThreeFormatsTests(DemoFixture demo) : IClassFixture<
     [Fact]
     public void The_commands_print_just_these_tables()
     {
-        Assert.Equal(RackTable.Of(demo.Forecasts, LengthUnit.Mm).ToCsv(), demo.Site.Done("rack", "--as", "csv"));
         Assert.Equal(
-            Card.Of(demo.Forecasts, demo.Forecasts.Tools[0].Tool, LengthUnit.Mm).ToJson(),
+            RackTable.Columns.Over(RackTable.Rows(demo.Forecasts)).ToCsv(),
+            demo.Site.Done("rack", "--as", "csv")
+        );
+        Assert.Equal(
+            Card.Columns.Of(Card.Of(demo.Forecasts, demo.Forecasts.Tools[0].Tool, LengthUnit.Mm)).ToJson(),
             demo.Site.Done("card", demo.Forecasts.Tools[0].Tool.Mark.Text, "--as", "json")
         );
     }

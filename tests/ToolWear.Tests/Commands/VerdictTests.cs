@@ -5,7 +5,7 @@ using ToolWear.Core.Shops;
 using ToolWear.Core.Wear;
 using ToolWear.Core.Wear.Verdicts;
 using ToolWear.Pens;
-using ToolWear.Results;
+using ToolWear.Results.Tools;
 
 namespace ToolWear.Tests.Commands;
 

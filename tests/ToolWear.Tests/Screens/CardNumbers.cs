@@ -7,6 +7,7 @@ using ToolWear.Core.Wear.Histories;
 using ToolWear.Core.Wear.Verdicts;
 using ToolWear.Pens;
 using ToolWear.Results;
+using ToolWear.Results.Tools;
 using ToolWear.Tests.Commands;
 using Xunit;
 using static ToolWear.Tests.Screens.NumberTests;
@@ -23,14 +24,14 @@ internal sealed class CardNumbers(
     Dictionary<string, Dictionary<string, string>> forecast
 )
 {
-    private readonly JsonElement json = JsonDocument.Parse(card.ToJson()).RootElement;
+    private readonly JsonElement json = JsonDocument.Parse(Card.Columns.Of(card).ToJson()).RootElement;
 
     private string Mark => card.Forecast.Tool.Mark.Text;
 
     /// <summary>The table of readings and what happened: row for row what the files hold.</summary>
     public void TakeHistory(Numbers words)
     {
-        List<List<string>> rows = CsvCells.Of(HistoryTable.Of(card.Shop, [card.Forecast], LengthUnit.Mm).ToCsv());
+        List<List<string>> rows = CsvCells.Of(card.Readings.ToCsv());
         List<string> names = rows[0];
         foreach (List<string> row in rows.Skip(1).Where(row => row.Count == names.Count))
         {
@@ -104,8 +105,8 @@ internal sealed class CardNumbers(
     {
         words.Take("more than 30(?=:)");
         words.Take("with 0\\.5 mm to clean up");
-        List<List<string>> rows = CsvCells.Of(card.ToCsv());
-        string[] gaugeColumns = [.. CsvCells.Of(card.Gauges.ToCsv())[0]];
+        List<List<string>> rows = CsvCells.Of(card.ByGauge.ToCsv());
+        string[] gaugeColumns = [.. CsvCells.Of(ForecastTable.Of(card.Forecast.Gauges).ToCsv())[0]];
         List<double> figures =
         [
             .. rows[0]

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Text.RegularExpressions;
 using CsCheck;
+using ToolWear.Results;
 using ToolWear.Screens;
 using ToolWear.Screens.Drawing;
 using ToolWear.Tests.Commands;

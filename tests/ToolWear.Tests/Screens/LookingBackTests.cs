@@ -1,4 +1,5 @@
 using System.Text;
+using ToolWear.Results;
 using ToolWear.Testing.Goldens;
 using ToolWear.Tests.Commands;
 using Xunit;

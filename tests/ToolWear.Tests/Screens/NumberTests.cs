@@ -5,7 +5,7 @@ using ToolWear.Core.Shops;
 using ToolWear.Core.Wear;
 using ToolWear.Core.Wear.Verdicts;
 using ToolWear.Pens;
-using ToolWear.Results;
+using ToolWear.Results.Tools;
 using ToolWear.Screens;
 using ToolWear.Tests.Commands;
 using Xunit;
@@ -22,7 +22,7 @@ public sealed class NumberTests(DemoFixture demo) : IClassFixture<DemoFixture>
     private const string Today = "2026-11-12";
 
     private Dictionary<string, Dictionary<string, string>> Rack { get; } =
-        ByName(RackTable.Of(demo.Forecasts, LengthUnit.Mm).ToCsv(), row => row["tool"]);
+        ByName(RackTable.Columns.Over(RackTable.Rows(demo.Forecasts)).ToCsv(), row => row["tool"]);
 
     private Dictionary<string, Dictionary<string, string>> Forecast { get; } =
         ByName(

@@ -3,7 +3,7 @@ using System.Text.RegularExpressions;
 using System.Xml.Linq;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Sections;
-using ToolWear.Results;
+using ToolWear.Pens;
 using ToolWear.Screens.Drawing;
 using Xunit;
 

@@ -156,15 +156,7 @@ internal sealed class Call
         );
 
     /// <summary>Prints figures in the format asked for; what follows them only as text.</summary>
-    public void Print(Calculated figures, string after = "") =>
-        Print(
-            Format switch
-            {
-                "csv" => figures.ToCsv(),
-                "json" => figures.ToJson(),
-                _ => figures.ToText() + after,
-            }
-        );
+    public void Print(Calculated figures, string after = "") => Print(figures.ToTable(), after: after);
 
     /// <summary>A number for people with some decimals.</summary>
     public static Func<double, string> Decimals(int places) =>

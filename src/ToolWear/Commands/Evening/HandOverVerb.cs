@@ -1,9 +1,9 @@
+using System.Collections.Immutable;
 using System.CommandLine;
 using ToolWear.Commands.Calls;
 using ToolWear.Core.Deeds;
-using ToolWear.Core.Wear;
 using ToolWear.Pens;
-using ToolWear.Results;
+using ToolWear.Results.Tools;
 using ToolWear.Sheets;
 
 namespace ToolWear.Commands.Evening;
@@ -35,22 +35,21 @@ internal static class HandOverVerb
             ?? LastTime.Pattern(call.Shop)
             ?? throw RefusedException.WrongData(NoPatternYet);
         _ = Call.Named("pattern", call.Shop.Patterns, pattern);
-        ShopForecasts forecasts = call.Forecasts;
-        Table table = HandOverTable.Of(forecasts, pattern, call.Units);
-        if (table.Rows.IsEmpty)
+        ImmutableArray<HandOverStep> steps = HandOverTable.Steps(call.Forecasts, pattern);
+        if (steps.IsEmpty)
         {
             throw RefusedException.WrongData(Words.NoStages(pattern));
         }
 
         if (call.Format == "html")
         {
-            call.Print(HandOverSheet.Of(forecasts, pattern, table, call.On, call.Units));
+            call.Print(HandOverSheet.Of(call.Shop, pattern, steps, call.On, call.Units));
             return;
         }
 
-        string cautions = string.Concat(HandOverSheet.Cautions(forecasts, pattern).Select(each => Wrapped.Of(each)));
+        string cautions = string.Concat(HandOverSheet.Cautions(steps).Select(each => Wrapped.Of(each)));
         call.Print(
-            table,
+            HandOverTable.Columns.Over(steps, call.Units),
             Words.ShopHeading(call.Shop, call.Units) + Words.HandOverPattern(pattern) + "\n\n",
             "\n" + cautions
         );

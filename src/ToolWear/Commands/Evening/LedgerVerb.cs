@@ -1,6 +1,6 @@
 using System.CommandLine;
 using ToolWear.Commands.Calls;
-using ToolWear.Results;
+using ToolWear.Results.Tools;
 using ToolWear.Screens.LedgerPages;
 
 namespace ToolWear.Commands.Evening;
@@ -18,7 +18,12 @@ internal static class LedgerVerb
             [Find],
             call =>
                 call.Print(
-                    LedgerTable.Of(call.Shop, LedgerPagesText.Found(call.Shop, call.Get(Find) ?? ""), call.Units)
+                    LedgerTable.Columns.Over(
+                        LedgerPagesText
+                            .Found(call.Shop, call.Get(Find) ?? "")
+                            .Select(entered => new LedgerRow(call.Shop, entered)),
+                        call.Units
+                    )
                 )
         );
 }

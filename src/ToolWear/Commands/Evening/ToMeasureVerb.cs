@@ -1,5 +1,6 @@
 using ToolWear.Commands.Calls;
 using ToolWear.Results;
+using ToolWear.Results.Tools;
 
 namespace ToolWear.Commands.Evening;
 
@@ -19,7 +20,7 @@ internal static class ToMeasureVerb
 
     private static void Run(Call call)
     {
-        Table table = ToMeasureTable.Of(call.Forecasts, call.Units);
+        Table table = ToMeasureTable.Columns.Over(ToMeasureTable.Rows(call.Forecasts), call.Units);
         string none = table.Rows.IsEmpty ? Words.NothingToMeasure + "\n" : "";
         call.Print(table, Words.ShopHeading(call.Shop, call.Units) + none, $"\n{Words.MeasureCaution}\n");
     }

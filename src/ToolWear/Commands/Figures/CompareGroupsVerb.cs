@@ -3,7 +3,7 @@ using System.CommandLine;
 using ToolWear.Commands.Calls;
 using ToolWear.Core.Wear;
 using ToolWear.Core.Wear.Trials;
-using ToolWear.Results;
+using ToolWear.Results.Looks;
 
 namespace ToolWear.Commands.Figures;
 
@@ -49,6 +49,9 @@ internal static class CompareGroupsVerb
             );
         }
 
-        call.Print(Compared.Calculated(a, b, GroupComparison.Of([.. kinds[0]], a, b)), $"{Words.TrialBasis}\n");
+        call.Print(
+            Compared.One.Of(new(TrialBy.Steel, "", a, b, GroupComparison.Of([.. kinds[0]], a, b))),
+            after: $"{Words.TrialBasis}\n"
+        );
     }
 }

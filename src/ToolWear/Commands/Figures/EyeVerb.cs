@@ -1,12 +1,13 @@
 using System.CommandLine;
 using ToolWear.Commands.Calls;
 using ToolWear.Core.Eyes;
-using ToolWear.Core.Measure;
 using ToolWear.Core.Sections;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
 using ToolWear.Core.Wear;
+using ToolWear.Pens;
 using ToolWear.Results;
+using ToolWear.Results.Eyes;
 
 namespace ToolWear.Commands.Figures;
 
@@ -71,20 +72,9 @@ internal static class EyeVerb
         DriftOutlook drift =
             DriftOutlooks.Of(forecasts, forecasts.Of(tool.Id))
             ?? throw RefusedException.WrongData(Words.NoEyeOf(tool.Mark));
-        LengthUnit units = call.Units;
-        Calculated all = EyeFigures.Of(drift, units);
-        string[] shown =
-        [
-            "eye_length_mm",
-            "eye_width_mm",
-            "predicted_length_mm",
-            "predicted_width_mm",
-            "found_on_heads",
-            "eye_judged",
-        ];
         call.Print(
-            new Calculated([.. all.All.Where(figure => shown.Contains(figure.Name, StringComparer.Ordinal))]),
-            $"{Words.EyeFrom(drift.Eye.LengthInWords(units), drift.Eye.WidthInWords(units))}\n{Words.EyeCaution}\n"
+            EyeFigures.Short.Of(drift, call.Units),
+            after: $"{EyeText.From(drift, call.Units)}\n{Words.EyeCaution}\n"
         );
     }
 

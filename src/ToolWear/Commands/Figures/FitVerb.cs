@@ -1,9 +1,8 @@
 using System.Collections.Immutable;
 using System.CommandLine;
 using ToolWear.Commands.Calls;
-using ToolWear.Core.Measure;
 using ToolWear.Core.Wear;
-using ToolWear.Results;
+using ToolWear.Results.Tools;
 using ToolWear.Storage.Csv;
 
 namespace ToolWear.Commands.Figures;
@@ -43,7 +42,7 @@ internal static class FitVerb
     {
         ImmutableArray<WearHistory> histories = Histories(call, Readings, Tools);
         call.Print(
-            ForecastTable.Of(Forecasted.InOrder(histories), LengthUnit.Mm),
+            ForecastTable.Columns.Over(Forecasted.InOrder(histories).Select(each => new ForecastRow(each))),
             after: $"\n{Words.NotFollowedMark} {Words.NotFollowed}\n{Words.ForecastCaution}\n"
         );
     }

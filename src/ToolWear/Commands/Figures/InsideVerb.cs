@@ -1,6 +1,7 @@
 using System.CommandLine;
 using ToolWear.Commands.Calls;
 using ToolWear.Core.Sections;
+using ToolWear.Pens;
 using ToolWear.Results;
 
 namespace ToolWear.Commands.Figures;

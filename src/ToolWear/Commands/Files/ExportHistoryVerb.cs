@@ -1,6 +1,6 @@
 using System.CommandLine;
 using ToolWear.Commands.Calls;
-using ToolWear.Results;
+using ToolWear.Pens;
 
 namespace ToolWear.Commands.Files;
 

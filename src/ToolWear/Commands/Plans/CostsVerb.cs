@@ -8,6 +8,7 @@ using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
 using ToolWear.Pens;
 using ToolWear.Results;
+using ToolWear.Results.Plans;
 
 namespace ToolWear.Commands.Plans;
 
@@ -49,8 +50,8 @@ internal static class CostsVerb
 
         call.Without("goes with --reforge", Hours, Gains, Cost);
         ToolingCosts costs = ToolingCosts.Of(new ShopLives(call.Forecasts));
-        Table places = CostTables.Places(costs);
-        Table heads = CostTables.Heads(costs);
+        Table places = CostTables.Places.Over(costs.Places);
+        Table heads = CostTables.Heads.Over(costs.Heads);
         call.Print(
             call.Format switch
             {

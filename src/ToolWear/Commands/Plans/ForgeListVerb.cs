@@ -6,7 +6,9 @@ using ToolWear.Core.Ledger;
 using ToolWear.Core.Planning;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
+using ToolWear.Pens;
 using ToolWear.Results;
+using ToolWear.Results.Plans;
 using ToolWear.Sheets;
 
 namespace ToolWear.Commands.Plans;
@@ -80,13 +82,13 @@ internal static class ForgeListVerb
         }
         else
         {
-            call.Print(ForgeTable.Of(list));
+            call.Print(ForgeTable.Columns.Over(list.Batches));
         }
     }
 
     private static void PrintBoth(Call call, TwoForgeLists both, ImmutableArray<string> supposed)
     {
-        Table table = BothTable.Of(both);
+        Table table = BothTable.Columns.Over(both.Places);
         string after =
             $"\n{Words.AsItIs}: {Words.SideTotal(both.Now)}, {Words.SideLate(both.Now)}\n"
             + $"If: {Words.SideTotal(both.Then)}, {Words.SideLate(both.Then)}\n\n{Words.ForecastCaution}\n";

@@ -4,7 +4,6 @@ using ToolWear.Core.Ledger;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Planning;
 using ToolWear.Core.Planning.Decisions;
-using ToolWear.Core.Planning.Lives;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
 using ToolWear.Results;

@@ -3,7 +3,7 @@ using ToolWear.Commands.Calls;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Planning;
 using ToolWear.Core.Tools;
-using ToolWear.Results;
+using ToolWear.Results.Plans;
 
 namespace ToolWear.Commands.Plans;
 
@@ -58,7 +58,7 @@ internal static class OrderVerb
         string late = string.Concat(book.Calendar.Late.Select(each => Words.Late(each) + "\n"));
         string capacities = string.Concat(book.Calendar.Capacities.Select(each => Words.Capacity(each) + "\n"));
         call.Print(
-            OrderTable.Of(book),
+            OrderTable.Columns.Over(book.Orders),
             book.Orders.IsEmpty ? $"{Words.NoOrders}\n" : "",
             $"\n{late}{capacities}{DoneByBasis}\n"
         );

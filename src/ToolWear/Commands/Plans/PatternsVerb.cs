@@ -1,5 +1,6 @@
 using ToolWear.Commands.Calls;
-using ToolWear.Results;
+using ToolWear.Core.Planning;
+using ToolWear.Results.Plans;
 
 namespace ToolWear.Commands.Plans;
 
@@ -18,6 +19,9 @@ internal static class PatternsVerb
 
     private static void Run(Call call)
     {
-        call.Print(PatternTable.Of(PatternTable.Stages(call.Shop)), after: $"\n{Words.PatternsLegend}\n");
+        call.Print(
+            PatternTable.Columns.Over(HeatsAHead.Of(call.Shop).Values.SelectMany(each => each)),
+            after: $"\n{Words.PatternsLegend}\n"
+        );
     }
 }

@@ -7,6 +7,7 @@ using ToolWear.Core.Tools;
 using ToolWear.Core.Wear;
 using ToolWear.Pens;
 using ToolWear.Results;
+using ToolWear.Results.Plans;
 
 namespace ToolWear.Commands.Plans;
 
@@ -29,7 +30,7 @@ internal static class PlanOfStore
                 "csv" => Rows(list).ToCsv(),
                 _ => heading
                     + Rows(list).ToText()
-                    + $"\n{HeatsAHeadHeading}\n\n{HeatsAHeadTable.Of(OrderBook.Of(call.Shop, call.On)).ToText()}"
+                    + $"\n{HeatsAHeadHeading}\n\n{PatternTable.HeatsAHead.Over(OrderBook.Of(call.Shop, call.On).Stages.Values.SelectMany(each => each)).ToText()}"
                     + Below(list),
             }
         );

@@ -2,11 +2,9 @@ using System.CommandLine;
 using System.CommandLine.Parsing;
 using System.Globalization;
 using ToolWear.Commands.Calls;
-using ToolWear.Core.Planning;
 using ToolWear.Core.Planning.Lives;
 using ToolWear.Core.Sections;
 using ToolWear.Pens;
-using ToolWear.Results;
 
 namespace ToolWear.Commands.Plans;
 

@@ -5,9 +5,8 @@ using ToolWear.Commands.Calls;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Planning;
 using ToolWear.Core.Sections;
-using ToolWear.Core.Shops;
 using ToolWear.Pens;
-using ToolWear.Results;
+using ToolWear.Results.Eyes;
 
 namespace ToolWear.Commands.Plans;
 
@@ -98,13 +97,12 @@ internal static class QuoteVerb
             return;
         }
 
-        QuoteResult result = new(quote, call.Units);
         call.Print(
             call.Format switch
             {
-                "csv" => result.Tools.ToCsv(),
-                "json" => result.ToJson(),
-                _ => Words.ShopHeading(call.Shop, call.Units) + result.ToText(),
+                "csv" => QuoteTable.Tools.Over(quote.Tools).ToCsv(),
+                "json" => QuoteTable.All.Of(quote).ToJson(),
+                _ => Words.ShopHeading(call.Shop, call.Units) + QuoteText.Of(quote, call.Units),
             }
         );
     }

@@ -1,12 +1,12 @@
 using System.Collections.Immutable;
 using System.CommandLine;
 using System.Globalization;
-using System.Text.Json;
 using ToolWear.Commands.Calls;
 using ToolWear.Core.Planning;
 using ToolWear.Core.Planning.Years;
 using ToolWear.Pens;
 using ToolWear.Results;
+using ToolWear.Results.Looks;
 
 namespace ToolWear.Commands.Plans;
 
@@ -47,37 +47,22 @@ internal static class YearVerb
         call.Print(
             call.Format switch
             {
-                "csv" => YearTables.Lives(year).ToCsv(),
-                "json" => JsonPen.Of(json => Write(json, year)),
+                "csv" => YearTables.Lives.Over(year.Tools).ToCsv(),
+                "json" => YearTables.All.Of(year).ToJson(),
                 _ => $"{Words.YearHeading(wanted)}{Words.DemoMark(call.Shop)}\n\n{Text(year)}",
             }
         );
     }
 
     private static string Text(ShopYear year) =>
-        Part("Tools by place and steel", YearTables.Lives(year), Words.NoToolsThen)
+        Part("Tools by place and steel", YearTables.Lives.Over(year.Tools), Words.NoToolsThen)
         + $"{YearBasis}\n\n"
-        + Part(Words.YearCauses, YearTables.Causes(year), Words.NothingScrapped)
-        + Part(Words.YearHeads, YearTables.Heads(year), Words.NothingForged)
-        + $"{Words.YearMeasuredHeading}\n\n{YearTables.Measured(year).ToText()}\n{YearHeatsBasis}\n";
+        + Part(Words.YearCauses, YearTables.Causes.Over(year.Causes), Words.NothingScrapped)
+        + Part(Words.YearHeads, YearTables.Heads.Over(year.Heads), Words.NothingForged)
+        + $"{Words.YearMeasuredHeading}\n\n{YearTables.Measured.Of(year.Measured).ToText()}\n{YearHeatsBasis}\n";
 
     private static string Part(string heading, Table table, string none) =>
         $"{heading}\n\n{(table.Rows.IsEmpty ? none + "\n" : table.ToText())}\n";
-
-    private static void Write(Utf8JsonWriter json, ShopYear year)
-    {
-        json.WriteStartObject();
-        json.WriteNumber("year", year.Year);
-        json.WritePropertyName("tools");
-        YearTables.Lives(year).Write(json);
-        json.WritePropertyName("causes");
-        YearTables.Causes(year).Write(json);
-        json.WritePropertyName("heads");
-        YearTables.Heads(year).Write(json);
-        json.WritePropertyName("measured");
-        YearTables.Measured(year).Write(json);
-        json.WriteEndObject();
-    }
 
     private const string YearBasis =
         "Half last: half of such tools have ended by so many weighted heats from new, by all records to the end of the\n"

@@ -1,7 +1,8 @@
 using System.CommandLine;
 using ToolWear.Commands.Calls;
 using ToolWear.Core.Tools;
-using ToolWear.Results;
+using ToolWear.Pens;
+using ToolWear.Results.Tools;
 using ToolWear.Sheets;
 
 namespace ToolWear.Commands.Tools;
@@ -30,8 +31,8 @@ internal static class CardVerb
         call.Print(
             call.Format switch
             {
-                "csv" => card.ToCsv(),
-                "json" => card.ToJson(),
+                "csv" => card.ByGauge.ToCsv(),
+                "json" => Card.Columns.Of(card).ToJson(),
                 "svg" => CardSvg.Of(card),
                 "html" => CardSheet.Of(card, call.On),
                 _ => CardText.Of(card),

@@ -3,7 +3,7 @@ using System.CommandLine;
 using ToolWear.Commands.Calls;
 using ToolWear.Core.Wear;
 using ToolWear.Core.Wear.Trials;
-using ToolWear.Results;
+using ToolWear.Results.Looks;
 
 namespace ToolWear.Commands.Tools;
 
@@ -38,14 +38,15 @@ internal static class CompareVerb
             throw RefusedException.WrongUsage("A and B: two different ones are wanted");
         }
 
-        ImmutableArray<WearHistory> histories = ShopTrials.Histories(call.Shop, call.Get(By)!.Value);
-        (string Kind, GroupComparison)[] kinds =
+        TrialBy by = call.Get(By)!.Value;
+        ImmutableArray<WearHistory> histories = ShopTrials.Histories(call.Shop, by);
+        ShopTrial[] kinds =
         [
             .. histories
                 .GroupBy(history => history.Kind, StringComparer.Ordinal)
                 .Where(kind => kind.Any(each => each.Group == a) && kind.Any(each => each.Group == b))
                 .OrderBy(kind => kind.Key, StringComparer.Ordinal)
-                .Select(kind => (kind.Key, GroupComparison.Of([.. kind], a, b))),
+                .Select(kind => new ShopTrial(by, kind.Key, a, b, GroupComparison.Of([.. kind], a, b))),
         ];
         if (kinds.Length == 0)
         {
@@ -59,6 +60,6 @@ internal static class CompareVerb
             );
         }
 
-        call.Print(Compared.Table(a, b, kinds), after: $"\n{Words.TrialBasis}\n");
+        call.Print(Compared.Kinds.Over(kinds), after: $"\n{Words.TrialBasis}\n");
     }
 }

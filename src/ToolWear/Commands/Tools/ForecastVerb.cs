@@ -1,7 +1,7 @@
 using System.CommandLine;
 using ToolWear.Commands.Calls;
 using ToolWear.Core.Wear;
-using ToolWear.Results;
+using ToolWear.Results.Tools;
 
 namespace ToolWear.Commands.Tools;
 

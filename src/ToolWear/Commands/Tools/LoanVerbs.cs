@@ -4,7 +4,6 @@ using ToolWear.Commands.Calls;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
-using ToolWear.Results;
 using ToolWear.Results.Tools;
 
 namespace ToolWear.Commands.Tools;

@@ -7,7 +7,9 @@ using ToolWear.Core.Sections;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
 using ToolWear.Core.Wear;
+using ToolWear.Pens;
 using ToolWear.Results;
+using ToolWear.Results.Eyes;
 
 namespace ToolWear.Commands.Tools;
 
@@ -102,15 +104,8 @@ internal static class MakeIntoVerb
             MadeInto.Of(forecasts, forecasts.Of(tool.Id), cleanUp)
             ?? throw RefusedException.WrongData(NoSectionOf(tool.Mark));
         ImmutableArray<string> cautions = EyeText.Cautions(into);
-        Table table = MadeIntoTable.Of(into.All, call.Units);
         call.Print(
-            table with
-            {
-                Columns =
-                [
-                    .. table.Columns.Select(each => each.Name == "possible" ? each with { Heading = "Can be" } : each),
-                ],
-            },
+            MadeIntoTable.All.Over(into.All, call.Units),
             before: string.Concat(cautions.Select(caution => caution + "\n")) + (cautions.IsEmpty ? "" : "\n")
         );
     }

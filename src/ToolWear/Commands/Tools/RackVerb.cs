@@ -1,7 +1,7 @@
 using ToolWear.Commands.Calls;
 using ToolWear.Core.Wear;
 using ToolWear.Core.Wear.Verdicts;
-using ToolWear.Results;
+using ToolWear.Results.Tools;
 using ToolWear.Sheets;
 
 namespace ToolWear.Commands.Tools;
@@ -38,7 +38,7 @@ internal static class RackVerb
                 .Select(each => $"{each.Mark}: {each.Verdict.Word}: {each.Verdict.Why}\n")
         );
         call.Print(
-            RackTable.Of(forecasts, call.Units),
+            RackTable.Columns.Over(RackTable.Rows(forecasts), call.Units),
             Words.ShopHeading(call.Shop, call.Units),
             $"\n{reasons}\n{Words.LeftExplained}\n{Words.NotFollowedMark} {Words.NotFollowed}\n{Words.ForecastBasis}\n{Words.ForecastCaution}\n{Words.EyeCaution}\n"
         );

@@ -3,7 +3,7 @@ using ToolWear.Commands.Calls;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Planning;
-using ToolWear.Results;
+using ToolWear.Results.Eyes;
 
 namespace ToolWear.Commands.Tools;
 
@@ -38,7 +38,7 @@ internal static class SeriesVerb
             stock.Concat(slit).Concat(plan.Nesting.Select(step => step.Sentence(units))).Select(each => each + "\n")
         );
         call.Print(
-            SeriesTable.Of(plan, units),
+            SeriesTable.Columns.Over(plan.Tools, units),
             Words.ShopHeading(call.Shop, units) + proposed,
             $"\n{nesting}{Words.EyeCaution}\n"
         );

@@ -3,7 +3,7 @@ using ToolWear.Commands.Calls;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
-using ToolWear.Results;
+using ToolWear.Results.Tools;
 
 namespace ToolWear.Commands.Tools;
 
@@ -34,6 +34,6 @@ internal static class StockTakeVerb
         }
 
         call.Without("goes with a TOOL", NotSeen, By);
-        call.Print(StockTakeTable.Of(ToolPresence.All(call.Shop)), after: $"\n{Words.StockTakeLegend}\n");
+        call.Print(StockTakeTable.Columns.Over(ToolPresence.All(call.Shop)), after: $"\n{Words.StockTakeLegend}\n");
     }
 }

@@ -1,6 +1,6 @@
 using ToolWear.Commands.Calls;
 using ToolWear.Core.Wear.Trials;
-using ToolWear.Results;
+using ToolWear.Results.Looks;
 
 namespace ToolWear.Commands.Tools;
 
@@ -22,7 +22,7 @@ internal static class TrialsVerb
         ShopTrialList trials = new(ShopTrials.Of(call.Shop));
         bool isText = call.Format == "text";
         call.Print(
-            Compared.Table(isText ? trials.Speaking : trials.All),
+            Compared.All.Over(isText ? trials.Speaking : trials.All),
             after: $"\n{Words.TrialsSilent(trials)}\n{Words.TrialAdvice}\n{Words.TrialBasis}\n"
         );
     }

@@ -6,8 +6,8 @@ using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
 using ToolWear.Core.Wear;
 using ToolWear.Core.Wear.Histories;
+using ToolWear.Results.Tools;
 using ToolWear.Screens.Drawing;
-using ToolWear.Screens.ToolRack;
 
 namespace ToolWear.Screens.CaliperRound;
 
@@ -110,7 +110,7 @@ internal static class CaliperRoundText
             double heats = ToMeasure.HeatsSince(shop, tool);
             body.Put(0, y, i == place.Chosen ? ">" : "", Ink.Strong);
             body.Put(2, y, tool.Mark.Text, i == place.Chosen ? Ink.Strong : Ink.Plain, 7);
-            body.Put(10, y, ToolRackText.PlaceOrForm(tool.Tool), Ink.Quiet, 10);
+            body.Put(10, y, RackTable.PlaceOrForm(tool.Tool), Ink.Quiet, 10);
             body.PutRight(ListWidth, y, heats > 0 ? Words.About(heats) : "", Ink.Plain, 5);
         }
     }
@@ -167,7 +167,7 @@ internal static class CaliperRoundText
         IEnumerable<HandLine> Lines(string text, Ink ink, int canWait) =>
             Picture.Wrap(text, width).Select(line => new HandLine(line, ink, canWait));
         string eye = tool.Eye is { } name ? $", eye {name}" : "";
-        string what = $"{tool.Mark}  {ToolRackText.PlaceOrForm(tool)}{eye}, {tool.Steel ?? Words.UnknownSteel}";
+        string what = $"{tool.Mark}  {RackTable.PlaceOrForm(tool)}{eye}, {tool.Steel ?? Words.UnknownSteel}";
         if (hand.History is not { } history)
         {
             return [.. Lines(what, Ink.Strong, 0), .. Lines(Words.NoGaugeMark, Ink.Warn, 0)];

@@ -3,7 +3,6 @@ using ToolWear.Core.Deeds;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Shops;
 using ToolWear.Screens.Drawing;
-using ToolWear.Screens.Hammer;
 
 namespace ToolWear.Screens.Choosing;
 

@@ -4,6 +4,7 @@ using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
 using ToolWear.Core.Wear;
 using ToolWear.Pens;
+using ToolWear.Results.Tools;
 using ToolWear.Screens.Drawing;
 using ToolWear.Screens.ToolRack;
 
@@ -107,7 +108,7 @@ public static class ChoosingText
         );
         body.Put(3, y, board.Together.Contains(candidate) ? "+" : "", Ink.Key);
         body.Put(Mark, y, tool.Mark.Text, Ink.Strong, What - Mark - 1);
-        body.Put(What, y, ToolRackText.PlaceOrForm(tool.Tool), Ink.Plain, Work - What - 1);
+        body.Put(What, y, RackTable.PlaceOrForm(tool.Tool), Ink.Plain, Work - What - 1);
         body.Put(Work, y, Works.Words.Word(candidate.Work), Ink.Plain, Steel - Work - 1);
         body.Put(Steel, y, tool.Tool.Steel ?? Words.UnknownSteel, Ink.Plain, Verdict - Steel - 1);
         if (forecasts?.VerdictOf(candidate.Tool) is { } judged)

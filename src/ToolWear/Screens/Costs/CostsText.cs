@@ -3,6 +3,7 @@ using ToolWear.Core.Measure;
 using ToolWear.Core.Planning;
 using ToolWear.Pens;
 using ToolWear.Results;
+using ToolWear.Results.Plans;
 using ToolWear.Screens.Drawing;
 
 namespace ToolWear.Screens.Costs;
@@ -37,8 +38,8 @@ public static class CostsText
         int count = costs.Heads.Length + costs.Places.Length;
         int rows = RowsFor(body.Width, body.Height, below);
         int first = place.Show(count, rows);
-        Table heads = CostTables.Heads(costs);
-        Table places = CostTables.Places(costs);
+        Table heads = CostTables.Heads.Over(costs.Heads);
+        Table places = CostTables.Places.Over(costs.Places);
         DrawHeadings(body);
         for (int i = first; i < Math.Min(count, first + rows); i++)
         {

@@ -8,6 +8,8 @@ using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
 using ToolWear.Core.Wear;
 using ToolWear.Results;
+using ToolWear.Results.Eyes;
+using ToolWear.Results.Tools;
 using ToolWear.Screens.Drawing;
 
 namespace ToolWear.Screens.Eyes;
@@ -113,14 +115,13 @@ public sealed record EyePage(
             if (DriftOutlooks.Of(forecasts, tool) is { } outlook)
             {
                 isAny = true;
-                Calculated figures = EyeFigures.Of(outlook, units);
                 yield return (
                     "  "
                         + Words.DriftLine(
                             tool.Tool.Mark.Text,
-                            ToolRack.ToolRackText.PlaceOrForm(tool.Tool.Tool),
-                            $"{figures["eye_length_mm"].Shown} x {figures["eye_width_mm"].Shown}",
-                            figures["eye_judged"].Text
+                            RackTable.PlaceOrForm(tool.Tool.Tool),
+                            $"{Quantity.Gap.Show(outlook.Eye.Eye.LengthMm, units)} x {Quantity.Gap.Show(outlook.Eye.Eye.WidthMm, units)}",
+                            EyeFigures.Judged(outlook)
                         ),
                     outlook.IsInside == false ? Ink.Warn : Ink.Plain
                 );

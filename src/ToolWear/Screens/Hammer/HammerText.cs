@@ -1,12 +1,11 @@
 using System.Collections.Immutable;
 using ToolWear.Core.Deeds;
 using ToolWear.Core.Ledger;
-using ToolWear.Core.Measure;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
 using ToolWear.Core.Wear;
+using ToolWear.Results.Tools;
 using ToolWear.Screens.Drawing;
-using ToolWear.Screens.ToolRack;
 
 namespace ToolWear.Screens.Hammer;
 
@@ -61,7 +60,7 @@ public static class HammerText
             string set = board.Together.Contains(tool) ? " +" : "";
             yield return new PanelFacts(
                 known.Mark.Text,
-                $"{ToolRackText.PlaceOrForm(known.Tool)}, {Works.Words.Word(tool.Work)}{set}",
+                $"{RackTable.PlaceOrForm(known.Tool)}, {Works.Words.Word(tool.Work)}{set}",
                 Board.Tallied(shop, session, tool).ToString(),
                 MoreToday(shop, forecasts, tool.Tool)
             );

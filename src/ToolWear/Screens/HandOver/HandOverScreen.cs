@@ -1,8 +1,7 @@
-using ToolWear.Core.Measure;
+using System.Collections.Immutable;
 using ToolWear.Core.Wear;
-using ToolWear.Results;
+using ToolWear.Results.Tools;
 using ToolWear.Screens.Drawing;
-using ToolWear.Sheets;
 
 namespace ToolWear.Screens.HandOver;
 
@@ -10,7 +9,7 @@ namespace ToolWear.Screens.HandOver;
 /// <param name="host">Where it is shown.</param>
 public sealed class HandOverScreen(Host host) : Screen(host)
 {
-    private (ShopForecasts Forecasts, string Pattern, LengthUnit Units, Table Table)? known;
+    private (ShopForecasts Forecasts, string Pattern, ImmutableArray<HandOverStep> Steps)? known;
     private ScreenName from = ScreenName.Choosing;
     private int first;
     private int lines;
@@ -60,23 +59,12 @@ public sealed class HandOverScreen(Host host) : Screen(host)
         }
         else
         {
-            if (
-                known is not { } last
-                || last.Pattern != pattern
-                || !ReferenceEquals(last.Forecasts, forecasts)
-                || last.Units != Sitting.Units
-            )
+            if (known is not { } last || last.Pattern != pattern || !ReferenceEquals(last.Forecasts, forecasts))
             {
-                known = (forecasts, pattern, Sitting.Units, HandOverTable.Of(forecasts, pattern, Sitting.Units));
+                known = (forecasts, pattern, HandOverTable.Steps(forecasts, pattern));
             }
 
-            lines = HandOverText.Draw(
-                body,
-                known.Value.Table,
-                HandOverSheet.Cautions(forecasts, pattern),
-                pattern,
-                first
-            );
+            lines = HandOverText.Draw(body, known.Value.Steps, pattern, first, Sitting.Units);
         }
     }
 }

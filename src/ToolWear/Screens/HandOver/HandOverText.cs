@@ -1,6 +1,10 @@
 using System.Collections.Immutable;
+using ToolWear.Core.Measure;
+using ToolWear.Core.Tools;
 using ToolWear.Results;
+using ToolWear.Results.Tools;
 using ToolWear.Screens.Drawing;
+using ToolWear.Sheets;
 
 namespace ToolWear.Screens.HandOver;
 
@@ -9,21 +13,22 @@ internal static class HandOverText
 {
     private const int Indent = 4;
 
-    /// <summary>Draws it.</summary>
-    /// <param name="body">Where to.</param>
-    /// <param name="table">The rows, as the verb and the sheet have them.</param>
-    /// <param name="cautions">What is said below.</param>
-    /// <param name="pattern">The pattern.</param>
-    /// <param name="first">The first line shown.</param>
-    /// <returns>How many lines there are.</returns>
-    public static int Draw(Picture body, Table table, ImmutableArray<string> cautions, string pattern, int first)
+    /// <summary>Draws it from some line on, and says how many lines there are.</summary>
+    public static int Draw(
+        Picture body,
+        ImmutableArray<HandOverStep> steps,
+        string pattern,
+        int first,
+        LengthUnit units
+    )
     {
         (int Column, string Text, Ink Ink)[] lines =
         [
-            .. table.Rows.SelectMany(row => Step(table, row, Math.Max(20, body.Width - Indent))),
-            .. table.Rows.IsEmpty ? [(0, Words.NoStages(pattern), Ink.Quiet)] : Array.Empty<(int, string, Ink)>(),
+            .. steps.SelectMany(step => Lines(step, Math.Max(20, body.Width - Indent), units)),
+            .. steps.IsEmpty ? [(0, Words.NoStages(pattern), Ink.Quiet)] : Array.Empty<(int, string, Ink)>(),
             (0, "", Ink.Plain),
-            .. cautions
+            .. HandOverSheet
+                .Cautions(steps)
                 .SelectMany(each => Picture.Wrap(each, Math.Max(20, body.Width)))
                 .Select(line => (0, line, Ink.Warn)),
         ];
@@ -36,30 +41,29 @@ internal static class HandOverText
         return lines.Length;
     }
 
-    private static IEnumerable<(int Column, string Text, Ink Ink)> Step(
-        Table table,
-        ImmutableArray<Cell> row,
-        int width
-    )
+    private static IEnumerable<(int Column, string Text, Ink Ink)> Lines(HandOverStep step, int width, LengthUnit units)
     {
-        string Of(string name) => row[table.IndexOf(name)].Shown;
-        string what = row[table.IndexOfHeading("What")].Shown;
-        string heading = Words.HandOverStep(Of("step"), Of("tool"), what, Of("stage"), Of("work"));
+        string Of(Column<HandOverStep> column) => column.Of(step, units).Shown;
+        string work = Works.Words.Word(step.Work);
+        string heading =
+            $"{step.Number}  {Of(HandOverTable.Tool)}  {step.What}: {step.Stage.Name}{(step.Stage.Name == work ? "" : $", {work}")}";
         foreach ((int i, string line) in Picture.Wrap(heading, width).Index())
         {
             yield return (i == 0 ? 0 : Indent, line, Ink.Strong);
         }
 
-        if (row[table.IndexOf("tool")].Text is null)
+        if (step.Tool is not { } tool)
         {
             yield break;
         }
 
+        string mark = Of(HandOverTable.Mark);
+        string then = Of(HandOverTable.ThenTake);
         string[] rest =
         [
-            Words.HandOverTake(Of("peg"), Of("steel"), Of("stop_after_heats"), Of("mark_mm")),
-            Words.HandOverCool(Of("cooling")),
-            Words.HandOverJudged(Of("verdict"), Of("looked_over_on"), Of("then_take")),
+            $"from {tool.Peg ?? "no peg noted"}, {tool.Steel ?? Words.UnknownSteel}; stop at heats: {Of(HandOverTable.Stop)}{(mark == "-" ? "" : $"; drive to: {mark}")}",
+            $"cooling: {Of(HandOverTable.Cooling)}",
+            $"{Of(HandOverTable.Verdict)}; looked over: {Of(HandOverTable.LookedOver)}{(then == "-" ? "" : $"; then take: {then}")}",
         ];
         foreach (string line in rest.SelectMany(each => Picture.Wrap(each, width)))
         {

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Shops;
-using ToolWear.Results;
+using ToolWear.Results.Tools;
 using ToolWear.Screens.Drawing;
 
 namespace ToolWear.Screens.LedgerPages;

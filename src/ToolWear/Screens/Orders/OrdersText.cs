@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using ToolWear.Core.Planning;
 using ToolWear.Results;
+using ToolWear.Results.Plans;
 using ToolWear.Screens.Drawing;
 
 namespace ToolWear.Screens.Orders;
@@ -47,7 +48,7 @@ public static class OrdersText
         place.Choose(place.Chosen, book.Orders.Length);
         int rows = RowsFor(body.Width, body.Height, book, place.Chosen);
         int first = place.Show(book.Orders.Length, rows);
-        Table table = OrderTable.Of(book);
+        Table table = OrderTable.Columns.Over(book.Orders);
         DrawHeadings(body, table.Columns);
         for (int i = first; i < Math.Min(book.Orders.Length, first + rows); i++)
         {

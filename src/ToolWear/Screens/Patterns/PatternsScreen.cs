@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Planning;
 using ToolWear.Core.Shops;
-using ToolWear.Results;
 using ToolWear.Screens.Drawing;
 using ToolWear.Screens.Guided;
 
@@ -30,7 +29,7 @@ public sealed class PatternsScreen(Host host) : GuidedScreen(host)
         {
             if (known is not { } last || !ReferenceEquals(last.Shop, Sitting.Shop))
             {
-                known = (Sitting.Shop, PatternTable.Stages(Sitting.Shop));
+                known = (Sitting.Shop, [.. HeatsAHead.Of(Sitting.Shop).Values.SelectMany(each => each)]);
             }
 
             return known.Value.Stages;

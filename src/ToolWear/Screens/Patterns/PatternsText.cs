@@ -1,7 +1,9 @@
 using System.Collections.Immutable;
+using ToolWear.Core.Measure;
 using ToolWear.Core.Planning;
 using ToolWear.Pens;
 using ToolWear.Results;
+using ToolWear.Results.Plans;
 using ToolWear.Screens.Drawing;
 
 namespace ToolWear.Screens.Patterns;
@@ -33,7 +35,6 @@ public static class PatternsText
             return;
         }
 
-        Table table = PatternTable.Of(stages);
         int rows = RowsFor(body.Height);
         int first = place.Show(stages.Length, rows);
         body.Put(2, 0, "Pattern", Ink.Strong);
@@ -45,7 +46,7 @@ public static class PatternsText
         for (int i = first; i < Math.Min(stages.Length, first + rows); i++)
         {
             bool isSame = i > first && stages[i - 1].Pattern == stages[i].Pattern;
-            DrawStage(body, 1 + i - first, table, i, isSame, i == place.Chosen);
+            DrawStage(body, 1 + i - first, stages[i], isSame, i == place.Chosen);
         }
 
         int y = 2 + Math.Min(rows, stages.Length);
@@ -55,21 +56,21 @@ public static class PatternsText
         }
     }
 
-    private static void DrawStage(Picture body, int y, Table table, int row, bool isSame, bool isChosen)
+    private static void DrawStage(Picture body, int y, HeatsAHead stage, bool isSame, bool isChosen)
     {
-        Cell Of(string name) => table.Rows[row][table.IndexOf(name)];
-        Cell learned = Of("heats_by_records");
+        Cell Of(Column<HeatsAHead> column) => column.Of(stage, LengthUnit.Mm);
+        Cell learned = Of(PatternTable.Learned);
         body.Put(0, y, isChosen ? ">" : "", Ink.Strong);
-        body.Put(2, y, isSame ? "" : Of("pattern").Shown, Ink.Strong, Stage - 3);
-        body.Put(Stage, y, Of("stage").Shown, Ink.Plain, Tool - Stage - 1);
-        string tool = Shortened.In(table.Rows[row][table.IndexOfHeading("Tool")].Shown, Work - Tool - 1);
+        body.Put(2, y, isSame ? "" : stage.Pattern, Ink.Strong, Stage - 3);
+        body.Put(Stage, y, stage.Stage.Name, Ink.Plain, Tool - Stage - 1);
+        string tool = Shortened.In(Of(PatternTable.Tool).Shown, Work - Tool - 1);
         body.Put(Tool, y, tool);
-        body.Put(Work, y, Of("work").Shown, Ink.Plain, GuessEnd - Work - 6);
-        body.PutRight(GuessEnd, y, Of("first_guess").Shown, Ink.Plain, 6);
+        body.Put(Work, y, Of(PatternTable.Work).Shown, Ink.Plain, GuessEnd - Work - 6);
+        body.PutRight(GuessEnd, y, Of(PatternTable.FirstGuess).Shown, Ink.Plain, 6);
         body.PutRight(
             LearnedEnd,
             y,
-            Words.LearnedOf(learned, Of("sessions")),
+            Words.LearnedOf(learned, Of(PatternTable.Sessions)),
             learned.IsNumber ? Ink.Strong : Ink.Plain,
             10
         );

@@ -1,7 +1,7 @@
 using ToolWear.Core.Measure;
 using ToolWear.Core.Planning;
 using ToolWear.Pens;
-using ToolWear.Results;
+using ToolWear.Results.Eyes;
 using ToolWear.Screens.Drawing;
 
 namespace ToolWear.Screens.SeriesPages;
@@ -22,7 +22,7 @@ public static class SeriesPagesText
             return;
         }
 
-        string[] lines = SeriesTable.Of(plan, units).ToText().TrimEnd('\n').Split('\n');
+        string[] lines = SeriesTable.Columns.Over(plan.Tools, units).ToText().TrimEnd('\n').Split('\n');
         body.Put(3, 0, lines[0], Ink.Strong);
         int y = 1;
         for (int i = 0; i < plan.Tools.Length; i++, y++)

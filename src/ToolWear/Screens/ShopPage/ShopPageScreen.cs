@@ -77,7 +77,7 @@ public sealed class ShopPageScreen(Host host) : Screen(host)
         SettingChanged change = new(setting.Name, to);
         if (Sitting.Record(change))
         {
-            Sitting.Say(Results.EntryWords.Of(change, Sitting.Units), Ink.Done);
+            Sitting.Say(Results.Tools.EntryWords.Of(change, Sitting.Units), Ink.Done);
             value = null;
         }
     }

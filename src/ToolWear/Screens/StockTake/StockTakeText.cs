@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using ToolWear.Core.Shops;
 using ToolWear.Pens;
-using ToolWear.Results;
+using ToolWear.Results.Tools;
 using ToolWear.Screens.Drawing;
 
 namespace ToolWear.Screens.StockTake;
@@ -39,7 +39,7 @@ public static class StockTakeText
 
         int rows = RowsFor(body.Height);
         int first = place.Show(tools.Length, rows);
-        string[] lines = StockTakeTable.Of(tools).ToText(body.Width - 2).TrimEnd('\n').Split('\n');
+        string[] lines = StockTakeTable.Columns.Over(tools).ToText(body.Width - 2).TrimEnd('\n').Split('\n');
         body.Put(2, 0, lines[0], Ink.Strong);
         int y = 1;
         for (int i = first; i < Math.Min(tools.Length, first + rows); i++, y++)

@@ -1,72 +1,24 @@
-using System.Collections.Immutable;
+using ToolWear.Core.Measure;
 using ToolWear.Core.Wear;
-using ToolWear.Core.Wear.Verdicts;
 using ToolWear.Results;
+using ToolWear.Results.Tools;
 
 namespace ToolWear.Screens.ToolRack;
 
-/// <summary>The rows of the rack's table, found by tool.</summary>
-internal sealed class RackRows
+/// <summary>The rows of the rack, found by tool.</summary>
+internal sealed class RackRows(ShopForecasts? forecasts, LengthUnit units)
 {
-    private readonly Dictionary<long, RackRow> rows = [];
-
-    public RackRows(ShopForecasts? forecasts, Core.Measure.LengthUnit units)
-    {
-        (Forecasts, Units) = (forecasts, units);
-        if (forecasts is null)
-        {
-            return;
-        }
-
-        Table table = RackTable.Of(forecasts, units);
-        for (int i = 0; i < table.Rows.Length; i++)
-        {
-            ToolForecast tool = forecasts.Tools[i];
-            rows.Add(
-                tool.Tool.Id,
-                new RackRow(
-                    table.Columns,
-                    table.Rows[i],
-                    forecasts.VerdictOf(tool).Verdict,
-                    tool.HeatsLeft is null || tool.FollowedToItsLimit,
-                    tool.HeatsLeft is { IsWide: true }
-                )
-            );
-        }
-    }
+    private readonly Dictionary<long, RackRow> rows = forecasts is null
+        ? []
+        : RackTable.Rows(forecasts).ToDictionary(row => row.Tool.Tool.Id);
 
     /// <summary>The forecasts that they were made from.</summary>
-    public ShopForecasts? Forecasts { get; }
+    public ShopForecasts? Forecasts => forecasts;
 
-    /// <summary>The unit that they are in.</summary>
-    public Core.Measure.LengthUnit Units { get; }
+    /// <summary>The unit that they are shown in.</summary>
+    public LengthUnit Units => units;
 
     public RackRow? Of(long tool) => rows.GetValueOrDefault(tool);
-}
 
-/// <summary>A row of the rack's table.</summary>
-internal sealed record RackRow(
-    ImmutableArray<Column> Columns,
-    ImmutableArray<Cell> Cells,
-    Verdict? Verdict,
-    bool IsFollowed,
-    bool IsWide
-)
-{
-    /// <summary>A cell by its pinned name, or by its heading where it has none.</summary>
-    public Cell this[string column]
-    {
-        get
-        {
-            for (int i = 0; i < Columns.Length; i++)
-            {
-                if ((Columns[i].Name ?? Columns[i].Heading) == column)
-                {
-                    return Cells[i];
-                }
-            }
-
-            throw new ArgumentException($"the rack has no column {column}", nameof(column));
-        }
-    }
+    public string Shown(Column<RackRow> column, RackRow row) => column.Of(row, units).Shown;
 }

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using ToolWear.Core.Shops;
-using ToolWear.Results;
+using ToolWear.Pens;
 using ToolWear.Screens.Drawing;
 
 namespace ToolWear.Screens.ToolRack;

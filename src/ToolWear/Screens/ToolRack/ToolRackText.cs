@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
 using ToolWear.Core.Shops;
-using ToolWear.Core.Tools;
 using ToolWear.Core.Wear;
 using ToolWear.Core.Wear.Verdicts;
+using ToolWear.Results.Tools;
 using ToolWear.Screens.Drawing;
 
 namespace ToolWear.Screens.ToolRack;
@@ -76,22 +76,22 @@ public static class ToolRackText
     private static void DrawTool(Picture body, RackColumns at, int y, ToolInShop tool, RackRows known)
     {
         at.Tool.Put(body, y, tool.Mark.Text, Ink.Strong);
-        at.What.Put(body, y, PlaceOrForm(tool.Tool));
+        at.What.Put(body, y, RackTable.PlaceOrForm(tool.Tool));
         if (known.Of(tool.Id) is not { } row)
         {
             at.Verdict.Put(body, y, Words.WorkingOut, Ink.Quiet);
             return;
         }
 
-        body.Put(0, y, row["next"].Shown == "yes" ? ">" : "");
-        at.Worn.Put(body, y, row["Worn"].Shown);
-        at.Of.Put(body, y, row["Of"].Shown);
-        at.Left.Put(body, y, row["heats_left"].Shown, Ink.Strong);
-        at.Range.Put(body, y, Range(row));
-        at.EyeNow.Put(body, y, EyeSize(row));
-        Ink ink = row.Verdict is { } verdict && verdict < Verdict.LookItOver ? Ink.Warn : Ink.Plain;
-        at.Verdict.Put(body, y, row["verdict"].Shown, ink);
-        at.Why.Put(body, y, row["why"].Shown, Ink.Quiet);
+        body.Put(0, y, row.IsNext ? ">" : "");
+        at.Worn.Put(body, y, known.Shown(RackTable.Worn, row));
+        at.Of.Put(body, y, known.Shown(RackTable.Limit, row));
+        at.Left.Put(body, y, known.Shown(RackTable.Left, row), Ink.Strong);
+        at.Range.Put(body, y, RackTable.Range.Of(row, known.Units).Shown);
+        at.EyeNow.Put(body, y, EyeSize(row, known.Units));
+        Ink ink = row.Verdict.Verdict < Verdict.LookItOver ? Ink.Warn : Ink.Plain;
+        at.Verdict.Put(body, y, known.Shown(RackTable.Verdict, row), ink);
+        at.Why.Put(body, y, row.Verdict.Why, Ink.Quiet);
     }
 
     private static void DrawBelow(
@@ -119,31 +119,17 @@ public static class ToolRackText
         body.Put(0, y + 2, isComplete ? Words.EyeCautionShort : "", Ink.Quiet);
     }
 
-    /// <summary>A tool in one word: its place in the series, else its form.</summary>
-    /// <param name="tool">The tool.</param>
-    /// <returns>The word.</returns>
-    public static string PlaceOrForm(Tool tool) =>
-        tool.Place == Place.None ? tool.Form.Name : Places.Words.Word(tool.Place);
-
     // where there is no room for both, what to do comes first
     private static string Chosen(ToolInShop tool, RackRows known, int width)
     {
         RackRow? row = known.Of(tool.Id);
-        string why = $"{tool.Mark}: {row?["why"].Shown ?? ""}";
+        string why = $"{tool.Mark}: {row?.Verdict.Why}";
         string both = $"{why}; {Words.MeasureOnceMore}";
-        return row is not { IsWide: true } ? why
+        return row?.Tool.HeatsLeft is not { IsWide: true } ? why
             : Picture.ColumnsOf(both) <= width ? both
-            : $"{tool.Mark}: {Words.MeasureOnceMore}; {row["why"].Shown}";
+            : $"{tool.Mark}: {Words.MeasureOnceMore}; {row.Verdict.Why}";
     }
 
-    private static string Range(RackRow row)
-    {
-        string mark = row.IsFollowed ? "" : Words.NotFollowedMark;
-        return !row["left_lo90"].IsNumber ? "-"
-            : row["left_hi90"].IsNumber ? $"{row["left_lo90"].Shown}-{row["left_hi90"].Shown}{mark}"
-            : $"over {row["left_lo90"].Shown}{mark}";
-    }
-
-    private static string EyeSize(RackRow row) =>
-        row["eye_length_mm"].IsNumber ? $"{row["eye_length_mm"].Shown}x{row["eye_width_mm"].Shown}" : "-";
+    private static string EyeSize(RackRow row, Core.Measure.LengthUnit units) =>
+        row.Eye is null ? "-" : $"{RackTable.EyeLength.Of(row, units).Shown}x{RackTable.EyeWidth.Of(row, units).Shown}";
 }

@@ -4,7 +4,7 @@ using ToolWear.Core.Measure;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
 using ToolWear.Core.Wear;
-using ToolWear.Results;
+using ToolWear.Pens;
 using ToolWear.Screens.Drawing;
 using ToolWear.Screens.Guided;
 
@@ -72,11 +72,11 @@ public sealed class ScrapSheet : GuidedEntry
             .Concat(
                 into.Offers.IsEmpty
                     ? into.Never is null
-                        ? [Words.HoldsNothing]
+                        ? [EyeText.HoldsNothing]
                         : Array.Empty<string>()
                     :
                     [
-                        $"{Words.CouldBecome}:",
+                        $"{EyeText.CouldBecome}:",
                         .. into.Offers.Take(4).Select(offer => Words.OfferInWords(offer, units)),
                         Words.MadeIntoHow,
                     ]

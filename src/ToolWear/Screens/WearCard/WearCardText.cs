@@ -1,6 +1,7 @@
 using System.Text;
 using ToolWear.Core.Wear;
-using ToolWear.Results;
+using ToolWear.Pens;
+using ToolWear.Results.Tools;
 using ToolWear.Screens.Drawing;
 
 namespace ToolWear.Screens.WearCard;
@@ -100,7 +101,7 @@ internal static class WearCardText
     }
 
     private static string EyeLine(Card card) =>
-        card.Drift is null ? "" : $"{EyeText.Short(card)} {Words.CheckByHand}\n";
+        card.Drift is not { } drift ? "" : $"{EyeText.Short(drift, card.Units)} {Words.CheckByHand}\n";
 
     private static IEnumerable<string> Lines(string text, int width) =>
         Picture.Wrap(text.TrimEnd('\n'), Math.Max(10, width));

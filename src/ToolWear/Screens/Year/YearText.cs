@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using ToolWear.Core.Planning.Years;
 using ToolWear.Results;
+using ToolWear.Results.Looks;
 using ToolWear.Screens.Drawing;
 
 namespace ToolWear.Screens.Year;
@@ -25,10 +26,10 @@ public static class YearText
     {
         ImmutableArray<Action<int>> lines =
         [
-            .. Tools(body, YearTables.Lives(year)),
-            .. Causes(body, YearTables.Causes(year)),
-            .. Heads(body, YearTables.Heads(year)),
-            .. Measured(body, YearTables.Measured(year)),
+            .. Tools(body, year.Tools),
+            .. Causes(body, year.Causes),
+            .. Heads(body, year.Heads),
+            .. Measured(body, YearTables.Measured.Of(year.Measured).Rows[0]),
         ];
         for (int i = 0; i < body.Height && first + i < lines.Length; i++)
         {
@@ -38,7 +39,7 @@ public static class YearText
         return lines.Length;
     }
 
-    private static IEnumerable<Action<int>> Tools(Picture body, Table table)
+    private static IEnumerable<Action<int>> Tools(Picture body, ImmutableArray<YearOfTools> tools)
     {
         yield return y =>
         {
@@ -50,26 +51,21 @@ public static class YearText
             body.PutRight(WornOut, y, "Worn", Ink.Strong);
             body.PutRight(Life, y, "Half last (heats)", Ink.Strong);
         };
-        Cell At(ImmutableArray<Cell> row, string name) => row[table.IndexOf(name)];
-        foreach (ImmutableArray<Cell> row in table.Rows)
+        foreach (ImmutableArray<Cell> row in YearTables.Lives.Over(tools).Rows)
         {
             yield return y =>
             {
                 body.Put(0, y, row[0].Shown, Ink.Strong, Steel - 1);
-                body.Put(Steel, y, At(row, "steel").Shown, Ink.Plain, InUse - Steel - 7);
-                body.PutRight(InUse, y, At(row, "in_use").Shown);
-                body.PutRight(New, y, At(row, "added").Shown);
-                body.PutRight(Scrapped, y, At(row, "scrapped").Shown);
-                body.PutRight(WornOut, y, At(row, "worn_out").Shown);
-                body.PutRight(
-                    Life,
-                    y,
-                    Lasting(At(row, "median_heats"), At(row, "median_lo95"), At(row, "median_hi95"))
-                );
+                body.Put(Steel, y, row[3].Shown, Ink.Plain, InUse - Steel - 7);
+                body.PutRight(InUse, y, row[4].Shown);
+                body.PutRight(New, y, row[5].Shown);
+                body.PutRight(Scrapped, y, row[6].Shown);
+                body.PutRight(WornOut, y, row[7].Shown);
+                body.PutRight(Life, y, Lasting(row[9], row[10], row[11]));
             };
         }
 
-        if (table.Rows.IsEmpty)
+        if (tools.IsEmpty)
         {
             yield return y => body.Put(2, y, Words.NoToolsThen, Ink.Quiet);
         }
@@ -80,10 +76,13 @@ public static class YearText
         }
     }
 
-    private static IEnumerable<Action<int>> Causes(Picture body, Table table)
+    private static IEnumerable<Action<int>> Causes(Picture body, ImmutableArray<YearOfCause> causes)
     {
         yield return _ => { };
-        string said = string.Join(", ", table.Rows.Select(row => $"{row[0].Shown} {row[1].Shown}"));
+        string said = string.Join(
+            ", ",
+            YearTables.Causes.Over(causes).Rows.Select(row => $"{row[0].Shown} {row[1].Shown}")
+        );
         yield return y =>
         {
             int at = body.Put(0, y, Words.YearCauses + ": ", Ink.Strong);
@@ -91,7 +90,7 @@ public static class YearText
         };
     }
 
-    private static IEnumerable<Action<int>> Heads(Picture body, Table table)
+    private static IEnumerable<Action<int>> Heads(Picture body, ImmutableArray<YearOfHeads> heads)
     {
         yield return _ => { };
         foreach (string line in Picture.Wrap(Words.YearHeads, Math.Max(20, body.Width)))
@@ -99,7 +98,7 @@ public static class YearText
             yield return y => body.Put(0, y, line, Ink.Strong);
         }
 
-        foreach (ImmutableArray<Cell> row in table.Rows)
+        foreach (ImmutableArray<Cell> row in YearTables.Heads.Over(heads).Rows)
         {
             yield return y =>
             {
@@ -109,13 +108,13 @@ public static class YearText
             };
         }
 
-        if (table.Rows.IsEmpty)
+        if (heads.IsEmpty)
         {
             yield return y => body.Put(2, y, Words.NothingForged, Ink.Quiet);
         }
     }
 
-    private static IEnumerable<Action<int>> Measured(Picture body, Calculated measured)
+    private static IEnumerable<Action<int>> Measured(Picture body, ImmutableArray<Cell> measured)
     {
         yield return _ => { };
         string said = Words.MeasuredInYear(measured);

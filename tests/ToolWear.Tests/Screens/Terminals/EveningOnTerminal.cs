@@ -1,4 +1,5 @@
 using System.Text.RegularExpressions;
+using ToolWear.Results.Tools;
 using ToolWear.Testing.Terminals;
 using ToolWear.Tests.Commands;
 using Xunit;

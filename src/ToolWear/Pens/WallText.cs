@@ -1,9 +1,8 @@
 using System.Text;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Planning;
-using ToolWear.Pens;
 
-namespace ToolWear.Results;
+namespace ToolWear.Pens;
 
 /// <summary>The forge list as text for the shop wall, at most 80 columns wide.</summary>
 internal static class WallText

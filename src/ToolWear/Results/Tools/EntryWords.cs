@@ -2,7 +2,7 @@ using ToolWear.Core.Ledger;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Tools;
 
-namespace ToolWear.Results;
+namespace ToolWear.Results.Tools;
 
 /// <summary>An entry of the ledger in a smith's words.</summary>
 internal static class EntryWords

@@ -1,10 +1,9 @@
 using System.Globalization;
 using System.Text;
 using System.Text.Json;
-using ToolWear.Core.Planning;
 using ToolWear.Core.Planning.Lives;
 
-namespace ToolWear.Results;
+namespace ToolWear.Pens;
 
 /// <summary>How many new tools a demand takes, with the pinned names.</summary>
 internal static class PlanFigures

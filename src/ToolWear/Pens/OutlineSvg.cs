@@ -2,7 +2,7 @@ using System.Globalization;
 using System.Text;
 using ToolWear.Core.Sections;
 
-namespace ToolWear.Results;
+namespace ToolWear.Pens;
 
 /// <summary>Outlines of sections as SVG.</summary>
 internal static class OutlineSvg

@@ -4,9 +4,10 @@ using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
 using ToolWear.Core.Wear;
 using ToolWear.Core.Wear.Verdicts;
-using ToolWear.Pens;
+using ToolWear.Results;
+using ToolWear.Results.Tools;
 
-namespace ToolWear.Results;
+namespace ToolWear.Pens;
 
 /// <summary>The card of a tool as text, at most 80 columns wide but for names and notes.</summary>
 internal static class CardText
@@ -148,7 +149,7 @@ internal static class CardText
         }
 
         return forecast.AtOrPastLimit
-            ? $"at or past the limit now ({ForecastTable.Percent(forecast.ChancePastLimitNow)}){guess}"
+            ? $"at or past the limit now ({Quantity.Chance.Show(forecast.ChancePastLimitNow, LengthUnit.Mm)}){guess}"
             : Words.HeatsLeft(forecast.HeatsLeft) + guess;
     }
 

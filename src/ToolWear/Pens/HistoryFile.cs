@@ -1,10 +1,11 @@
 using System.Text;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Wear;
-using ToolWear.Pens;
+using ToolWear.Results;
+using ToolWear.Results.Tools;
 using ToolWear.Storage.Disks;
 
-namespace ToolWear.Results;
+namespace ToolWear.Pens;
 
 /// <summary>The wear history of the whole shop as a file.</summary>
 internal static class HistoryFile
@@ -19,7 +20,7 @@ internal static class HistoryFile
     /// <exception cref="IOException">It cannot be written.</exception>
     public static int Write(Site site, string path, ShopForecasts forecasts, LengthUnit units, bool asJson = false)
     {
-        Table history = HistoryTable.Of(forecasts.Shop, forecasts.All, units);
+        Table history = HistoryTable.Columns.Over(HistoryTable.Rows(forecasts.Shop, forecasts.All));
         WholeFile.Write(site.Disk, path, Encoding.UTF8.GetBytes(asJson ? history.ToJsonLines() : history.ToCsv()));
         return history.Rows.Length;
     }
