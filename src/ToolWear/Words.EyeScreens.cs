@@ -28,45 +28,12 @@ public static partial class Words
     internal const string HandleFit = "Handle fit";
     internal const string NoHandleNamed = "no handle is named for it";
     internal const string NoEyeForHandle = "No eye takes this handle yet: p makes one for it and proposes its series.";
-    internal const string NameWanted = "a name is wanted";
-    internal const string RoundIsOneSize = "a round eye has one size: its length and its width are the same";
-    internal const string AllFourWanted =
-        "least and greatest, length and width, are wanted all four, or none; or a grade such as IT14";
     internal const string NotYetRecorded = "Changed here; t enters it in the ledger.";
     internal const string StaysEntered = "It is entered in the ledger: cross its entry out there.";
     internal const string Upset = "to be upset";
     internal const string Proposed = "* is proposed and not entered yet: change what you like, then t enters it.";
 
-    internal const string AskSection =
-        "Its shape: round, rectangle, oval, teardrop; the first letters do, or the arrows.";
-    internal const string AskEyeLength = "Eye length, cold, at the face: along the head. Of a round, its diameter.";
-    internal const string AskEyeWidth = "Eye width, cold, at its widest. Of a round, its diameter again.";
-    internal const string AskRadius = "Nose radius of a teardrop, edge radius of a rectangle; empty for the others.";
-    internal const string AskDepth = "Through the head.";
-    internal const string AskTaper =
-        "mm of size a mm of depth, over the whole width and not per side; 0.03 is about 1.7 degrees; 0 where parallel.";
-    internal const string AskFit = "wedged: driven from both faces, narrowest at the waist. slip-on: tapers one way.";
-    internal const string AskDriven = "How the drift is driven: both faces, one face, or through.";
-    internal const string AskTolerance =
-        "The least and the greatest that still take the handle; all four, or none. A grade such as IT14 in the first does for all.";
-    internal const string AskHandle = "The handle that goes in, as it is called here; empty for none yet.";
-    internal const string AskEyeName = "What you call the eye: a letter or a few.";
-    internal const string AskHandleLength = "The long way of the handle where it enters the eye.";
-    internal const string AskHandleWidth = "The short way there.";
-    internal const string AskHandleTaper =
-        "Of a handle that slips in from the top: mm of size a mm of length, over the whole width. Empty for one that is wedged.";
-    internal const string AskSeat =
-        "How far the head may sit from its place along the handle, either way; empty for none.";
     internal const string AskNote = "A note, or nothing.";
-    internal const string AskHandleName = "What you call the handle, such as hatchet 16.";
-    internal const string AskPlaceLength = "The long way at the mark, cold. Of a slitter or punch, the slit it opens.";
-    internal const string AskPlaceWidth = "The short way at the mark, cold. Of a slitter or punch, how thick it is.";
-    internal const string AskPlaceSteel = "The steel such tools are made of; empty where nobody said.";
-    internal const string AskLasts = "How many heats one of these usually lasts, roughly; empty where nobody knows.";
-    internal const string AskHardened = "Whether it is hardened: yes or no.";
-    internal const string AskDays = "Days from the forging to the first use: 0 for one that is used the same day.";
-    internal const string AskForm = "What it is: drift, slitter, slot punch, ...; the first letters do, or the arrows.";
-    internal const string AskPlace = "Its place: opener, rough, second, finish, none.";
 
     internal const string DoesEyes = "Shows every eye with its series and handle; eyes and handles are entered there.";
     internal const string DoesBars = "Shows the bars in the rack and what could be cut from each.";
@@ -113,11 +80,6 @@ public static partial class Words
     internal static string NoHandle(string handle, Shop shop) =>
         $"there is no handle {handle}: "
         + (shop.Handles.IsEmpty ? "none has been entered yet" : $"there are {string.Join(", ", shop.Handles.Keys)}");
-
-    internal static string SizeWanted(string name) => $"{name}: a size is wanted, such as 36.5 or 1 7/16";
-
-    internal static string NumberWanted(string name, string text, decimal least, decimal greatest) =>
-        $"{name} \"{text}\": a number from {least} to {greatest}";
 
     internal static string EyeEntered(string eye) => $"Eye {eye} is entered.";
 

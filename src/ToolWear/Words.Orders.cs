@@ -14,15 +14,6 @@ public static partial class Words
     internal const string NoOrdersYet = $"{NoOrders} a enters one.";
     internal const string NoOrdersNoPatterns =
         $"{NoOrders} An order is so many heads of a pattern: p leads to the patterns, enter one first.";
-    internal const string PatternAsked = "Pattern";
-    internal const string HeadsAsked = "Heads";
-    internal const string DueAsked = "Due";
-    internal const string OrderAsked = "Name";
-    internal const string PatternMeaning = "What is forged: the first letters do, or the arrows.";
-    internal const string HeadsMeaning = "How many heads are still to be forged.";
-    internal const string DueMeaning =
-        "The day they are wanted: as 2027-01-15; 01-15 is the next such day; +28 is in 28 days.";
-    internal const string OrderMeaning = "What you call the order.";
 
     internal const string DoesLeaveOrders =
         "Where orders are asked about: closes the session and leaves the orders as they are.";
@@ -81,8 +72,4 @@ public static partial class Words
     internal static string OrderFinished(string order) => $"Order {order} is done.";
 
     internal static string OrderThere(string order) => $"there is an open order {order} already: change that one";
-
-    internal static string NoDay(string text) => $"due \"{text}\": a day such as 2027-01-15, or +28";
-
-    internal static string NoHeadsOfOrder(string text) => $"heads \"{text}\": a whole number from 1 to 100000";
 }

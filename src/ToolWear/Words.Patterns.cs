@@ -21,16 +21,6 @@ public static partial class Words
     internal const string AboutPatterns =
         "What is forged, stage by stage: which tool, which work, how many heats a head takes. The first guess is yours; closed sessions teach the real figure, which plans use once there are two.";
 
-    internal const string AskPattern = "What is forged, such as hatchet.";
-    internal const string AskStage = "What the stage is called, such as slit, cheeks or finish.";
-    internal const string AskStageEye = "The eye it works on, such as H; empty where the tool serves every eye.";
-    internal const string AskStageForm =
-        "The form of tool: the first letters do, or the arrows; empty where none is used.";
-    internal const string AskStagePlace = "The tool's place in the series: opener, rough, second, finish, none.";
-    internal const string AskStageWork = "The work done; empty for the tool's main work.";
-    internal const string AskStageHeats = "How many heats a head takes there, by your first guess; halves may be.";
-    internal const string AskStageLoad = "How much harder than usual it is on the tool; empty counts as 1.";
-
     internal static string StageHeading(string pattern, string? stage) =>
         stage is null ? $"{pattern}: a stage more" : $"{pattern}: {stage}";
 

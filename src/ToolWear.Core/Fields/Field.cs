@@ -31,6 +31,15 @@ public enum Kept
     /// <summary>Patterns.</summary>
     Patterns,
 
+    /// <summary>Tools, by their marks.</summary>
+    Tools,
+
+    /// <summary>The gauge marks of the tool that is named before.</summary>
+    GaugeMarks,
+
+    /// <summary>Sessions.</summary>
+    Sessions,
+
     /// <summary>The steels of the bars in the rack.</summary>
     Steels,
 }

@@ -62,7 +62,11 @@ public static class FieldKinds
     public static FieldKind<double?> Taper { get; } = Number(0, 1);
 
     /// <summary>Heats that one of these usually lasts.</summary>
-    public static FieldKind<double?> GuessHeats { get; } = Number(0.5, 100_000) with { Unit = "heats" };
+    public static FieldKind<double?> GuessHeats { get; } =
+        Number(GuessedLife.Least, GuessedLife.Most) with
+        {
+            Unit = "heats",
+        };
 
     /// <summary>An amount of money or hours, zero or more.</summary>
     public static FieldKind<decimal?> Amount { get; } =
@@ -72,8 +76,11 @@ public static class FieldKinds
             Fault = amount => amount < 0 ? $"{amount} lies outside; a number from 0" : null,
         };
 
+    /// <summary>Hours, zero or more.</summary>
+    public static FieldKind<decimal?> Hours { get; } = Amount with { Unit = "hours" };
+
     /// <summary>Heats as worked, in halves, from none to a million.</summary>
-    public static FieldKind<Heats?> HeatsWorked { get; } =
+    public static FieldKind<Heats?> HeatsInHalves { get; } =
         new(
             (text, source, out value) =>
             {
@@ -127,19 +134,7 @@ public static class FieldKinds
         );
 
     /// <summary>yes or no.</summary>
-    public static FieldKind<bool?> YesNo { get; } =
-        new(
-            (text, _, out value) =>
-            {
-                value = text == "yes";
-                return text is "yes" or "no" ? null : $"\"{FreeText.Shown(text)}\" is neither yes nor no";
-            },
-            answer => answer is { } yes ? (yes ? "yes" : "no") : null,
-            "yes or no"
-        )
-        {
-            Words = ["yes", "no"],
-        };
+    public static FieldKind<bool?> YesNo { get; } = Either("yes", "no");
 
     /// <summary>A form of tool.</summary>
     public static FieldKind<ToolForm?> Form { get; } =
@@ -178,6 +173,24 @@ public static class FieldKinds
         )
         {
             Words = words.All,
+        };
+
+    /// <summary>One of two words.</summary>
+    /// <param name="yes">The word for true.</param>
+    /// <param name="no">The word for false.</param>
+    /// <returns>The kind.</returns>
+    public static FieldKind<bool?> Either(string yes, string no) =>
+        new(
+            (text, _, out value) =>
+            {
+                value = text == yes;
+                return text == yes || text == no ? null : $"\"{FreeText.Shown(text)}\" is neither {yes} nor {no}";
+            },
+            answer => answer is { } known ? (known ? yes : no) : null,
+            $"{yes} or {no}"
+        )
+        {
+            Words = [yes, no],
         };
 
     /// <summary>A number in a range.</summary>

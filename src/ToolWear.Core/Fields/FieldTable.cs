@@ -28,6 +28,9 @@ public sealed record FieldTable<T>(string File, T Blank) : IFieldTable
     /// <summary>What is wrong between the fields of a thing that someone types; what was stored once may be so.</summary>
     public Func<T, FieldFault?> Check { get; init; } = static _ => null;
 
+    /// <summary>What is wrong between the fields of a thing, however it came about; nothing such is ever stored.</summary>
+    public Func<T, FieldFault?> Rule { get; init; } = static _ => null;
+
     /// <inheritdoc />
     public IEnumerable<(string Name, string Unit, string Meaning)> Columns =>
         All.Select(each => (each.Name, each.Unit, each.Meaning));
@@ -51,11 +54,17 @@ public sealed record FieldTable<T>(string File, T Blank) : IFieldTable
         Func<T, TValue, T> set
     ) => With(name, Need.Always, kind, get, set);
 
-    /// <summary>The table with a field that names the thing and cannot be left out, behind the others.</summary>
+    /// <summary>The table with a field that names the thing, behind the others.</summary>
     /// <inheritdoc cref="Needs{TValue}" />
-    public FieldTable<T> Key<TValue>(string name, FieldKind<TValue> kind, Func<T, TValue> get, Func<T, TValue, T> set)
+    public FieldTable<T> Key<TValue>(
+        string name,
+        FieldKind<TValue> kind,
+        Func<T, TValue> get,
+        Func<T, TValue, T> set,
+        Need need = Need.Always
+    )
     {
-        FieldTable<T> with = With(name, Need.Always, kind, get, set);
+        FieldTable<T> with = With(name, need, kind, get, set);
         return with.Last(with.All[^1] with { IsKey = true });
     }
 
@@ -89,6 +98,11 @@ public sealed record FieldTable<T>(string File, T Blank) : IFieldTable
             All = [.. All, .. inner.All.Select(field => field.Within(get, set))],
         };
 
+    /// <summary>The table with the fields of another behind its own.</summary>
+    /// <param name="other">The other.</param>
+    /// <returns>The table.</returns>
+    public FieldTable<T> Also(FieldTable<T> other) => this with { All = [.. All, .. other.All] };
+
     /// <summary>The table with what the last field means.</summary>
     /// <param name="meaning">What it means, without the words there are, a capital and a full stop.</param>
     /// <param name="asked">What a form calls it; empty where no form asks for it.</param>
@@ -111,7 +125,7 @@ public sealed record FieldTable<T>(string File, T Blank) : IFieldTable
             }
         }
 
-        return null;
+        return Rule(thing);
     }
 
     /// <summary>Reads a thing, field by field.</summary>

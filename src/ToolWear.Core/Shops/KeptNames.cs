@@ -16,6 +16,11 @@ public static class KeptNames
             Kept.Eyes => [.. shop.Eyes.Keys],
             Kept.Handles => [.. shop.Handles.Keys],
             Kept.Patterns => [.. shop.Patterns.Keys],
+            Kept.Sessions => [.. shop.Sessions.Keys],
+            Kept.Tools =>
+            [
+                .. shop.Tools.Values.Where(tool => tool.State == ToolState.InService).Select(tool => tool.Mark.Text),
+            ],
             Kept.Steels => [.. shop.Bars.Values.Select(bar => bar.Steel).Distinct(StringComparer.Ordinal)],
             _ => [],
         };

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ToolWear.Core.Fields;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Tools;
@@ -202,7 +203,7 @@ public sealed partial record Shop
             return Unknown(tool);
         }
 
-        return OverZero(e.Length, e.Width) is { } fault
+        return (FieldKinds.Size.Fault(e.Length) ?? FieldKinds.Size.Fault(e.Width)) is { } fault
             ? fault
             : this with
             {

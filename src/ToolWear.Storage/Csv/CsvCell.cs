@@ -20,14 +20,16 @@ public readonly record struct CsvCell
     /// <typeparam name="T">The thing.</typeparam>
     /// <param name="fields">Its fields.</param>
     /// <param name="thing">The thing.</param>
+    /// <param name="first">Cells before those of the fields.</param>
     /// <returns>A cell for each field.</returns>
-    internal static IReadOnlyList<CsvCell> Row<T>(FieldTable<T> fields, T thing)
+    internal static IReadOnlyList<CsvCell> Row<T>(FieldTable<T> fields, T thing, params ReadOnlySpan<CsvCell> first)
     {
-        CsvCell[] cells = new CsvCell[fields.All.Length];
-        for (int i = 0; i < cells.Length; i++)
+        CsvCell[] cells = new CsvCell[first.Length + fields.All.Length];
+        first.CopyTo(cells);
+        for (int i = 0; i < fields.All.Length; i++)
         {
             string text = fields.All[i].Write(thing);
-            cells[i] = fields.All[i].IsText ? Text(text) : new(text);
+            cells[first.Length + i] = fields.All[i].IsText ? Text(text) : new(text);
         }
 
         return cells;

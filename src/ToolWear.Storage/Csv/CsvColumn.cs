@@ -14,10 +14,4 @@ internal sealed record CsvColumn(string Name, bool IsRequired)
     /// <returns>The columns.</returns>
     public static ImmutableArray<CsvColumn> Of<T>(FieldTable<T> fields) =>
         [.. fields.All.Select(field => new CsvColumn(field.Name, field.Need != Need.Maybe))];
-
-    /// <summary>The columns of a file in their order.</summary>
-    /// <param name="names">The names with spaces between, a required one with ! behind it.</param>
-    /// <returns>The columns.</returns>
-    public static ImmutableArray<CsvColumn> List(string names) =>
-        [.. names.Split(' ').Select(name => new CsvColumn(name.TrimEnd('!'), name.EndsWith('!')))];
 }

@@ -1,8 +1,6 @@
 using System.Collections.Immutable;
-using ToolWear.Core.Fields;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Shops;
-using ToolWear.Storage.Csv.Files;
 
 namespace ToolWear.Storage.Csv;
 
@@ -14,41 +12,11 @@ namespace ToolWear.Storage.Csv;
 public static class CsvSet
 {
     /// <summary>The name of the table of tools in use.</summary>
-    public const string ToolsInUse = ToolsInUseFile.FileName;
-
-    /// <summary>Every file in the order in which it is read; what a file refers to stands above it.</summary>
-    private static readonly ImmutableArray<SetFile> Files =
-    [
-        new ShopFile(),
-        new EyesFile(),
-        new HandlesFile(),
-        new SeriesFile(),
-        new PatternsFile(),
-        new TableFile<BarDescribed>(
-            BarFields.Table,
-            shop => shop.Shop.Bars.Values,
-            (row, e, shop) => shop.Take(row, "bar", e.Bar, e)
-        ),
-        new ToolsFile(),
-        new StationsFile(),
-        new GaugeMarksFile(),
-        new ToolsInUseFile(),
-        new SessionsFile(),
-        new HeatsFile(),
-        new ReadingsFile(),
-        new ReworksFile(),
-        new FindingsFile(),
-        new EyesMeasuredFile(),
-        new ScrappedFile(),
-        new AsideFile(),
-        new LoansFile(),
-        new StockTakesFile(),
-        new OrdersFile(),
-    ];
+    public static string ToolsInUse => CsvFiles.InUse.Name;
 
     /// <summary>The names of the files that an export writes where they have rows.</summary>
     public static ImmutableArray<string> FileNames { get; } =
-    [.. Files.Select(file => file.Name).Where(name => name != ToolsInUse)];
+    [.. CsvFiles.All.Select(file => file.Name).Where(name => name != ToolsInUse)];
 
     /// <summary>Writes a shop.</summary>
     /// <param name="shop">The shop.</param>
@@ -57,7 +25,7 @@ public static class CsvSet
     {
         ShopToWrite ready = new(shop);
         List<CsvFile> written = [];
-        foreach (SetFile file in Files)
+        foreach (SetFile file in CsvFiles.All)
         {
             IReadOnlyList<IReadOnlyList<CsvCell>> rows = [.. file.Rows(ready)];
             if (rows.Count > 0 || file.IsAlwaysWritten)
@@ -79,7 +47,7 @@ public static class CsvSet
         ShopRead read = new();
         List<CsvFile> tables = [.. files.Where(file => file.Name.EndsWith(".csv", StringComparison.OrdinalIgnoreCase))];
         RefuseUnknown(tables, faults);
-        foreach (SetFile file in Files)
+        foreach (SetFile file in CsvFiles.All)
         {
             foreach (CsvFile table in tables.Where(table => table.Name == file.Name))
             {
@@ -98,14 +66,14 @@ public static class CsvSet
     {
         CsvFaults faults = new();
         ShopRead read = new();
-        ReadFile(new ToolsInUseFile(), file, read, today, faults);
+        ReadFile(CsvFiles.InUse, file, read, today, faults);
         return Tried(read, today, faults);
     }
 
     private static void RefuseUnknown(List<CsvFile> tables, CsvFaults faults)
     {
-        string known = string.Join(", ", Files.Select(file => file.Name));
-        foreach (CsvFile table in tables.Where(table => !Files.Any(file => file.Name == table.Name)))
+        string known = string.Join(", ", CsvFiles.All.Select(file => file.Name));
+        foreach (CsvFile table in tables.Where(table => !CsvFiles.All.Any(file => file.Name == table.Name)))
         {
             faults.Add(table.Name, 1, "", $"no file of this name belongs to the set; there are {known}");
         }

@@ -21,7 +21,7 @@ internal static class EventOrder
             EventRead bare = shop.Events.First(each => each.Rank is null);
             CsvRow first = ranked[0].Entry.Row;
             bare.Entry.Row.Fault(
-                EventFile.EntryColumn,
+                SetFile.EntryColumn,
                 $"empty here, but filled in {first.File}:{first.Line}; fill it in every row of every file or in none"
             );
             return [];
@@ -40,7 +40,7 @@ internal static class EventOrder
             {
                 CsvRow row = before.Entry.Row;
                 after.Entry.Row.Fault(
-                    EventFile.EntryColumn,
+                    SetFile.EntryColumn,
                     $"{after.Rank} stands in {row.File}:{row.Line} already; each row has a number of its own"
                 );
                 unique = false;

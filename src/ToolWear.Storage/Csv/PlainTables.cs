@@ -1,7 +1,8 @@
 using System.Collections.Immutable;
+using ToolWear.Core.Fields;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Sections;
-using ToolWear.Storage.Csv.Files;
+using static ToolWear.Core.Fields.FieldKinds;
 
 namespace ToolWear.Storage.Csv;
 
@@ -11,21 +12,45 @@ public static class PlainTables
     private const double MostHeats = 1e6;
     private const double MostMm = 10_000;
 
-    private static readonly ImmutableArray<CsvColumn> ReadingColumns = CsvColumn.List(
-        "kind! group! tool! segment! start_mm! heats! wear_mm!"
-    );
+    private static readonly FieldTable<WearReadingRow> ReadingFields = new FieldTable<WearReadingRow>(
+        "",
+        new(0, "", "", "", 0, 0, null, null)
+    )
+        .Needs("kind", Text, r => r.Kind, (r, v) => r with { Kind = v! })
+        .Needs("group", Text, r => r.Group, (r, v) => r with { Group = v! })
+        .Needs("tool", Text, r => r.Tool, (r, v) => r with { Tool = v! })
+        .Needs("segment", Whole(), r => r.Segment, (r, v) => r with { Segment = v!.Value })
+        .Needs("start_mm", Number(-MostMm, MostMm), r => r.StartMm, (r, v) => r with { StartMm = v!.Value })
+        .Column("heats", Number(0, MostHeats), r => r.Heats, (r, v) => r with { Heats = v })
+        .Column("wear_mm", Number(-MostMm, MostMm), r => r.WearMm, (r, v) => r with { WearMm = v });
 
-    private static readonly ImmutableArray<CsvColumn> ToolColumns = CsvColumn.List(
-        "kind! group! tool! limit_mm! resolution_mm guess_heats heats_now!"
-    );
+    private static readonly FieldTable<WearToolRow> ToolRowFields = new FieldTable<WearToolRow>(
+        "",
+        new(0, "", "", "", null, null, null, 0)
+    )
+        .Needs("kind", Text, t => t.Kind, (t, v) => t with { Kind = v! })
+        .Needs("group", Text, t => t.Group, (t, v) => t with { Group = v! })
+        .Needs("tool", Text, t => t.Tool, (t, v) => t with { Tool = v! })
+        .Column("limit_mm", AboveZero(MostMm), t => t.LimitMm, (t, v) => t with { LimitMm = v })
+        .Maybe("resolution_mm", AboveZero(MostMm), t => t.ResolutionMm, (t, v) => t with { ResolutionMm = v })
+        .Maybe("guess_heats", AboveZero(MostHeats), t => t.GuessHeats, (t, v) => t with { GuessHeats = v })
+        .Needs("heats_now", Number(0, MostHeats), t => t.HeatsNow, (t, v) => t with { HeatsNow = v!.Value });
 
-    private static readonly ImmutableArray<CsvColumn> LifetimeColumns = CsvColumn.List(
-        "tool! heats! failed! from_heats"
-    );
+    private static readonly FieldTable<LifetimeRow> LifetimeFields = new FieldTable<LifetimeRow>(
+        "",
+        new(0, "", 0, false, 0)
+    )
+        .Needs("tool", Text, l => l.Tool, (l, v) => l with { Tool = v! })
+        .Needs("heats", AboveZero(MostHeats), l => l.Heats, (l, v) => l with { Heats = v!.Value })
+        .Needs("failed", Failed, l => l.Failed ? 1 : 0, (l, v) => l with { Failed = v == 1 })
+        .Maybe("from_heats", Number(0, MostHeats), l => l.FromHeats, (l, v) => l with { FromHeats = v ?? 0 });
 
-    private static readonly ImmutableArray<CsvColumn> StationColumns = CsvColumn.List(
-        "from_mark_mm! section! a_mm! b_mm radius_mm large_radius_mm"
-    );
+    private static FieldKind<int?> Failed =>
+        Whole() with
+        {
+            Fault = failed =>
+                failed > 1 ? $"{failed} is neither 1 (it failed) nor 0 (it still works or was taken out)" : null,
+        };
 
     /// <summary>Reads the stations of a body: from_mark_mm, section, a_mm, b_mm, radius_mm, large_radius_mm.</summary>
     /// <param name="file">The file.</param>
@@ -35,18 +60,22 @@ public static class PlainTables
         Length? last = null;
         return Read(
             file,
-            StationColumns,
-            row =>
+            StationFields.Alone,
+            (row, said) =>
             {
-                Length fromMark = row.NeedDistance("from_mark_mm");
-                Section? section = SectionCells.Read(row);
-                if (!row.IsFaulty && fromMark <= last)
+                FieldFault? fault = null;
+                Station? station = row.IsFaulty ? null : said.Made(out fault);
+                row.Fault(fault);
+                if (!row.IsFaulty && said.FromMark <= last)
                 {
-                    row.Fault("from_mark_mm", $"{fromMark} follows {last}; stations run from the shank mark outwards");
+                    row.Fault(
+                        "from_mark_mm",
+                        $"{said.FromMark} follows {last}; stations run from the shank mark outwards"
+                    );
                 }
 
-                last = fromMark;
-                return new StationRow(row.Line, fromMark, section!);
+                last = said.FromMark;
+                return new StationRow(row.Line, said.FromMark, station?.Section!);
             }
         );
     }
@@ -54,7 +83,26 @@ public static class PlainTables
     /// <summary>Reads wear readings: kind, group, tool, segment, start_mm, heats, wear_mm.</summary>
     /// <param name="file">The file.</param>
     /// <returns>The rows in order; none where there are faults.</returns>
-    public static TableRead<WearReadingRow> Readings(CsvFile file) => Read(file, ReadingColumns, Reading);
+    public static TableRead<WearReadingRow> Readings(CsvFile file) =>
+        Read(
+            file,
+            ReadingFields,
+            (row, reading) =>
+            {
+                if (!row.IsFaulty && reading.Heats is null != reading.WearMm is null)
+                {
+                    row.Fault(
+                        reading.Heats is null ? "heats" : "wear_mm",
+                        "heats and wear_mm go together; a row that only begins a segment has neither"
+                    );
+                }
+
+                return reading with
+                {
+                    Line = row.Line,
+                };
+            }
+        );
 
     /// <summary>Reads tools: kind, group, tool, limit_mm, resolution_mm, guess_heats, heats_now.</summary>
     /// <param name="file">The file.</param>
@@ -64,10 +112,9 @@ public static class PlainTables
         HashSet<(string Kind, string Group, string Tool)> seen = [];
         return Read(
             file,
-            ToolColumns,
-            row =>
+            ToolRowFields,
+            (row, tool) =>
             {
-                WearToolRow tool = Tool(row);
                 if (!row.IsFaulty && !seen.Add((tool.Kind, tool.Group, tool.Tool)))
                 {
                     row.Fault(
@@ -76,7 +123,10 @@ public static class PlainTables
                     );
                 }
 
-                return tool;
+                return tool with
+                {
+                    Line = row.Line,
+                };
             }
         );
     }
@@ -84,92 +134,36 @@ public static class PlainTables
     /// <summary>Reads lifetimes: tool, heats, failed (1 or 0), from_heats (heats before it was watched, 0 where left out).</summary>
     /// <param name="file">The file.</param>
     /// <returns>The rows in order; none where there are faults.</returns>
-    public static TableRead<LifetimeRow> Lifetimes(CsvFile file) => Read(file, LifetimeColumns, Lifetime);
+    public static TableRead<LifetimeRow> Lifetimes(CsvFile file) =>
+        Read(
+            file,
+            LifetimeFields,
+            (row, life) =>
+            {
+                if (!row.IsFaulty && life.FromHeats >= life.Heats)
+                {
+                    row.Fault(
+                        "from_heats",
+                        $"{life.FromHeats} is not below heats {life.Heats}; a tool is watched from before its end"
+                    );
+                }
 
-    private static WearReadingRow Reading(CsvRow row)
-    {
-        WearReadingRow reading = new(
-            row.Line,
-            row.NeedText("kind"),
-            row.NeedText("group"),
-            row.NeedText("tool"),
-            row.NeedCount("segment"),
-            Within(row, "start_mm", row.NeedNumber("start_mm"), -MostMm, MostMm) ?? 0,
-            Within(row, "heats", row.Number("heats"), 0, MostHeats),
-            Within(row, "wear_mm", row.Number("wear_mm"), -MostMm, MostMm)
-        );
-        if (!row.IsFaulty && reading.Heats is null != reading.WearMm is null)
-        {
-            row.Fault(
-                reading.Heats is null ? "heats" : "wear_mm",
-                "heats and wear_mm go together; a row that only begins a segment has neither"
-            );
-        }
-
-        return reading;
-    }
-
-    private static WearToolRow Tool(CsvRow row) =>
-        new(
-            row.Line,
-            row.NeedText("kind"),
-            row.NeedText("group"),
-            row.NeedText("tool"),
-            AboveZero(row, "limit_mm", MostMm),
-            AboveZero(row, "resolution_mm", MostMm),
-            AboveZero(row, "guess_heats", MostHeats),
-            Within(row, "heats_now", row.NeedNumber("heats_now"), 0, MostHeats) ?? 0
+                return life with
+                {
+                    Line = row.Line,
+                };
+            }
         );
 
-    private static LifetimeRow Lifetime(CsvRow row)
-    {
-        double heats = AboveZero(row, "heats", MostHeats) ?? 0;
-        double from = Within(row, "from_heats", row.Number("from_heats"), 0, MostHeats) ?? 0;
-        int failed = row.NeedCount("failed");
-        if (!row.Has("heats"))
-        {
-            row.NeedNumber("heats");
-        }
-
-        if (failed > 1)
-        {
-            row.Fault("failed", $"{failed} is neither 1 (it failed) nor 0 (it still works or was taken out)");
-        }
-
-        if (!row.IsFaulty && from >= heats)
-        {
-            row.Fault("from_heats", $"{from} is not below heats {heats}; a tool is watched from before its end");
-        }
-
-        return new(row.Line, row.NeedText("tool"), heats, failed == 1, from);
-    }
-
-    private static double? AboveZero(CsvRow row, string column, double most)
-    {
-        double? number = row.Number(column);
-        if (number is { } value && !(value > 0 && value <= most))
-        {
-            row.Fault(column, $"{value} lies outside; a number above 0 to {most}");
-        }
-
-        return number;
-    }
-
-    private static double? Within(CsvRow row, string column, double? number, double least, double most)
-    {
-        if (number is { } value && !(value >= least && value <= most))
-        {
-            row.Fault(column, $"{value} lies outside; a number from {least} to {most}");
-        }
-
-        return number;
-    }
-
-    private static TableRead<T> Read<T>(CsvFile file, ImmutableArray<CsvColumn> columns, Func<CsvRow, T> read)
+    private static TableRead<TRow> Read<TSaid, TRow>(
+        CsvFile file,
+        FieldTable<TSaid> fields,
+        Func<CsvRow, TSaid, TRow> made
+    )
     {
         CsvFaults faults = new();
-        CsvSheet sheet = CsvSheet.Read(file, columns, DateOnly.MaxValue, faults);
-        ImmutableArray<T> rows = [.. sheet.Rows.Select(read)];
+        CsvSheet sheet = CsvSheet.Read(file, CsvColumn.Of(fields), DateOnly.MaxValue, faults);
+        ImmutableArray<TRow> rows = [.. sheet.Rows.Select(row => made(row, row.Read(fields)))];
         return new(faults.Count == 0 ? rows : [], faults.Shown, faults.More);
     }
 }

@@ -7,20 +7,17 @@ namespace ToolWear.Storage.Csv;
 /// <param name="columns">Its columns in order.</param>
 internal abstract class SetFile(string name, ImmutableArray<CsvColumn> columns)
 {
-    /// <summary>A file with its columns in one text.</summary>
-    /// <param name="name">Its name.</param>
-    /// <param name="columns">Its columns in order with spaces between, a required one with ! behind it.</param>
-    protected SetFile(string name, string columns)
-        : this(name, CsvColumn.List(columns)) { }
+    /// <summary>The column of the rank among the rows of all files of things that happened.</summary>
+    public const string EntryColumn = "entry";
 
     /// <summary>The file's name.</summary>
-    public string Name { get; } = name;
+    public string Name => name;
 
     /// <summary>The columns in their order.</summary>
     public ImmutableArray<CsvColumn> Columns => columns;
 
     /// <summary>Whether it is written even where it has no rows.</summary>
-    public virtual bool IsAlwaysWritten => false;
+    public bool IsAlwaysWritten { get; init; }
 
     /// <summary>The rows of a shop, each with a cell for every column.</summary>
     /// <param name="shop">The shop.</param>

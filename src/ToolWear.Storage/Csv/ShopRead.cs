@@ -1,3 +1,4 @@
+using ToolWear.Core.Fields;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Tools;
@@ -64,17 +65,78 @@ internal sealed class ShopRead
     }
 
     /// <summary>Takes something described, once under its name.</summary>
+    /// <typeparam name="T">What is described.</typeparam>
     /// <param name="row">The row.</param>
-    /// <param name="column">The column of the name.</param>
-    /// <param name="name">The name.</param>
+    /// <param name="fields">Its fields.</param>
     /// <param name="what">What is described.</param>
-    public void Take(CsvRow row, string column, string name, LedgerEntry what)
+    /// <param name="into">Where it goes.</param>
+    public void Take<T>(CsvRow row, FieldTable<T> fields, T what, List<EntryRead> into)
+        where T : LedgerEntry
     {
-        Once(row, column, name);
+        string[] keys = [.. fields.All.Where(field => field.IsKey).Select(field => field.Name)];
+        Once(
+            row,
+            keys[^1],
+            string.Join(' ', keys.Select(key => fields[key].Write(what)).Where(text => text.Length > 0))
+        );
         if (!row.IsFaulty)
         {
-            Descriptions.Add(new(row, column, what));
+            into.Add(new(row, keys[0], what));
         }
+    }
+
+    /// <summary>Tells a fault where a field names what there is not.</summary>
+    /// <typeparam name="T">What the row says.</typeparam>
+    /// <param name="row">The row.</param>
+    /// <param name="fields">Its fields.</param>
+    /// <param name="thing">What it says.</param>
+    /// <returns>The tool that it names first; null where there is none.</returns>
+    public ToolRead? Named<T>(CsvRow row, FieldTable<T> fields, T thing)
+    {
+        ToolRead? tool = null;
+        foreach (Field<T> field in fields.All)
+        {
+            switch (field.Like)
+            {
+                case Kept.Tools when field.Write(thing) is { Length: > 0 } mark:
+                    ToolRead? found = Tool(row, field.Name, mark);
+                    tool ??= found;
+                    break;
+                case Kept.GaugeMarks:
+                    NeedGauge(row, tool, field.Write(thing));
+                    break;
+                case Kept.Sessions:
+                    NeedSession(row, field.Write(thing));
+                    break;
+                case Kept.Patterns:
+                    NeedPattern(row, field.Write(thing));
+                    break;
+                default:
+                    break;
+            }
+        }
+
+        return tool;
+    }
+
+    /// <summary>Adds a stage to its pattern.</summary>
+    /// <param name="row">The row.</param>
+    /// <param name="stage">The stage with its pattern.</param>
+    public void Add(CsvRow row, StageOf stage)
+    {
+        if (row.IsFaulty)
+        {
+            Doubt("pattern", stage.Pattern);
+        }
+
+        PatternRead? pattern = Patterns.Find(each => each.Name == stage.Pattern);
+        if (pattern is null)
+        {
+            pattern = new(row, stage.Pattern, []);
+            Patterns.Add(pattern);
+        }
+
+        pattern.Stages.Add(stage.Stage);
     }
 
     /// <summary>Notes that what a name stands for cannot be judged, since a row that speaks of it is faulty.</summary>
@@ -117,18 +179,9 @@ internal sealed class ShopRead
     }
 
     /// <summary>Finds the tool that a cell names, and tells a fault where there is none.</summary>
-    /// <param name="row">The row.</param>
-    /// <param name="column">The column.</param>
-    /// <param name="mark">The mark, no mark where it could not be read.</param>
-    /// <returns>The tool; null where there is none.</returns>
-    public ToolRead? Tool(CsvRow row, string column, ToolMark mark)
+    private ToolRead? Tool(CsvRow row, string column, string mark)
     {
-        if (mark == default)
-        {
-            return null;
-        }
-
-        if (toolsByMark.TryGetValue(mark.Text, out ToolRead? tool))
+        if (toolsByMark.TryGetValue(mark, out ToolRead? tool))
         {
             return tool;
         }
@@ -139,17 +192,14 @@ internal sealed class ShopRead
         }
         else
         {
-            Doubt("tool", mark.Text);
+            Doubt("tool", mark);
         }
 
         return null;
     }
 
     /// <summary>Tells a fault where a tool has no gauge mark of a name.</summary>
-    /// <param name="row">The row.</param>
-    /// <param name="tool">The tool, null where it is not known.</param>
-    /// <param name="gauge">The gauge mark's name, null for none.</param>
-    public void NeedGauge(CsvRow row, ToolRead? tool, string? gauge)
+    private void NeedGauge(CsvRow row, ToolRead? tool, string? gauge)
     {
         if (tool is null || string.IsNullOrEmpty(gauge) || tool.IsDoubtful || Broken.Contains("gauge-marks.csv"))
         {
@@ -168,9 +218,7 @@ internal sealed class ShopRead
     }
 
     /// <summary>Tells a fault where there is no session of a name.</summary>
-    /// <param name="row">The row.</param>
-    /// <param name="session">The name, null for none.</param>
-    public void NeedSession(CsvRow row, string? session)
+    private void NeedSession(CsvRow row, string? session)
     {
         if (string.IsNullOrEmpty(session) || Sessions.ContainsKey(session) || doubts.Contains($"session\n{session}"))
         {
@@ -188,9 +236,7 @@ internal sealed class ShopRead
     }
 
     /// <summary>Tells a fault where there is no pattern of a name.</summary>
-    /// <param name="row">The row.</param>
-    /// <param name="pattern">The name.</param>
-    public void NeedPattern(CsvRow row, string pattern)
+    private void NeedPattern(CsvRow row, string pattern)
     {
         if (pattern.Length == 0 || Patterns.Exists(each => each.Name == pattern))
         {
@@ -206,15 +252,6 @@ internal sealed class ShopRead
             row.Fault("pattern", $"there is no pattern {pattern}; patterns.csv names every pattern");
         }
     }
-
-    /// <summary>Adds something that happened.</summary>
-    /// <param name="row">The row.</param>
-    /// <param name="column">The column that a refusal is told at.</param>
-    /// <param name="rank">What stands in the column <c>entry</c>.</param>
-    /// <param name="what">The entry.</param>
-    /// <param name="then">A second entry right after it, null where there is none.</param>
-    public void AddEvent(CsvRow row, string column, int? rank, LedgerEntry what, LedgerEntry? then) =>
-        Events.Add(new(rank, new(row, column, what), then));
 }
 
 /// <summary>A pattern, stage by stage.</summary>

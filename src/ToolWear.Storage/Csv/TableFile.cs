@@ -5,12 +5,12 @@ namespace ToolWear.Storage.Csv;
 /// <summary>A file of described things: columns, cells and refusals are those of their fields.</summary>
 /// <param name="fields">The fields.</param>
 /// <param name="things">The things of a shop in the order of their rows.</param>
-/// <param name="take">Takes what a row says, and whether the row is faulty.</param>
+/// <param name="take">Takes what a row says and the tool that it names first, faulty or not.</param>
 /// <typeparam name="T">The thing.</typeparam>
 internal sealed class TableFile<T>(
     FieldTable<T> fields,
     Func<ShopToWrite, IEnumerable<T>> things,
-    Action<CsvRow, T, ShopRead> take
+    Action<CsvRow, T, ShopRead, ToolRead?> take
 ) : SetFile(fields.File, CsvColumn.Of(fields))
 {
     /// <inheritdoc />
@@ -18,5 +18,9 @@ internal sealed class TableFile<T>(
         things(shop).Select(thing => CsvCell.Row(fields, thing));
 
     /// <inheritdoc />
-    public override void Read(CsvRow row, ShopRead shop) => take(row, row.Read(fields), shop);
+    public override void Read(CsvRow row, ShopRead shop)
+    {
+        T thing = row.Read(fields);
+        take(row, thing, shop, shop.Named(row, fields, thing));
+    }
 }

@@ -73,7 +73,11 @@ internal sealed class Trial(ShopRead read, DateOnly today)
             return true;
         }
 
-        entry.Row.Fault(entry.Column, step.Refusal ?? "");
+        bool isAtCell = entry.Row.HasColumn(step.Fault!.Field);
+        entry.Row.Fault(
+            isAtCell ? step.Fault.Field : entry.Column,
+            isAtCell ? step.Fault.Sentence : step.Fault.ToString()
+        );
         DoubtWhatFollows(entry.What);
         return false;
     }

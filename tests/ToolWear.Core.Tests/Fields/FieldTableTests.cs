@@ -2,6 +2,7 @@ using CsCheck;
 using ToolWear.Core.Fields;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Measure;
+using ToolWear.Core.Tools;
 using ToolWear.Testing.Generators;
 using Xunit;
 
@@ -15,7 +16,79 @@ public sealed class FieldTableTests
 
     private static readonly IReadOnlyList<ITried> Tables =
     [
-        new Tried<BarDescribed>(BarFields.Table, EntryGens.Wide.Of<BarDescribed>().Select(e => (BarDescribed)e)),
+        // an empty value takes a setting back: it is recorded, and no file ever says it
+        new Tried<SettingChanged>(SettingFields.Table, Of<SettingChanged>().Where(each => each.Value.Length > 0)),
+        Entries(EyeFields.Table),
+        Entries(HandleFields.Table),
+        Entries(SeriesFields.Table),
+        new Tried<StageOf>(
+            PatternFields.Table,
+            Of<PatternDescribed>().Where(each => !each.Stages.IsEmpty).Select(each => StageOf.All(each).Last())
+        ),
+        Entries(BarFields.Table),
+        new Tried<Tool>(ToolFields.Table, Tools),
+        new Tried<OfTool<StationSaid>>(
+            StationFields.Table,
+            Gen.Select(Texts.Mark, ToolGens.Stations.Where(each => !each.IsEmpty))
+                .Select((mark, stations) => new OfTool<StationSaid>(mark, StationSaid.Of(stations[^1])))
+        ),
+        new Tried<OfTool<GaugeMark>>(
+            GaugeMarkFields.Table,
+            Of<ToolAdded>()
+                .Where(each => !each.Tool.GaugeMarks.IsEmpty)
+                .Select(each => new OfTool<GaugeMark>(each.Tool.Mark, each.Tool.GaugeMarks[^1]))
+        ),
+        new Tried<InUse>(
+            InUseFields.Table,
+            Gen.Select(
+                Tools,
+                Gen.Null(Texts.Name),
+                Gen.Nullable(Gen.Enum<Wears>()),
+                Lengths.Any,
+                Gen.Nullable(Lengths.Any),
+                Gen.Nullable(Lengths.Any),
+                Gen.Nullable(Days),
+                (tool, gauge, wears, size, scrap, made, on) =>
+                    new InUse(
+                        tool with
+                        {
+                            Lot = null,
+                            MadeOn = null,
+                            Cost = ToolCost.Unknown,
+                            Start = tool.Start with { As = StartedAs.New },
+                        },
+                        gauge,
+                        wears,
+                        size,
+                        scrap,
+                        made,
+                        on
+                    )
+            )
+        ),
+        new Tried<SessionSaid>(
+            EventFields.Sessions,
+            Gen.Select(Of<SessionOpened>(), Gen.Nullable(Gen.Int[0, 500]), Gen.Nullable(Gen.Bool))
+                .Select((opened, heads, closed) => new SessionSaid(opened, heads, closed))
+        ),
+        Entries(EventFields.Worked),
+        Entries(EventFields.Readings),
+        Entries(EventFields.Reworks),
+        Entries(EventFields.Findings),
+        Entries(EventFields.EyesMeasured),
+        Entries(EventFields.Scrapped),
+        new Tried<AsideSaid>(
+            EventFields.Aside,
+            Gen.OneOf(EntryGens.Wide.Of<ToolSetAside>(), EntryGens.Wide.Of<ToolBroughtBack>())
+                .Select(each => AsideSaid.Of(each)!)
+        ),
+        new Tried<LoanSaid>(
+            EventFields.Loans,
+            Gen.OneOf(EntryGens.Wide.Of<ToolLent>(), EntryGens.Wide.Of<ToolTakenBack>())
+                .Select(each => LoanSaid.Of(each)!)
+        ),
+        Entries(EventFields.StockTakes),
+        Entries(OrderFields.Table),
     ];
 
     public static TheoryData<string> Files => [.. Tables.Select(each => each.Table.File)];
@@ -65,6 +138,16 @@ public sealed class FieldTableTests
                 .Select(each => each.Key)
         );
 
+    private static Gen<DateOnly> Days => Gen.Int[0, 20_000].Select(day => new DateOnly(2000, 1, 1).AddDays(day));
+
+    private static Gen<Tool> Tools => Of<ToolAdded>().Select(each => each.Tool with { GaugeMarks = [], Stations = [] });
+
+    private static Gen<T> Of<T>()
+        where T : LedgerEntry => EntryGens.Wide.Of<T>().Select(each => (T)each);
+
+    private static Tried<T> Entries<T>(FieldTable<T> fields)
+        where T : LedgerEntry => new(fields, Of<T>());
+
     private static ITried Of(string file) => Tables.Single(each => each.Table.File == file);
 
     private interface ITried
@@ -96,8 +179,12 @@ public sealed class FieldTableTests
                         faults.Add
                     );
                     Assert.Empty(faults);
-                    Assert.Equal(Written(thing), Written(read));
-                    Assert.Equal(thing, read);
+                    // what a person types has no space at either end
+                    Assert.Equal(Written(thing, units is not null), Written(read, units is not null));
+                    if (units is null)
+                    {
+                        Assert.Equal(thing, read);
+                    }
                 },
                 iter: 200
             );
@@ -130,6 +217,7 @@ public sealed class FieldTableTests
             }
         }
 
-        private string Written(T thing) => string.Join('|', fields.All.Select(field => field.Write(thing)));
+        private string Written(T thing, bool isTyped) =>
+            string.Join('|', fields.All.Select(field => isTyped ? field.Write(thing).Trim() : field.Write(thing)));
     }
 }

@@ -172,7 +172,7 @@ public sealed class RefusalTests
     public void Orders_want_a_pattern_and_patterns_a_stage()
     {
         OrderDescribed order = new("o1", "axe", 12, Day(30), OrderState.Open);
-        Assert.Equal("there is no pattern axe: none has been entered yet", story.Refused(order));
+        Assert.Equal("pattern: none is called axe: none has been entered yet", story.Refused(order));
         Assert.Equal(
             "pattern axe has no stage: at least one is wanted",
             story.Refused(new PatternDescribed("axe", []))
@@ -184,7 +184,7 @@ public sealed class RefusalTests
         );
         story.Enter(new PatternDescribed("axe", [stage]));
         Assert.Equal("heads 0: a number from 1 to 100000", story.Refused(order with { Heads = 0 }));
-        Assert.Equal("there is no pattern pick: there are axe", story.Refused(order with { Pattern = "pick" }));
+        Assert.Equal("pattern: none is called pick: there are axe", story.Refused(order with { Pattern = "pick" }));
         story.Enter(order);
     }
 

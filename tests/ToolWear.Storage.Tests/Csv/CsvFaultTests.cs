@@ -85,7 +85,7 @@ public sealed class CsvFaultTests
     [InlineData(
         "stock-takes.csv",
         "tool,on,seen\r\nR1,2026-04-01,\r\n",
-        "stock-takes.csv:2: seen: yes or no is wanted: whether the tool was there"
+        "stock-takes.csv:2: seen: the cell is empty and cannot be left out"
     )]
     [InlineData(
         "stock-takes.csv",

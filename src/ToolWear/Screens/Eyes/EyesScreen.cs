@@ -64,22 +64,22 @@ public sealed class EyesScreen(Host host) : GuidedScreen(host)
                 first = Math.Clamp(first + (which == 0 ? -room : room), 0, Math.Max(0, lines - room));
                 break;
             case Act.Add:
-                Begin(EyeSheet.New(Sitting.Shop, Sitting.Units, null));
+                Begin(new EyeSheet(Sitting, null));
                 break;
             case Act.NewHandle:
-                Begin(HandleSheet.New());
+                Begin(new HandleSheet(Sitting, null));
                 break;
             case Act.Enter when Chosen!.Eye is { } eye:
-                Begin(EyeSheet.Change(Sitting.Shop, Sitting.Units, eye));
+                Begin(new EyeSheet(Sitting, eye));
                 break;
             case Act.Enter:
-                Begin(HandleSheet.Change(Sitting.Units, Chosen!.Handle!));
+                Begin(new HandleSheet(Sitting, Chosen!.Handle!));
                 break;
             case Act.GoSeries when Chosen!.Eye is { } eye:
                 GoSeries(eye.Name);
                 break;
             case Act.GoSeries:
-                Begin(EyeSheet.New(Sitting.Shop, Sitting.Units, Chosen!.Handle));
+                Begin(new EyeSheet(Sitting, null, Chosen!.Handle));
                 break;
             case Act.GoBars:
                 Host.Go(act);
@@ -108,7 +108,7 @@ public sealed class EyesScreen(Host host) : GuidedScreen(host)
     {
         switch (entered)
         {
-            case EyeSheet { Eye: { } eye }:
+            case EyeSheet { Made: { } eye }:
                 Choose(row => row.Eye?.Name == eye.Name);
                 // a new eye has no series yet: one is proposed
                 if (!Sitting.Shop.Series.Keys.Any(key => key.Eye == eye.Name))
@@ -117,11 +117,11 @@ public sealed class EyesScreen(Host host) : GuidedScreen(host)
                 }
 
                 break;
-            case HandleSheet { Handle: { } handle } sheet:
+            case HandleSheet { Made: { } handle } sheet:
                 Choose(row => row.Handle?.Name == handle.Name);
                 if (sheet.IsNew)
                 {
-                    Begin(EyeSheet.New(Sitting.Shop, Sitting.Units, handle));
+                    Begin(new EyeSheet(Sitting, null, handle));
                 }
 
                 break;

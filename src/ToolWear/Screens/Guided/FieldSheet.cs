@@ -9,40 +9,45 @@ namespace ToolWear.Screens.Guided;
 /// <summary>A described thing that is entered or changed: what is asked and what is right is said by its fields.</summary>
 /// <typeparam name="T">The thing.</typeparam>
 internal abstract class FieldSheet<T> : GuidedEntry
-    where T : LedgerEntry
+    where T : class
 {
     private readonly FieldTable<T> fields;
     private readonly ImmutableArray<Field<T>> asked;
-    private readonly T? before;
+    private readonly T start;
 
     /// <summary>Begins.</summary>
     /// <param name="fields">The fields.</param>
     /// <param name="sitting">The sitting.</param>
-    /// <param name="before">The thing as it is; null for a new one.</param>
-    /// <param name="offered">What is offered of a new one.</param>
-    protected FieldSheet(FieldTable<T> fields, Sitting sitting, T? before, T? offered = null)
-        : base(new GuidedLine([.. Asked(fields, before).Select(field => Ask(field, sitting.Shop))]))
+    /// <param name="start">The thing as it is, whose answers are offered; of a new one what nobody asks for.</param>
+    /// <param name="isNew">Whether it is a new one, so that its name is asked.</param>
+    protected FieldSheet(FieldTable<T> fields, Sitting sitting, T start, bool isNew)
+        : base(new GuidedLine([.. AskedOf(fields, isNew).Select(field => Ask(field, sitting.Shop))]))
     {
-        this.fields = fields;
-        this.before = before;
-        asked = Asked(fields, before);
-        if ((before ?? offered) is { } thing)
+        (this.fields, this.start, Sitting, IsNew) = (fields, start, sitting, isNew);
+        asked = AskedOf(fields, isNew);
+        if (!isNew)
         {
-            for (int i = 0; i < asked.Length; i++)
-            {
-                Guided.Offer(i, asked[i].Offer(thing, sitting.Units));
-            }
+            Offer(start, [.. asked.Select(field => field.Name)]);
         }
     }
 
+    /// <summary>Whether it is a new one.</summary>
+    public bool IsNew { get; }
+
     /// <summary>The thing that was entered; null before.</summary>
     public T? Made { get; private set; }
+
+    /// <summary>The sitting.</summary>
+    protected Sitting Sitting { get; }
+
+    /// <summary>The name of the open field.</summary>
+    protected string Open => asked[Guided.At].Name;
 
     /// <inheritdoc />
     public override bool Take(AnswersRead read, Sitting sitting)
     {
         T thing = fields.Read(
-            before ?? fields.Blank,
+            start,
             field => asked.IndexOf(field) is >= 0 and var at ? Guided[at].Trim() : null,
             new(sitting.Units, sitting.Today),
             fault => Refuse(read, fault)
@@ -52,38 +57,69 @@ internal abstract class FieldSheet<T> : GuidedEntry
             Refuse(read, fault);
         }
 
-        if (read.Refusal is not null || !sitting.Record(thing))
+        if (read.Refusal is not null || !Record(thing))
         {
             return false;
         }
 
         Made = thing;
-        sitting.Say(Said(thing), Ink.Done);
+        if (Said(thing) is { } said)
+        {
+            sitting.Say(said, Ink.Done);
+        }
+
         return true;
     }
+
+    /// <summary>An answer, as it is typed where its question is open.</summary>
+    /// <param name="name">The field's name.</param>
+    /// <returns>The answer; empty where there is none.</returns>
+    protected string Answer(string name) =>
+        Open == name ? Guided.Line.Text.Trim() : Guided[asked.IndexOf(fields[name])].Trim();
 
     /// <summary>Offers an answer.</summary>
     /// <param name="name">The field's name.</param>
     /// <param name="answer">The answer.</param>
     protected void Offer(string name, string answer) => Guided.Offer(asked.IndexOf(fields[name]), answer);
 
-    /// <summary>What is said once it is entered.</summary>
+    /// <summary>Offers what a thing has.</summary>
     /// <param name="thing">The thing.</param>
-    /// <returns>A sentence.</returns>
-    protected abstract string Said(T thing);
+    /// <param name="names">The fields' names.</param>
+    protected void Offer(T thing, params ImmutableArray<string> names)
+    {
+        foreach (string name in names)
+        {
+            Offer(name, fields[name].Offer(thing, Sitting.Units));
+        }
+    }
 
-    /// <summary>What is wrong with a new thing in this shop.</summary>
+    /// <summary>What is wrong with a thing in this shop.</summary>
     /// <param name="thing">The thing.</param>
     /// <param name="shop">The shop.</param>
     /// <returns>The fault; null where there is none.</returns>
-    protected abstract FieldFault? FaultIn(T thing, Shop shop);
+    protected virtual FieldFault? FaultIn(T thing, Shop shop) => null;
+
+    /// <summary>What is said of a fault.</summary>
+    /// <param name="fault">The fault.</param>
+    /// <returns>A sentence.</returns>
+    protected virtual string Why(FieldFault fault) => fault.Sentence;
+
+    /// <summary>Records it.</summary>
+    /// <param name="thing">The thing.</param>
+    /// <returns>True where it is on the disk, or is recorded later.</returns>
+    protected virtual bool Record(T thing) => thing is not LedgerEntry entry || Sitting.Record(entry);
+
+    /// <summary>What is said once it is entered.</summary>
+    /// <param name="thing">The thing.</param>
+    /// <returns>A sentence; null where the screen says it.</returns>
+    protected virtual string? Said(T thing) => null;
 
     private void Refuse(AnswersRead read, FieldFault fault) =>
-        read.Refuse(Math.Max(0, asked.ToList().FindIndex(field => field.Name == fault.Field)), fault.Sentence);
+        read.Refuse(Math.Max(0, asked.ToList().FindIndex(field => field.Name == fault.Field)), Why(fault));
 
     // the name of what there is stays: under another it would be another thing
-    private static ImmutableArray<Field<T>> Asked(FieldTable<T> fields, T? before) =>
-        [.. fields.Asked.Where(field => before is null || !field.IsKey)];
+    private static ImmutableArray<Field<T>> AskedOf(FieldTable<T> fields, bool isNew) =>
+        [.. fields.Asked.Where(field => isNew || !field.IsKey)];
 
     private static Question Ask(Field<T> field, Shop shop) =>
         new(

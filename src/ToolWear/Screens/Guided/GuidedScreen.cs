@@ -99,7 +99,7 @@ public abstract class GuidedScreen(Host host) : Screen(host)
 
     private void Take(GuidedEntry entry)
     {
-        AnswersRead read = new(entry.Guided, Sitting.Units);
+        AnswersRead read = new(entry.Guided);
         bool isTaken = entry.Take(read, Sitting);
         if (read.Refusal is { } wrong)
         {

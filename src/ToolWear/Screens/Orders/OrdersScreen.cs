@@ -61,10 +61,10 @@ public sealed class OrdersScreen(Host host) : GuidedScreen(host)
                 place.Move(act, which, Orders.Length, Rows);
                 break;
             case Act.Add:
-                Begin(OrderSheet.New(Sitting.Shop, Sitting.Today));
+                Begin(new OrderSheet(Sitting, null));
                 break;
             case Act.Enter:
-                Begin(OrderSheet.Change(Sitting.Shop, Sitting.Today, Chosen));
+                Begin(new OrderSheet(Sitting, Chosen));
                 break;
             case Act.Drop:
                 Settle(OrderState.Dropped, Words.OrderDropped(Chosen.Order));
@@ -91,7 +91,7 @@ public sealed class OrdersScreen(Host host) : GuidedScreen(host)
     /// <inheritdoc />
     protected override void Entered(GuidedEntry entered)
     {
-        OrderDescribed order = ((OrderSheet)entered).Order!;
+        OrderDescribed order = ((OrderSheet)entered).Made!;
         place.Choose(Orders.ToList().FindIndex(each => each.Order == order), Orders.Length);
         Sitting.Say(Words.OrderEntered(order.Order, order.Heads, order.Pattern, order.DueOn), Ink.Done);
     }

@@ -64,13 +64,13 @@ public sealed class PatternsScreen(Host host) : GuidedScreen(host)
                 place.Move(act, which, Stages.Length, PatternsText.RowsFor(Room));
                 break;
             case Act.Add:
-                Begin(StageSheet.NewPattern(Sitting.Shop));
+                Begin(StageSheet.NewPattern(Sitting));
                 break;
             case Act.NewStage:
-                Begin(StageSheet.Next(Sitting.Shop, Chosen.Pattern, Chosen.At));
+                Begin(StageSheet.Next(Sitting, Chosen.Pattern, Chosen.At));
                 break;
             case Act.Enter:
-                Begin(StageSheet.Change(Sitting.Shop, Chosen.Pattern, Chosen.At));
+                Begin(StageSheet.Change(Sitting, Chosen.Pattern, Chosen.At));
                 break;
             case Act.LeaveOut:
                 LeaveOut();
@@ -87,7 +87,8 @@ public sealed class PatternsScreen(Host host) : GuidedScreen(host)
     /// <inheritdoc />
     protected override void Entered(GuidedEntry entered)
     {
-        (PatternDescribed pattern, int at) = ((StageSheet)entered).Made!.Value;
+        StageSheet sheet = (StageSheet)entered;
+        (PatternDescribed pattern, int at) = (sheet.Pattern!, sheet.At);
         place.Choose(FirstOf(pattern.Pattern) + at, Stages.Length);
         Sitting.Say(Words.PatternEntered(pattern.Pattern, pattern.Stages.Length), Ink.Done);
     }

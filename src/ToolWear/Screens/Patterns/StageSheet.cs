@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ToolWear.Core.Fields;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
@@ -7,151 +8,77 @@ using ToolWear.Screens.Guided;
 namespace ToolWear.Screens.Patterns;
 
 /// <summary>A stage of a pattern that is being entered or changed; the first one of a new pattern asks its name too.</summary>
-public sealed class StageSheet : GuidedEntry
+internal sealed class StageSheet : FieldSheet<StageOf>
 {
-    private const int Stage = 0;
-    private const int EyeAsked = 1;
-    private const int FormAsked = 2;
-    private const int PlaceAsked = 3;
-    private const int WorkAsked = 4;
-    private const int HeatsAsked = 5;
-    private const int LoadAsked = 6;
-    private const int PatternName = 7;
-
     private readonly PatternDescribed? pattern;
-    private readonly int at;
     private readonly bool isChange;
 
-    private StageSheet(Shop shop, PatternDescribed? pattern, int at, bool isChange)
-        : base(new GuidedLine(pattern is null ? Questions(shop) : Questions(shop)[..PatternName])) =>
-        (this.pattern, this.at, this.isChange) = (pattern, at, isChange);
+    private StageSheet(Sitting sitting, PatternDescribed? pattern, int at, StageOf start, bool isChange)
+        : base(PatternFields.Table, sitting, start, pattern is null) =>
+        (this.pattern, At, this.isChange) = (pattern, at, isChange);
 
     /// <inheritdoc />
     public override string Heading =>
         pattern is null
             ? Words.NewPatternHeading
-            : Words.StageHeading(pattern.Pattern, isChange ? pattern.Stages[at].Name : null);
+            : Words.StageHeading(pattern.Pattern, isChange ? pattern.Stages[At].Name : null);
 
     /// <inheritdoc />
     public override string Below =>
         WorkAnswered is Work.Slitting or Work.Opening ? Words.OneLine(Words.BlindHoleCaution) : "";
 
-    /// <summary>The pattern as it was entered, and where in it the stage stands; null before.</summary>
-    public (PatternDescribed Pattern, int At)? Made { get; private set; }
+    /// <summary>Where in the pattern the stage stands, from 0.</summary>
+    public int At { get; }
+
+    /// <summary>The pattern as it was entered; null before.</summary>
+    public PatternDescribed? Pattern { get; private set; }
 
     /// <summary>The first stage of a new pattern.</summary>
-    /// <param name="shop">The shop.</param>
+    /// <param name="sitting">The sitting.</param>
     /// <returns>The sheet.</returns>
-    public static StageSheet NewPattern(Shop shop) => new(shop, null, 0, isChange: false);
+    public static StageSheet NewPattern(Sitting sitting) =>
+        new(sitting, null, 0, PatternFields.Table.Blank, isChange: false);
 
     /// <summary>A stage behind another.</summary>
-    /// <param name="shop">The shop.</param>
+    /// <param name="sitting">The sitting.</param>
     /// <param name="pattern">The pattern.</param>
     /// <param name="behind">The stage before it, from 0.</param>
     /// <returns>The sheet.</returns>
-    public static StageSheet Next(Shop shop, PatternDescribed pattern, int behind)
+    public static StageSheet Next(Sitting sitting, PatternDescribed pattern, int behind)
     {
-        StageSheet sheet = new(shop, pattern, behind + 1, isChange: false);
-        sheet.Guided.Offer(EyeAsked, pattern.Stages[behind].Eye ?? "");
-        sheet.Guided.Offer(FormAsked, pattern.Stages[behind].Form?.Name ?? "");
-        return sheet;
+        (string? eye, ToolForm? form) = (pattern.Stages[behind].Eye, pattern.Stages[behind].Form);
+        PatternStage next = PatternFields.Table.Blank.Stage with { Eye = eye, Form = form };
+        return new(sitting, pattern, behind + 1, new(pattern.Pattern, next), isChange: false);
     }
 
     /// <summary>A change of a stage.</summary>
-    /// <param name="shop">The shop.</param>
+    /// <param name="sitting">The sitting.</param>
     /// <param name="pattern">The pattern.</param>
     /// <param name="at">Which stage, from 0.</param>
     /// <returns>The sheet.</returns>
-    public static StageSheet Change(Shop shop, PatternDescribed pattern, int at)
-    {
-        StageSheet sheet = new(shop, pattern, at, isChange: true);
-        PatternStage stage = pattern.Stages[at];
-        sheet.Guided.Offer(Stage, stage.Name);
-        sheet.Guided.Offer(EyeAsked, stage.Eye ?? "");
-        sheet.Guided.Offer(FormAsked, stage.Form?.Name ?? "");
-        sheet.Guided.Offer(PlaceAsked, Places.Words.Word(stage.Place));
-        sheet.Guided.Offer(WorkAsked, stage.Work is { } work ? Works.Words.Word(work) : "");
-        sheet.Guided.Offer(HeatsAsked, AnswersRead.Offer(stage.HeatsAHead));
-        sheet.Guided.Offer(LoadAsked, AnswersRead.Offer(stage.Load));
-        return sheet;
-    }
+    public static StageSheet Change(Sitting sitting, PatternDescribed pattern, int at) =>
+        new(sitting, pattern, at, new(pattern.Pattern, pattern.Stages[at]), isChange: true);
 
     /// <inheritdoc />
-    public override bool Take(AnswersRead read, Sitting sitting)
+    protected override FieldFault? FaultIn(StageOf thing, Shop shop) =>
+        IsNew && shop.Patterns.ContainsKey(thing.Pattern) ? new("pattern", Words.PatternThere(thing.Pattern)) : null;
+
+    /// <inheritdoc />
+    protected override bool Record(StageOf thing)
     {
-        ToolForm? form = FormOf(read);
-        Place place = read.Word(PlaceAsked, Places.Words) ?? Place.None;
-        PatternStage stage = new(
-            read.Text(Stage) ?? "",
-            read.Text(EyeAsked),
-            form,
-            place,
-            read.Word(WorkAsked, Works.Words) ?? form?.MainWork(place),
-            (double?)read.Number(HeatsAsked, 0.01m, 1000),
-            (double?)read.Number(LoadAsked, 0.01m, 100)
-        );
-        string name = pattern?.Pattern ?? read.Text(PatternName) ?? "";
-        if (stage.Name.Length == 0)
+        PatternStage stage = thing.Stage with
         {
-            read.Refuse(Stage, Words.NameWanted);
-        }
-
-        if (pattern is null && sitting.Shop.Patterns.ContainsKey(name))
-        {
-            read.Refuse(PatternName, Words.PatternThere(name));
-        }
-
-        if (read.Refusal is not null)
-        {
-            return false;
-        }
-
+            Work = thing.Stage.Work ?? thing.Stage.Form?.MainWork(thing.Stage.Place),
+        };
         ImmutableArray<PatternStage> stages = pattern?.Stages ?? [];
-        PatternDescribed made = new(name, isChange ? stages.SetItem(at, stage) : stages.Insert(at, stage));
-        Made = (made, at);
-        return sitting.Record(made);
+        Pattern = new(thing.Pattern, isChange ? stages.SetItem(At, stage) : stages.Insert(At, stage));
+        return Sitting.Record(Pattern);
     }
 
     /// <summary>The work as it is answered so far: said, or the main work of the form and place.</summary>
-    private Work? WorkAnswered
-    {
-        get
-        {
-            string Answer(int question) => Guided.At == question ? Guided.Line.Text : Guided[question];
-            return Works.Words.TryParse(Answer(WorkAsked), out Work work, out string _) ? work
-                : Answer(WorkAsked).Trim().Length == 0 && ToolForms.TryFind(Answer(FormAsked), out ToolForm form, out _)
-                    ? form.MainWork(
-                        Places.Words.TryParse(Answer(PlaceAsked), out Place place, out string _) ? place : Place.None
-                    )
-                : null;
-        }
-    }
-
-    private static ToolForm? FormOf(AnswersRead read)
-    {
-        if (read.Text(FormAsked) is not { } text)
-        {
-            return null;
-        }
-
-        if (ToolForms.TryFind(text, out ToolForm form, out string why))
-        {
-            return form;
-        }
-
-        read.Refuse(FormAsked, why);
-        return null;
-    }
-
-    private static ImmutableArray<Question> Questions(Shop shop) =>
-        [
-            new("Stage", Words.AskStage, []),
-            new("Eye", Words.AskStageEye, [.. shop.Eyes.Keys]),
-            new("Form", Words.AskStageForm, [.. ToolForms.All.Select(form => form.Name)]),
-            new("Place", Words.AskStagePlace, Places.Words.All),
-            new("Work", Words.AskStageWork, Works.Words.All),
-            new("Heats a head", Words.AskStageHeats, []),
-            new("Load", Words.AskStageLoad, []),
-            new("Pattern", Words.AskPattern, []),
-        ];
+    private Work? WorkAnswered =>
+        Works.Words.TryParse(Answer("work"), out Work work, out string _) ? work
+        : Answer("work").Length == 0 && ToolForms.TryFind(Answer("form"), out ToolForm form, out _)
+            ? form.MainWork(Places.Words.TryParse(Answer("place"), out Place place, out string _) ? place : Place.None)
+        : null;
 }

@@ -85,10 +85,10 @@ public sealed class SeriesPagesScreen(Host host) : GuidedScreen(host)
                 place.Move(act, which, draft.Length, Room);
                 break;
             case Act.Enter:
-                Begin(SeriesSheet.Change(Sitting.Units, Plan!.Tools[place.Chosen].Series));
+                Begin(new SeriesSheet(Sitting, eye!.Name, Plan!.Tools[place.Chosen].Series));
                 break;
             case Act.Add:
-                Begin(SeriesSheet.New(eye!.Name));
+                Begin(new SeriesSheet(Sitting, eye!.Name, null));
                 break;
             case Act.LeaveOut:
                 LeaveOut(Plan!.Tools[place.Chosen]);
@@ -112,7 +112,7 @@ public sealed class SeriesPagesScreen(Host host) : GuidedScreen(host)
     /// <inheritdoc />
     protected override void Entered(GuidedEntry entered)
     {
-        Series series = ((SeriesSheet)entered).Series!;
+        Series series = ((SeriesSheet)entered).Made!.Series;
         Series? same = draft.FirstOrDefault(each => each.Form == series.Form && each.Place == series.Place);
         draft = same is null ? draft.Add(series) : draft.Replace(same, series);
         plan = null;

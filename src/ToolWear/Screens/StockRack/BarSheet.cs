@@ -8,27 +8,25 @@ namespace ToolWear.Screens.StockRack;
 /// <summary>A bar that is being entered or changed.</summary>
 internal sealed class BarSheet : FieldSheet<BarDescribed>
 {
-    private readonly BarDescribed? before;
-
     /// <summary>Begins.</summary>
     /// <param name="sitting">The sitting.</param>
     /// <param name="before">The bar as it is; null for a new one.</param>
     public BarSheet(Sitting sitting, BarDescribed? before)
-        : base(BarFields.Table, sitting, before)
+        : base(BarFields.Table, sitting, before ?? BarFields.Table.Blank, before is null)
     {
-        this.before = before;
+        Heading = before is null ? Words.NewBarHeading : Words.ChangeBarHeading(before.Bar);
         if (before is null)
         {
-            Offer("section", BarFields.Table["section"].Write(BarFields.Table.Blank));
+            Offer(BarFields.Table.Blank, "section");
         }
     }
 
     /// <inheritdoc />
-    public override string Heading => before is null ? Words.NewBarHeading : Words.ChangeBarHeading(before.Bar);
+    public override string Heading { get; }
 
     /// <inheritdoc />
     protected override FieldFault? FaultIn(BarDescribed thing, Shop shop) =>
-        before is null && shop.Bars.ContainsKey(thing.Bar) ? new("bar", Words.BarThere(thing.Bar)) : null;
+        IsNew && shop.Bars.ContainsKey(thing.Bar) ? new("bar", Words.BarThere(thing.Bar)) : null;
 
     /// <inheritdoc />
     protected override string Said(BarDescribed thing) => Words.BarEntered(thing.Bar);

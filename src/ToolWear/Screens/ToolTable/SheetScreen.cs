@@ -81,7 +81,7 @@ public abstract class SheetScreen(Host host, ImmutableArray<Asked> questions) : 
             && SheetRemarks.Scrap(Sheet.Sheet, Sitting) is { } scrap
         )
         {
-            Sheet.Offer(Asked.Scrap, AnswersRead.Offer(scrap.Size, Sitting.Units));
+            Sheet.Offer(Asked.Scrap, SizeText.Offer(scrap.Size, Sitting.Units)!);
         }
     }
 

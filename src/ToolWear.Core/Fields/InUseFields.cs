@@ -1,0 +1,83 @@
+using ToolWear.Core.Ledger;
+using ToolWear.Core.Measure;
+using ToolWear.Core.Tools;
+using static ToolWear.Core.Fields.FieldKinds;
+
+namespace ToolWear.Core.Fields;
+
+/// <summary>A tool that a shop already has, in one row.</summary>
+/// <param name="Tool">The tool without its gauge mark.</param>
+/// <param name="Gauge">The gauge mark's name; null for the one that tools of its form usually have first.</param>
+/// <param name="Wears">The main direction of wear; null for the usual.</param>
+/// <param name="Size">The size now.</param>
+/// <param name="Scrap">The size at which it is scrapped, null where none is set.</param>
+/// <param name="Made">The size at which it was made, null where not known.</param>
+/// <param name="On">The day of the size, null for today.</param>
+public sealed record InUse(
+    Tool Tool,
+    string? Gauge,
+    Wears? Wears,
+    Length Size,
+    Length? Scrap,
+    Length? Made,
+    DateOnly? On
+)
+{
+    /// <summary>Its gauge mark.</summary>
+    /// <returns>The gauge mark; what was not said of it is usual for the form.</returns>
+    public GaugeMark GaugeMark()
+    {
+        string name = Gauge ?? Tool.Form.UsualGaugeMarks[0].Name;
+        UsualGaugeMark? usual = Tool.Form.UsualGaugeMarks.FirstOrDefault(each => each.Name == name);
+        Wears wears = Wears ?? (usual ?? Tool.Form.UsualGaugeMarks[0]).Wears;
+        return new(
+            name,
+            wears,
+            usual?.Measures,
+            null,
+            Made,
+            wears == Tools.Wears.Smaller ? Scrap : null,
+            wears == Tools.Wears.Larger ? Scrap : null,
+            null
+        );
+    }
+
+    /// <summary>The tool with its gauge mark, in use.</summary>
+    /// <returns>The tool.</returns>
+    public Tool Whole() =>
+        Tool with
+        {
+            Start = new(
+                StartedAs.InUse,
+                Tool.Start.HeatsBefore,
+                Tool.Start.How ?? (Tool.Start.HeatsBefore is null ? HeatsBeforeHow.Unknown : null)
+            ),
+            GaugeMarks = [GaugeMark()],
+        };
+
+    /// <summary>The reading of its size.</summary>
+    /// <param name="today">The shop's day.</param>
+    /// <returns>The reading.</returns>
+    public ToolMeasured Reading(DateOnly today) =>
+        new(Tool.Mark, GaugeMark().Name, On ?? today, null, Size, null, null, null);
+}
+
+/// <summary>The fields of a tool that a shop already has.</summary>
+public static class InUseFields
+{
+    /// <summary>The table.</summary>
+    public static FieldTable<InUse> Table { get; } =
+        new FieldTable<InUse>("tools-in-use.csv", new(ToolFields.Blank, null, null, Length.Zero, null, null, null))
+            .Of(ToolFields.First, t => t.Tool, (t, v) => t with { Tool = v })
+            .Maybe("gauge", Name, t => t.Gauge, (t, v) => t with { Gauge = v })
+            .Maybe("wears", Word(GaugeMark.WearsWords), t => t.Wears, (t, v) => t with { Wears = v })
+            .Needs("size_mm", Size, t => t.Size, (t, v) => t with { Size = v!.Value })
+            .Means("the size that the caliper read, or the size now")
+            .Maybe("scrap_mm", Size, t => t.Scrap, (t, v) => t with { Scrap = v })
+            .Means("the size at which a tool in use is scrapped")
+            .Maybe("made_mm", Size, t => t.Made, (t, v) => t with { Made = v })
+            .Means("the size at which a tool in use was made, where known")
+            .Of(ToolFields.Start, t => t.Tool, (t, v) => t with { Tool = v })
+            .Maybe("on", PastDay, t => t.On, (t, v) => t with { On = v })
+            .Of(ToolFields.Last, t => t.Tool, (t, v) => t with { Tool = v });
+}
