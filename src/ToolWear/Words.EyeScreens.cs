@@ -13,6 +13,7 @@ namespace ToolWear;
 /// <content>What the screens of eyes, series and bars say.</content>
 public static partial class Words
 {
+    internal const string FirstLettersDo = " The first letters do, or the arrows.";
     internal const string EyesHeading = "Eyes and handles";
     internal const string BarsHeading = "Stock rack";
     internal const string NewEyeHeading = "A new eye";

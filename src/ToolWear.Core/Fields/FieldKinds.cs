@@ -9,6 +9,7 @@ namespace ToolWear.Core.Fields;
 public static class FieldKinds
 {
     private const double MostNumber = 1e9;
+    private const double SteepestTyped = 0.5;
     private static readonly CultureInfo Plain = CultureInfo.InvariantCulture;
 
     /// <summary>A name of 1 to 40 characters.</summary>
@@ -58,8 +59,18 @@ public static class FieldKinds
             size => size < Length.Zero || size > SizeText.Longest ? "a distance is from 0 to 10 m" : null
         );
 
-    /// <summary>A taper, from 0 to 1.</summary>
-    public static FieldKind<double?> Taper { get; } = Number(0, 1);
+    /// <summary>A taper, from 0 to 1; typed at most 0.5, as steep as is reckoned with anywhere.</summary>
+    public static FieldKind<double?> Taper { get; } =
+        Number(0, 1) with
+        {
+            Read = (text, source, out value) =>
+                ReadNumber(text, source, out value)
+                ?? (
+                    source.IsFile || value <= SteepestTyped
+                        ? null
+                        : $"{value} lies outside; a number from 0 to {SteepestTyped}"
+                ),
+        };
 
     /// <summary>Heats that one of these usually lasts.</summary>
     public static FieldKind<double?> GuessHeats { get; } =

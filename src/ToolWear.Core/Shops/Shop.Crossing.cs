@@ -112,7 +112,7 @@ public sealed partial record Shop
     }
 
     private bool HasMarksOf(Shop other) =>
-        ReferenceEquals(marks, other.marks) && ReferenceEquals(marksGone, other.marksGone);
+        ReferenceEquals(Marks, other.Marks) && ReferenceEquals(MarksGone, other.MarksGone);
 
     private static bool IsOfAnEntry(LedgerEntry what) => NumberOf(what) is not null;
 

@@ -9,65 +9,73 @@ namespace ToolWear.Core.Shops;
 /// <remarks>Made from <see cref="Empty"/> by <see cref="After"/>, one entry at a time, or by <see cref="Fold"/>.</remarks>
 public sealed partial record Shop
 {
-    private ImmutableDictionary<ToolMark, long> marks = ImmutableDictionary<ToolMark, long>.Empty;
-    private ImmutableDictionary<ToolMark, long> marksGone = ImmutableDictionary<ToolMark, long>.Empty;
-    private Shelf<long, ToolInShop> tools = Shelf<long, ToolInShop>.Empty();
-    private Shelf<string, Session> sessions = Shelf<string, Session>.Empty(StringComparer.Ordinal);
-    private Shelf<DateOnly, ImmutableList<string>> sessionsOn = Shelf<DateOnly, ImmutableList<string>>.Empty();
-
-    private string? openSession;
+    /// <summary>The most heads that a session, or a stage of it, counts.</summary>
+    public const int MostHeads = 10_000;
 
     private Shop() { }
+
+    internal ImmutableDictionary<ToolMark, long> Marks { get; init; } = ImmutableDictionary<ToolMark, long>.Empty;
+
+    internal ImmutableDictionary<ToolMark, long> MarksGone { get; init; } = ImmutableDictionary<ToolMark, long>.Empty;
+
+    internal Shelf<long, ToolInShop> ToolShelf { get; init; } = Shelf<long, ToolInShop>.Empty();
+
+    internal Shelf<string, Session> SessionShelf { get; init; } = Shelf<string, Session>.Empty(StringComparer.Ordinal);
+
+    internal Shelf<DateOnly, ImmutableList<string>> DayShelf { get; init; } =
+        Shelf<DateOnly, ImmutableList<string>>.Empty();
+
+    internal string? OpenName { get; init; }
 
     /// <summary>A shop in which nothing has happened yet.</summary>
     public static Shop Empty { get; } = new();
 
     /// <summary>Every entry, in the order of the ledger; entry n stands at n - 1.</summary>
-    public Entries Ledger { get; private init; } = [];
+    public Entries Ledger { get; internal init; } = [];
 
     /// <summary>The entries that were crossed out, by number, with the entry that did it.</summary>
-    public ImmutableDictionary<long, Entered> CrossedOut { get; private init; } =
+    public ImmutableDictionary<long, Entered> CrossedOut { get; internal init; } =
         ImmutableDictionary<long, Entered>.Empty;
 
     /// <summary>Every tool there ever was, by its unchanging number.</summary>
-    public ImmutableSortedDictionary<long, ToolInShop> Tools => tools.All;
+    public ImmutableSortedDictionary<long, ToolInShop> Tools => ToolShelf.All;
 
     /// <summary>Every session by its name.</summary>
-    public ImmutableSortedDictionary<string, Session> Sessions => sessions.All;
+    public ImmutableSortedDictionary<string, Session> Sessions => SessionShelf.All;
 
     /// <summary>The session that goes on, null where none does.</summary>
-    public Session? OpenSession => openSession is null ? null : sessions[openSession];
+    public Session? OpenSession => OpenName is null ? null : SessionShelf[OpenName];
 
     /// <summary>The eyes by name.</summary>
-    public ImmutableSortedDictionary<string, EyeDescribed> Eyes { get; private init; } = ByName<EyeDescribed>();
+    public ImmutableSortedDictionary<string, EyeDescribed> Eyes { get; internal init; } = ByName<EyeDescribed>();
 
     /// <summary>The handles by name.</summary>
-    public ImmutableSortedDictionary<string, HandleDescribed> Handles { get; private init; } =
+    public ImmutableSortedDictionary<string, HandleDescribed> Handles { get; internal init; } =
         ByName<HandleDescribed>();
 
     /// <summary>The series by eye, place and form.</summary>
-    public ImmutableSortedDictionary<SeriesKey, Series> Series { get; private init; } =
+    public ImmutableSortedDictionary<SeriesKey, Series> Series { get; internal init; } =
         ImmutableSortedDictionary<SeriesKey, Series>.Empty;
 
     /// <summary>The patterns by name.</summary>
-    public ImmutableSortedDictionary<string, PatternDescribed> Patterns { get; private init; } =
+    public ImmutableSortedDictionary<string, PatternDescribed> Patterns { get; internal init; } =
         ByName<PatternDescribed>();
 
     /// <summary>The bars in the stock rack by name.</summary>
-    public ImmutableSortedDictionary<string, BarDescribed> Bars { get; private init; } = ByName<BarDescribed>();
+    public ImmutableSortedDictionary<string, BarDescribed> Bars { get; internal init; } = ByName<BarDescribed>();
 
     /// <summary>The orders by name.</summary>
-    public ImmutableSortedDictionary<string, OrderDescribed> Orders { get; private init; } = ByName<OrderDescribed>();
+    public ImmutableSortedDictionary<string, OrderDescribed> Orders { get; internal init; } = ByName<OrderDescribed>();
 
     /// <summary>The cold eyes that were measured, in the order of the ledger.</summary>
-    public Entries EyesMeasured { get; private init; } = [];
+    public Entries EyesMeasured { get; internal init; } = [];
 
     /// <summary>The drift that made each measured eye, by the number of the eye's entry; none where nobody said.</summary>
     /// <remarks>Tools are meant by their unchanging numbers, for a mark may be another tool's by now.</remarks>
-    public ImmutableDictionary<long, long> EyeMakers { get; private init; } = ImmutableDictionary<long, long>.Empty;
+    public ImmutableDictionary<long, long> EyeMakers { get; internal init; } = ImmutableDictionary<long, long>.Empty;
 
     /// <summary>The shop's settings.</summary>
-    public ShopSettings Settings { get; private init; } = ShopSettings.Usual;
+    public ShopSettings Settings { get; internal init; } = ShopSettings.Usual;
 
     /// <summary>The number the next entry will have.</summary>
     public long NextNumber => Ledger.Count + 1;
@@ -78,7 +86,7 @@ public sealed partial record Shop
     /// <returns>True where there is or was one.</returns>
     public bool TryFind(ToolMark mark, [NotNullWhen(true)] out ToolInShop? tool)
     {
-        tool = marks.TryGetValue(mark, out long id) || marksGone.TryGetValue(mark, out id) ? tools[id] : null;
+        tool = Marks.TryGetValue(mark, out long id) || MarksGone.TryGetValue(mark, out id) ? ToolShelf[id] : null;
         return tool is not null;
     }
 
@@ -86,7 +94,7 @@ public sealed partial record Shop
     /// <param name="day">The day.</param>
     /// <returns>The sessions, none where there were none.</returns>
     public IEnumerable<Session> SessionsOn(DateOnly day) =>
-        sessionsOn.TryFind(day, out ImmutableList<string>? names) ? names.Select(name => sessions[name]) : [];
+        DayShelf.TryFind(day, out ImmutableList<string>? names) ? names.Select(name => SessionShelf[name]) : [];
 
     /// <summary>The series that a tool belongs to.</summary>
     /// <param name="tool">The tool.</param>
@@ -112,9 +120,9 @@ public sealed partial record Shop
         Shop shop = Empty with
         {
             CrossedOut = crossed.ToImmutableDictionary(),
-            tools = Empty.tools.Opened(),
-            sessions = Empty.sessions.Opened(),
-            sessionsOn = Empty.sessionsOn.Opened(),
+            ToolShelf = Empty.ToolShelf.Opened(),
+            SessionShelf = Empty.SessionShelf.Opened(),
+            DayShelf = Empty.DayShelf.Opened(),
         };
         foreach (Entered entered in entries)
         {
@@ -130,9 +138,9 @@ public sealed partial record Shop
         return shop with
         {
             Ledger = [.. entries],
-            tools = shop.tools.Shut(),
-            sessions = shop.sessions.Shut(),
-            sessionsOn = shop.sessionsOn.Shut(),
+            ToolShelf = shop.ToolShelf.Shut(),
+            SessionShelf = shop.SessionShelf.Shut(),
+            DayShelf = shop.DayShelf.Shut(),
         };
     }
 

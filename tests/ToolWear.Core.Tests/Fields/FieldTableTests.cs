@@ -18,9 +18,23 @@ public sealed class FieldTableTests
     [
         // an empty value takes a setting back: it is recorded, and no file ever says it
         new Tried<SettingChanged>(SettingFields.Table, Of<SettingChanged>().Where(each => each.Value.Length > 0)),
-        Entries(EyeFields.Table),
-        Entries(HandleFields.Table),
-        Entries(SeriesFields.Table),
+        // steeper ones stand in files alone
+        Entries(
+            EyeFields.Table,
+            eye => eye with { TaperLength = eye.TaperLength / 2, TaperWidth = eye.TaperWidth / 2 }
+        ),
+        Entries(HandleFields.Table, handle => handle with { Taper = handle.Taper / 2 }),
+        Entries(
+            SeriesFields.Table,
+            each =>
+                new(
+                    each.Series with
+                    {
+                        TaperLength = each.Series.TaperLength / 2,
+                        TaperWidth = each.Series.TaperWidth / 2,
+                    }
+                )
+        ),
         new Tried<StageOf>(
             PatternFields.Table,
             Of<PatternDescribed>().Where(each => !each.Stages.IsEmpty).Select(each => StageOf.All(each).Last())
@@ -145,8 +159,8 @@ public sealed class FieldTableTests
     private static Gen<T> Of<T>()
         where T : LedgerEntry => EntryGens.Wide.Of<T>().Select(each => (T)each);
 
-    private static Tried<T> Entries<T>(FieldTable<T> fields)
-        where T : LedgerEntry => new(fields, Of<T>());
+    private static Tried<T> Entries<T>(FieldTable<T> fields, Func<T, T>? change = null)
+        where T : LedgerEntry => new(fields, Of<T>().Select(each => change is null ? each : change(each)));
 
     private static ITried Of(string file) => Tables.Single(each => each.Table.File == file);
 

@@ -94,7 +94,7 @@ public sealed class PlanningScreenTests
         evening.Press("Enter");
         evening.Type("someday");
         evening.Press("Enter", "Enter");
-        Assert.Contains("due \"someday\"", evening.Text, StringComparison.Ordinal);
+        Assert.Contains("\"someday\" is no day", evening.Text, StringComparison.Ordinal);
         evening.Type("+5");
         evening.Press("Enter", "Enter");
         OrderDescribed added = new("hatchet", "hatchet", 6, new DateOnly(2026, 11, 17), OrderState.Open);

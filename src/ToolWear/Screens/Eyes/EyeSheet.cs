@@ -3,6 +3,7 @@ using ToolWear.Core.Eyes;
 using ToolWear.Core.Fields;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Measure;
+using ToolWear.Core.Planning;
 using ToolWear.Core.Sections;
 using ToolWear.Core.Shops;
 using ToolWear.Screens.Guided;

@@ -121,10 +121,9 @@ internal abstract class FieldSheet<T> : GuidedEntry
     private static ImmutableArray<Field<T>> AskedOf(FieldTable<T> fields, bool isNew) =>
         [.. fields.Asked.Where(field => isNew || !field.IsKey)];
 
-    private static Question Ask(Field<T> field, Shop shop) =>
-        new(
-            field.Asked,
-            Words.Sentence(field.Meaning),
-            field.Words.IsEmpty ? KeptNames.In(shop, field.Like) : field.Words
-        );
+    private static Question Ask(Field<T> field, Shop shop)
+    {
+        ImmutableArray<string> choices = field.Words.IsEmpty ? KeptNames.In(shop, field.Like) : field.Words;
+        return new(field.Asked, Words.Sentence(field.Meaning) + (choices.IsEmpty ? "" : Words.FirstLettersDo), choices);
+    }
 }

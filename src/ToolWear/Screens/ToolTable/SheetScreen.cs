@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using ToolWear.Core.Ledger;
+using ToolWear.Core.Measure;
 using ToolWear.Core.Shops;
 using ToolWear.Screens.Drawing;
 using ToolWear.Screens.Guided;

@@ -3,28 +3,26 @@ using ToolWear.Core.Fields;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Tools;
+using static ToolWear.Core.Shops.ToolArms;
 
 namespace ToolWear.Core.Shops;
 
-/// <content>Sessions, heats, readings, reworks, findings.</content>
-public sealed partial record Shop
+/// <summary>What follows from entries of sessions, heats, readings, reworks and findings.</summary>
+internal static class SessionArms
 {
-    /// <summary>The most heads that a session, or a stage of it, counts.</summary>
-    public const int MostHeads = 10_000;
-
-    private Step Open(Entered entered, SessionOpened e)
+    internal static Step Open(Shop shop, Entered entered, SessionOpened e)
     {
         if (ToolMark.Fault("session", e.Session) is { } fault)
         {
             return fault;
         }
 
-        if (sessions.Has(e.Session))
+        if (shop.SessionShelf.Has(e.Session))
         {
             return $"there is a session {e.Session} already: each has a name of its own";
         }
 
-        if (OpenSession is { } open)
+        if (shop.OpenSession is { } open)
         {
             return $"session {open.Name} is still open: close it first";
         }
@@ -40,20 +38,20 @@ public sealed partial record Shop
         }
 
         Session session = new(e, entered.Number, IsOpen: true, Heads: null);
-        return this with
+        return shop with
         {
-            sessions = sessions.With(e.Session, session),
-            openSession = e.Session,
-            sessionsOn = sessionsOn.With(
+            SessionShelf = shop.SessionShelf.With(e.Session, session),
+            OpenName = e.Session,
+            DayShelf = shop.DayShelf.With(
                 e.On,
-                (sessionsOn.TryFind(e.On, out ImmutableList<string>? before) ? before : []).Add(e.Session)
+                (shop.DayShelf.TryFind(e.On, out ImmutableList<string>? before) ? before : []).Add(e.Session)
             ),
         };
     }
 
-    private Step Close(SessionClosed e)
+    internal static Step Close(Shop shop, SessionClosed e)
     {
-        if (!sessions.TryFind(e.Session, out Session? session))
+        if (!shop.SessionShelf.TryFind(e.Session, out Session? session))
         {
             return UnknownSession(e.Session);
         }
@@ -63,23 +61,23 @@ public sealed partial record Shop
             return $"session {e.Session} is closed already";
         }
 
-        return e.Heads is < 0 or > MostHeads
-            ? $"heads {e.Heads}: a number from 0 to {MostHeads}"
-            : this with
+        return e.Heads is < 0 or > Shop.MostHeads
+            ? $"heads {e.Heads}: a number from 0 to {Shop.MostHeads}"
+            : shop with
             {
-                sessions = sessions.With(e.Session, session with { IsOpen = false, Heads = e.Heads }),
-                openSession = null,
+                SessionShelf = shop.SessionShelf.With(e.Session, session with { IsOpen = false, Heads = e.Heads }),
+                OpenName = null,
             };
     }
 
-    private Step Count(HeadsDone e)
+    internal static Step Count(Shop shop, HeadsDone e)
     {
-        if (!sessions.TryFind(e.Session, out Session? session))
+        if (!shop.SessionShelf.TryFind(e.Session, out Session? session))
         {
             return UnknownSession(e.Session);
         }
 
-        if (session.Opened.Pattern is not { } name || !Patterns.TryGetValue(name, out PatternDescribed? pattern))
+        if (session.Opened.Pattern is not { } name || !shop.Patterns.TryGetValue(name, out PatternDescribed? pattern))
         {
             return $"session {e.Session} has no pattern, so it has no stages to count heads at";
         }
@@ -90,18 +88,18 @@ public sealed partial record Shop
         }
 
         int all = session.HeadsByStage.GetValueOrDefault(e.Stage);
-        if (e.Heads is < 1 or > MostHeads || all + e.Heads > MostHeads)
+        if (e.Heads is < 1 or > Shop.MostHeads || all + e.Heads > Shop.MostHeads)
         {
-            return $"heads {e.Heads}: a number from 1 to {MostHeads}, and no more than that at one stage";
+            return $"heads {e.Heads}: a number from 1 to {Shop.MostHeads}, and no more than that at one stage";
         }
 
         Session counted = session with { HeadsByStage = session.HeadsByStage.SetItem(e.Stage, all + e.Heads) };
-        return this with { sessions = sessions.With(e.Session, counted) };
+        return shop with { SessionShelf = shop.SessionShelf.With(e.Session, counted) };
     }
 
-    private Step Work(Entered entered, HeatsWorked e)
+    internal static Step Work(Shop shop, Entered entered, HeatsWorked e)
     {
-        if (!sessions.TryFind(e.Session, out Session? session))
+        if (!shop.SessionShelf.TryFind(e.Session, out Session? session))
         {
             return UnknownSession(e.Session);
         }
@@ -111,19 +109,19 @@ public sealed partial record Shop
             return $"heats {e.Heats}: a number from 0.5 to 1000 in steps of a half";
         }
 
-        if (Refused(entered, e.Tool, session.On, out ToolInShop tool) is { } refusal)
+        if (Refused(shop, entered, e.Tool, session.On, out ToolInShop tool) is { } refusal)
         {
             return refusal;
         }
 
         return tool.State == ToolState.SetAside && session.On > tool.StateOn
             ? $"{e.Tool} was set aside on {tool.StateOn:yyyy-MM-dd}: bring it back first"
-            : With(tool.With(entered));
+            : With(shop, tool.With(entered));
     }
 
-    private Step Measure(Entered entered, ToolMeasured e)
+    internal static Step Measure(Shop shop, Entered entered, ToolMeasured e)
     {
-        if (Refused(entered, e.Tool, e.On, out ToolInShop tool) is { } refusal)
+        if (Refused(shop, entered, e.Tool, e.On, out ToolInShop tool) is { } refusal)
         {
             return refusal;
         }
@@ -135,19 +133,20 @@ public sealed partial record Shop
                 + (names.Length == 0 ? "it has none at all" : $"it has {names}");
         }
 
-        if (e.Session is { } name && !sessions.Has(name))
+        if (e.Session is { } name && !shop.SessionShelf.Has(name))
         {
             return UnknownSession(name);
         }
 
-        if (e.Session is { } named && e.On < sessions[named].On)
+        if (e.Session is { } named && e.On < shop.SessionShelf[named].On)
         {
-            return $"a reading of {e.On:yyyy-MM-dd} cannot follow session {named} of {sessions[named].On:yyyy-MM-dd}";
+            return $"a reading of {e.On:yyyy-MM-dd} cannot follow session {named} of {shop.SessionShelf[named].On:yyyy-MM-dd}";
         }
 
         if (
             tool.Events.Exists(each =>
-                each.What is ToolStartedHere && (e.On < each.Day || PlaceOf(tool, entered) < PlaceOf(tool, each))
+                each.What is ToolStartedHere
+                && (e.On < each.Day || shop.PlaceOf(tool, entered) < shop.PlaceOf(tool, each))
             )
         )
         {
@@ -156,12 +155,12 @@ public sealed partial record Shop
 
         return IsNoSize(e.Size) || e.Resolution <= Length.Zero
             ? "a size is above zero and at most 10 m"
-            : With(tool.With(entered));
+            : With(shop, tool.With(entered));
     }
 
-    private Step Rework(Entered entered, ToolReworked e)
+    internal static Step Rework(Shop shop, Entered entered, ToolReworked e)
     {
-        if (Refused(entered, e.Tool, e.On, out ToolInShop tool) is { } refusal)
+        if (Refused(shop, entered, e.Tool, e.On, out ToolInShop tool) is { } refusal)
         {
             return refusal;
         }
@@ -179,36 +178,38 @@ public sealed partial record Shop
 
         return IsNoSize(e.Before) || IsNoSize(e.After) || e.Hours < 0 || e.Cost < 0
             ? "sizes are above zero and at most 10 m, hours and costs zero or more"
-            : With(tool.With(entered));
+            : With(shop, tool.With(entered));
     }
 
-    private Step LookOver(Entered entered, ToolLookedOver e) =>
-        Refused(entered, e.Tool, e.On, out ToolInShop tool) is { } refusal ? refusal : With(tool.With(entered));
+    internal static Step LookOver(Shop shop, Entered entered, ToolLookedOver e) =>
+        Refused(shop, entered, e.Tool, e.On, out ToolInShop tool) is { } refusal
+            ? refusal
+            : With(shop, tool.With(entered));
 
-    private Step MeasureEye(Entered entered, EyeMeasured e)
+    internal static Step MeasureEye(Shop shop, Entered entered, EyeMeasured e)
     {
         if (e.On > entered.Day)
         {
             return Future(e.On, entered.Day);
         }
 
-        if (e.Session is { } session && !sessions.Has(session))
+        if (e.Session is { } session && !shop.SessionShelf.Has(session))
         {
             return UnknownSession(session);
         }
 
         ToolInShop? maker = null;
-        if (e.Tool is { } tool && !TryFind(tool, out maker))
+        if (e.Tool is { } tool && !shop.TryFind(tool, out maker))
         {
             return Unknown(tool);
         }
 
         return (FieldKinds.Size.Fault(e.Length) ?? FieldKinds.Size.Fault(e.Width)) is { } fault
             ? fault
-            : this with
+            : shop with
             {
-                EyesMeasured = EyesMeasured.Add(entered),
-                EyeMakers = maker is null ? EyeMakers : EyeMakers.SetItem(entered.Number, maker.Id),
+                EyesMeasured = shop.EyesMeasured.Add(entered),
+                EyeMakers = maker is null ? shop.EyeMakers : shop.EyeMakers.SetItem(entered.Number, maker.Id),
             };
     }
 

@@ -4,13 +4,13 @@ using ToolWear.Core.Tools;
 
 namespace ToolWear.Core.Shops;
 
-/// <content>Tools come, are stamped anew, go aside and are scrapped.</content>
-public sealed partial record Shop
+/// <summary>What follows from entries of tools: they come, are stamped anew, go aside, are lent, looked for and scrapped.</summary>
+internal static class ToolArms
 {
-    private Step Add(Entered entered, ToolAdded e)
+    internal static Step Add(Shop shop, Entered entered, ToolAdded e)
     {
         Tool tool = e.Tool.WithOverall();
-        if (marks.ContainsKey(tool.Mark))
+        if (shop.Marks.ContainsKey(tool.Mark))
         {
             return $"mark {tool.Mark} is taken: a mark is unique among the tools that are not scrapped";
         }
@@ -26,38 +26,39 @@ public sealed partial record Shop
         }
 
         ToolInShop added = new(entered.Number, tool, ToolState.InService, DateOnly.MinValue, null, []);
-        return With(added) with { marks = marks.Add(tool.Mark, added.Id) };
+        return With(shop, added) with { Marks = shop.Marks.Add(tool.Mark, added.Id) };
     }
 
-    private Step Remark(ToolRemarked e)
+    internal static Step Remark(Shop shop, ToolRemarked e)
     {
-        if (!marks.TryGetValue(e.From, out long id))
+        if (!shop.Marks.TryGetValue(e.From, out long id))
         {
             return Unknown(e.From);
         }
 
-        if (marks.ContainsKey(e.To))
+        if (shop.Marks.ContainsKey(e.To))
         {
             return $"mark {e.To} is taken: a mark is unique among the tools that are not scrapped";
         }
 
-        ToolInShop tool = tools[id];
-        return With(tool with { Tool = tool.Tool with { Mark = e.To } }) with
+        ToolInShop tool = shop.ToolShelf[id];
+        return With(shop, tool with { Tool = tool.Tool with { Mark = e.To } }) with
         {
-            marks = marks.Remove(e.From).Add(e.To, id),
+            Marks = shop.Marks.Remove(e.From).Add(e.To, id),
         };
     }
 
     /// <summary>From now on the tool is one whose heats before nobody knows: earlier readings count no more.</summary>
-    private Step StartHere(Entered entered, ToolStartedHere e)
+    internal static Step StartHere(Shop shop, Entered entered, ToolStartedHere e)
     {
-        if (!marks.TryGetValue(e.Tool, out long id))
+        if (!shop.Marks.TryGetValue(e.Tool, out long id))
         {
             return Unknown(e.Tool);
         }
 
-        ToolInShop tool = tools[id];
+        ToolInShop tool = shop.ToolShelf[id];
         return With(
+            shop,
             tool with
             {
                 Tool = tool.Tool with { Start = ToolStart.Unknown },
@@ -74,17 +75,25 @@ public sealed partial record Shop
             }
             : entered;
 
-    private Step SetAside(Entered entered, ToolSetAside e) =>
-        ChangeState(entered, e.Tool, e.On, ToolState.InService, ToolState.SetAside, "set aside");
+    internal static Step SetAside(Shop shop, Entered entered, ToolSetAside e) =>
+        ChangeState(shop, entered, e.Tool, e.On, ToolState.InService, ToolState.SetAside, "set aside");
 
-    private Step BringBack(Entered entered, ToolBroughtBack e) =>
-        TryFind(e.Tool, out ToolInShop? tool) && tool.Lent is { } lent
+    internal static Step BringBack(Shop shop, Entered entered, ToolBroughtBack e) =>
+        shop.TryFind(e.Tool, out ToolInShop? tool) && tool.Lent is { } lent
             ? $"{e.Tool} is lent to {FreeText.Shown(lent.To)}: take it back instead"
-            : ChangeState(entered, e.Tool, e.On, ToolState.SetAside, ToolState.InService, "brought back");
+            : ChangeState(shop, entered, e.Tool, e.On, ToolState.SetAside, ToolState.InService, "brought back");
 
-    private Step ChangeState(Entered entered, ToolMark mark, DateOnly on, ToolState from, ToolState to, string how)
+    private static Step ChangeState(
+        Shop shop,
+        Entered entered,
+        ToolMark mark,
+        DateOnly on,
+        ToolState from,
+        ToolState to,
+        string how
+    )
     {
-        if (Refused(entered, mark, on, out ToolInShop tool) is { } refusal)
+        if (Refused(shop, entered, mark, on, out ToolInShop tool) is { } refusal)
         {
             return refusal;
         }
@@ -100,12 +109,12 @@ public sealed partial record Shop
         }
 
         ToolInShop after = tool.With(entered) with { State = to, StateOn = on, Lent = entered.What as ToolLent };
-        return With(after);
+        return With(shop, after);
     }
 
-    private Step Scrap(Entered entered, ToolScrapped e)
+    internal static Step Scrap(Shop shop, Entered entered, ToolScrapped e)
     {
-        if (Refused(entered, e.Tool, e.On, out ToolInShop tool) is { } refusal)
+        if (Refused(shop, entered, e.Tool, e.On, out ToolInShop tool) is { } refusal)
         {
             return refusal;
         }
@@ -115,12 +124,12 @@ public sealed partial record Shop
             return "the cause made-into goes with the mark of the tool it was made into, and only with it";
         }
 
-        if (e.Into is { } into && (into == e.Tool || !TryFind(into, out _)))
+        if (e.Into is { } into && (into == e.Tool || !shop.TryFind(into, out _)))
         {
             return into == e.Tool ? $"{into} cannot be made into itself" : Unknown(into);
         }
 
-        DateOnly last = tool.Events.Select(SaidOn).Append(tool.StateOn).Max();
+        DateOnly last = tool.Events.Select(shop.SaidOn).Append(tool.StateOn).Max();
         if (e.On < last)
         {
             return $"{e.Tool} still has entries of {last:yyyy-MM-dd}: it cannot have been scrapped on {e.On:yyyy-MM-dd}";
@@ -133,13 +142,17 @@ public sealed partial record Shop
             Scrapped = e,
             Lent = null,
         };
-        return With(after) with { marks = marks.Remove(e.Tool), marksGone = marksGone.SetItem(e.Tool, tool.Id) };
+        return With(shop, after) with
+        {
+            Marks = shop.Marks.Remove(e.Tool),
+            MarksGone = shop.MarksGone.SetItem(e.Tool, tool.Id),
+        };
     }
 
     /// <summary>Why nothing can be entered of a tool on a day: unknown, not made yet, scrapped by then, in the future.</summary>
-    private string? Refused(Entered entered, ToolMark mark, DateOnly on, out ToolInShop tool)
+    internal static string? Refused(Shop shop, Entered entered, ToolMark mark, DateOnly on, out ToolInShop tool)
     {
-        bool found = TryFind(mark, out ToolInShop? known);
+        bool found = shop.TryFind(mark, out ToolInShop? known);
         tool = known!;
         return !found ? Unknown(mark)
             : on > entered.Day ? Future(on, entered.Day)
@@ -155,11 +168,31 @@ public sealed partial record Shop
     }
 
     /// <summary>The shop with a tool as it is now; this same one while its shelf is open.</summary>
-    private Shop With(ToolInShop tool) =>
-        tools.With(tool.Id, tool) is var after && after == tools ? this : this with { tools = after };
+    internal static Shop With(Shop shop, ToolInShop tool) =>
+        shop.ToolShelf.With(tool.Id, tool) is var after && after == shop.ToolShelf
+            ? shop
+            : shop with
+            {
+                ToolShelf = after,
+            };
 
-    private static string Unknown(ToolMark mark) => $"no tool is marked {mark}";
+    internal static string Unknown(ToolMark mark) => $"no tool is marked {mark}";
 
-    private static string Future(DateOnly on, DateOnly today) =>
+    internal static string Future(DateOnly on, DateOnly today) =>
         $"{on:yyyy-MM-dd} lies in the future: today is {today:yyyy-MM-dd} by this computer's clock";
+
+    internal static Step Lend(Shop shop, Entered entered, ToolLent e) =>
+        string.IsNullOrWhiteSpace(e.To)
+            ? $"{e.Tool}: who has it is wanted"
+            : ChangeState(shop, entered, e.Tool, e.On, ToolState.InService, ToolState.SetAside, "lent");
+
+    internal static Step TakeBack(Shop shop, Entered entered, ToolTakenBack e) =>
+        shop.TryFind(e.Tool, out ToolInShop? tool) && tool.State != ToolState.Scrapped && tool.Lent is null
+            ? $"{e.Tool} is not lent out"
+            : ChangeState(shop, entered, e.Tool, e.On, ToolState.SetAside, ToolState.InService, "taken back");
+
+    internal static Step LookFor(Shop shop, Entered entered, ToolLookedFor e) =>
+        Refused(shop, entered, e.Tool, e.On, out ToolInShop tool) is { } refusal
+            ? refusal
+            : With(shop, tool.With(entered));
 }
