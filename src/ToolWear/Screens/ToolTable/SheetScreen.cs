@@ -3,7 +3,6 @@ using ToolWear.Core.Ledger;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Shops;
 using ToolWear.Screens.Drawing;
-using ToolWear.Screens.Guided;
 
 namespace ToolWear.Screens.ToolTable;
 
