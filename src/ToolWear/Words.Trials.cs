@@ -9,7 +9,7 @@ public static partial class Words
 {
     internal const string TrialHeading = "Trials";
     internal const string DoesTrials =
-        "Shows which steel, lubricant or cooling lasts longer, where the records can say.";
+        "Shows with which steel, lubricant, cooling or hand tools last longer, where the records can say.";
 
     internal const string TrialAdvice =
         "Two tools of each, read at least once, are the least for a word; a difference of a third usually takes more than four a side.";
@@ -26,7 +26,7 @@ public static partial class Words
     internal static string TrialsSilent(ShopTrialList trials) =>
         trials.Silent switch
         {
-            0 when trials.All.IsEmpty => "No tools of one kind differ in steel, lubricant or cooling yet.",
+            0 when trials.All.IsEmpty => "No tools of one kind differ in steel, lubricant, cooling or hand yet.",
             0 => "Every comparison that the records allow stands above.",
             1 when trials.All.IsEmpty => "One comparison has too little to say anything yet.",
             int silent when trials.All.IsEmpty => $"{silent} comparisons have too little to say anything yet.",

@@ -1,5 +1,6 @@
 using System.Text.Json;
 using ToolWear.Core.Measure;
+using ToolWear.Core.Tests.Shops;
 using ToolWear.Core.Wear;
 using ToolWear.Core.Wear.Trials;
 using Xunit;
@@ -33,6 +34,31 @@ public sealed class TrialTests
         Near.Relative(rate[2], inverse.Value, 1e-5, "rate");
         Near.Relative(rate[4], inverse.High90, 1e-5, "rate high");
         Assert.Equal(TrialVerdict.NotEnoughData, comparison.Verdict);
+    }
+
+    [Fact]
+    public void A_tool_counts_for_the_hand_that_worked_four_fifths_of_its_heats()
+    {
+        Story story = new();
+        foreach ((string mark, int orla, int bram) in new[] { ("R0", 9, 1), ("R1", 2, 8), ("R2", 5, 5) })
+        {
+            story.Add(mark);
+            foreach ((string hand, int heats) in new[] { ("Orla", orla), ("Bram", bram) })
+            {
+                string session = mark + hand;
+                story.Enter(Story.Opening(session, story.Today) with { Hand = hand });
+                story.Enter(Story.Worked(session, mark, heats));
+                story.Close(session);
+            }
+        }
+
+        Assert.Equal(
+            ["Orla", "Bram", ""],
+            ShopTrials
+                .Histories(story.Shop, TrialBy.Hand)
+                .Where(each => each.Gauge == "width")
+                .Select(each => each.Group)
+        );
     }
 
     [Theory]

@@ -17,6 +17,9 @@ public enum TrialBy
 
     /// <summary>The way they were cooled.</summary>
     Cooling,
+
+    /// <summary>Who worked with them.</summary>
+    Hand,
 }
 
 /// <summary>One comparison that the shop's records allow to ask for.</summary>
@@ -47,7 +50,7 @@ public static class ShopTrials
 
     /// <summary>The words of <see cref="TrialBy"/>.</summary>
     public static Vocabulary<TrialBy> ByWords { get; } =
-        new("--by", (TrialBy.Steel, "steel"), (TrialBy.Lubricant, "lubricant"), (TrialBy.Cooling, "cooling"));
+        new("--by", (TrialBy.Steel, "steel"), (TrialBy.Lubricant, "lubricant"), (TrialBy.Cooling, "cooling"), (TrialBy.Hand, "hand"));
 
     /// <summary>The shop's histories, grouped by what is compared.</summary>
     /// <param name="shop">The shop.</param>
@@ -103,21 +106,22 @@ public static class ShopTrials
         by switch
         {
             TrialBy.Steel => tool.Tool.Steel ?? "unknown steel",
-            TrialBy.Lubricant => Mostly(shop, tool, care => care.Lubricant ?? shop.Settings.Lubricant),
-            _ => Mostly(shop, tool, care => Cooling(shop, care)),
+            TrialBy.Lubricant => Mostly(shop, tool, session => session.Care.Lubricant ?? shop.Settings.Lubricant),
+            TrialBy.Cooling => Mostly(shop, tool, session => Cooling(shop, session.Care)),
+            _ => Mostly(shop, tool, session => session.Hand),
         };
 
     private static string? Cooling(Shop shop, Care care) =>
         (care.Cooling ?? shop.Settings.Cooling) is { } cooling ? Care.CoolingWords.Word(cooling) : null;
 
-    private static string? Mostly(Shop shop, ToolInShop tool, Func<Care, string?> what)
+    private static string? Mostly(Shop shop, ToolInShop tool, Func<SessionOpened, string?> what)
     {
         (string? What, double Heats)[] worked =
         [
             .. tool
                 .Events.Select(each => each.What)
                 .OfType<HeatsWorked>()
-                .GroupBy(heats => what(shop.Sessions[heats.Session].Opened.Care), StringComparer.Ordinal)
+                .GroupBy(heats => what(shop.Sessions[heats.Session].Opened), StringComparer.Ordinal)
                 .Select(group => (group.Key, group.Sum(heats => shop.Weighted(tool.Tool, heats)))),
         ];
         double all = worked.Sum(each => each.Heats);

@@ -7,24 +7,24 @@ using ToolWear.Results.Looks;
 
 namespace ToolWear.Commands.Tools;
 
-/// <summary>compare: two steels, lubricants or ways of cooling by how long the shop's tools last.</summary>
+/// <summary>compare: two steels, lubricants, ways of cooling or hands by how long the shop's tools last.</summary>
 internal static class CompareVerb
 {
-    private static readonly Argument<string> A = new("A") { Description = "a steel, a lubricant or a way of cooling" };
+    private static readonly Argument<string> A = new("A") { Description = "a steel, a lubricant, a way of cooling or a hand" };
     private static readonly Argument<string> B = new("B") { Description = "another" };
     private static readonly Option<TrialBy?> By = Said.Word(
         "--by",
         "WHAT",
         ShopTrials.ByWords,
-        "steel, lubricant or cooling",
+        "steel, lubricant, cooling or hand",
         need: true
     );
 
     public static Verb Verb { get; } =
         new(
             "compare",
-            "Compares two steels, lubricants or ways of cooling by how long the shop's tools last, a row for each kind\n"
-                + "of tool that was used with both. A tool counts for what it saw in four fifths of its heats.",
+            "Compares two steels, lubricants, ways of cooling or hands by how long the shop's tools last, a row for each\n"
+                + "kind of tool that was used with both. A tool counts for what it saw in four fifths of its heats.",
             "compare 4140 mild --by steel",
             [A, B, By],
             Run
