@@ -49,11 +49,6 @@ public readonly record struct CsvCell
         return new(written[0] is '=' or '+' or '-' or '@' or '\t' or '\r' or '\'' ? "'" + written : written);
     }
 
-    /// <summary>A length in bare millimetres, every digit.</summary>
-    /// <param name="length">The length, null for not known.</param>
-    /// <returns>The cell.</returns>
-    public static CsvCell Mm(Length? length) => new(length?.ToMmText());
-
     /// <summary>A number, the shortest text that reads back as the same double.</summary>
     /// <param name="number">A finite number, null for not known.</param>
     /// <returns>The cell.</returns>
@@ -63,38 +58,10 @@ public readonly record struct CsvCell
             ? throw new ArgumentOutOfRangeException(nameof(number), number, "Not a finite number.")
             : new(number?.ToString("R", CultureInfo.InvariantCulture));
 
-    /// <summary>An amount with the digits it was given.</summary>
-    /// <param name="amount">The amount, null for not known.</param>
-    /// <returns>The cell.</returns>
-    public static CsvCell Amount(decimal? amount) => new(amount?.ToString(CultureInfo.InvariantCulture));
-
     /// <summary>A whole number.</summary>
     /// <param name="count">The number, null for not known.</param>
     /// <returns>The cell.</returns>
     public static CsvCell Count(long? count) => new(count?.ToString(CultureInfo.InvariantCulture));
-
-    /// <summary>Heats as worked.</summary>
-    /// <param name="heats">The heats, null for not known.</param>
-    /// <returns>The cell.</returns>
-    public static CsvCell Of(Heats? heats) => new(heats?.ToString());
-
-    /// <summary>A day, ISO 8601.</summary>
-    /// <param name="day">The day, null for not known.</param>
-    /// <returns>The cell.</returns>
-    public static CsvCell Day(DateOnly? day) => new(day?.ToString("O", CultureInfo.InvariantCulture));
-
-    /// <summary>yes or no.</summary>
-    /// <param name="answer">The answer, null for not known.</param>
-    /// <returns>The cell.</returns>
-    public static CsvCell YesNo(bool? answer) => new(answer is { } yes ? (yes ? "yes" : "no") : null);
-
-    /// <summary>A word of a closed list.</summary>
-    /// <typeparam name="T">The enum behind the words.</typeparam>
-    /// <param name="words">The list.</param>
-    /// <param name="value">The value, null for not known.</param>
-    /// <returns>The cell.</returns>
-    public static CsvCell Word<T>(Vocabulary<T> words, T? value)
-        where T : struct, Enum => new(value is { } known ? words.Word(known) : null);
 
     /// <summary>The text as a file can hold it: what no reading would take back becomes the replacement character.</summary>
     private static string Writable(string text)
