@@ -51,8 +51,8 @@ public sealed class Store : IDisposable
     /// <summary>The disk the files lie on.</summary>
     internal IDisk Disk { get; }
 
-    /// <summary>Whether this process keeps the documents: else another's window does.</summary>
-    internal bool HasDocuments => _documents is not null;
+    /// <summary>Whether this process keeps the documents: else another window is open.</summary>
+    public bool HasDocuments => _documents is not null;
 
     /// <summary>Opens a store to write. Where there is none, nothing is made before the first entry.</summary>
     /// <param name="paths">Where.</param>
@@ -199,6 +199,17 @@ public sealed class Store : IDisposable
     /// <returns>Whether they were as they should be; true where another keeps them.</returns>
     internal bool VerifyDocuments() => _documents?.Verify() ?? true;
 
+    /// <summary>Refuses to go on where a second folder of backups knows more of the shop than its journal does.</summary>
+    /// <param name="folder">The folder, or nothing.</param>
+    /// <exception cref="DamagedJournalException">The journal is an older one.</exception>
+    public void HoldAgainst(string folder)
+    {
+        if (_writer is { } writer && HighWater.Behind(Disk, folder, Paths.Journal, writer.End) is { } fault)
+        {
+            throw new DamagedJournalException(0, fault);
+        }
+    }
+
     /// <summary>Makes a backup by itself, as after each closed session; what fails stops nothing.</summary>
     /// <param name="folder">A second folder the shop has set, or null for the store's own.</param>
     /// <returns>Null where a sound backup is there now, else what went wrong.</returns>
@@ -272,7 +283,7 @@ public sealed class Store : IDisposable
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
             throw new StoreRefusedException(
-                $"Nothing can be recorded: {path} cannot be written ({e.Message}). rack, card, forecast and export still work.",
+                $"Nothing can be recorded: {path} cannot be written ({e.Message}). rack, card, forecast, export and check --read-only still work.",
                 e
             );
         }
@@ -348,14 +359,24 @@ public sealed class Store : IDisposable
     {
         // the documents open on their thread while the journal is read on this one
         Task? opening = OwnDocuments()?.Open();
-        _writer = JournalWriter.Open(Disk, Paths.Journal, _settings.Kinds, each);
+        var water = new HighWater(Disk, Paths.Backups);
+        Action<JournalLine> told = line =>
+        {
+            water.Take(line);
+            each(line);
+        };
+        _writer = JournalWriter.Open(Disk, Paths.Journal, _settings.Kinds, told);
         DocumentMark? mark = opening is null ? null : _documents!.Opened(opening);
         using IDisposable held = Lock();
         JournalPoint? known = mark is null ? null : new JournalPoint(mark.Shop, mark.Seq, mark.Crc, 0);
         bool isDurable = known == _writer.End with { Length = 0 };
         foreach ((JournalLine line, _) in _writer.CatchUp(known, isDurable, _findings))
         {
-            each(line);
+            told(line);
+        }
+        if (water.Fault(Paths.Journal, _writer.End) is { } fault)
+        {
+            throw new DamagedJournalException(0, fault);
         }
         _documents?.Follow(_writer.End);
     }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Text.Json;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Shops;
 using ToolWear.Storage;
@@ -14,16 +15,21 @@ public sealed class Bench : IDisposable
 {
     private readonly Site site;
     private readonly Store? store;
+    private readonly OnceKeys keys;
 
-    private Bench(Site site, Store? store, Shop shop)
+    private Bench(Site site, Store? store, OnceKeys keys, Shop shop)
     {
         this.site = site;
         this.store = store;
+        this.keys = keys;
         Shop = shop;
     }
 
     /// <summary>The shop as its ledger says now.</summary>
     public Shop Shop { get; private set; }
+
+    /// <summary>Whether no other window is open on the store.</summary>
+    public bool IsOnlyWindow => store?.HasDocuments ?? false;
 
     /// <summary>What others have entered since the bench was opened, by other windows and commands.</summary>
     public ImmutableArray<Entered> FromOthers { get; private set; } = [];
@@ -50,11 +56,18 @@ public sealed class Bench : IDisposable
             site.Disk.MakeFolder(folder);
         }
 
-        LedgerReading reading = new();
+        OnceKeys keys = new();
+        LedgerReading reading = new(keys);
         Store opened = Store.Open(new StorePaths(path), site.Disk, Settings(site), reading.Take);
         try
         {
-            return new(site, opened, Fold(path, reading));
+            Shop shop = Fold(path, reading);
+            if (shop.Settings.Get(ShopSetting.BackupFolder) is { Length: > 0 } second)
+            {
+                opened.HoldAgainst(second);
+            }
+
+            return new(site, opened, keys, shop);
         }
         catch
         {
@@ -78,9 +91,10 @@ public sealed class Bench : IDisposable
             );
         }
 
-        LedgerReading reading = new();
+        OnceKeys keys = new();
+        LedgerReading reading = new(keys);
         Store.Read(paths, site.Disk, new KnownKinds(EntryFormat.Known), reading.Take);
-        return new(site, null, Fold(path, reading));
+        return new(site, null, keys, Fold(path, reading));
     }
 
     /// <summary>Records one entry.</summary>
@@ -92,29 +106,35 @@ public sealed class Bench : IDisposable
     /// <summary>Records entries all together or not at all, as one line of the journal.</summary>
     /// <param name="entries">What happened, in order; at least one.</param>
     /// <param name="day">The shop's day.</param>
-    /// <returns>The number of the last, or why the shop refuses one of them.</returns>
+    /// <param name="once">The key of a command that is to be done once, null for none.</param>
+    /// <returns>The number of the last, which is that of the first time where the key is known; or why the shop refuses one of them.</returns>
     /// <exception cref="StoreBrokenException">They could not be made durable and were not accepted.</exception>
-    public Recorded RecordAll(ImmutableArray<LedgerEntry> entries, DateOnly day)
+    public Recorded RecordAll(ImmutableArray<LedgerEntry> entries, DateOnly day, string? once = null)
     {
         Store writer = store ?? throw new InvalidOperationException("This bench only reads.");
         DateTimeOffset at = site.Clock.GetUtcNow();
         Shop after = Shop;
         string? refusal = null;
+        long? before = null;
         // asked under the store's lock, so that nobody can enter between the shop's answer and the disk
         JournalLine? line = writer.Append(
             day,
             added =>
             {
                 TakeIn(added);
-                (after, refusal) = Tried(entries, at, day);
-                return refusal is null ? [.. entries.Select(EntryFormat.Write)] : [];
+                before = once is null ? null : keys.NumberOf(once);
+                (after, refusal) = before is null ? Tried(entries, at, day) : (Shop, null);
+                return refusal is null && before is null
+                    ? [.. entries.Select((each, i) => EntryFormat.Write(each, i == entries.Length - 1 ? once : null))]
+                    : [];
             }
         );
         if (line is null)
         {
-            return new Recorded(null, refusal);
+            return new Recorded(before, refusal);
         }
 
+        keys.Take(line);
         Shop = after;
         return new Recorded(after.Ledger.Count, null);
     }
@@ -122,6 +142,30 @@ public sealed class Bench : IDisposable
     /// <summary>Takes in what others have entered meanwhile; waits for nobody.</summary>
     /// <exception cref="StoreException">The journal is not the one that was opened; the message says what to do.</exception>
     public void Look() => TakeIn(store?.Look() ?? []);
+
+    /// <summary>The number of the entry that was recorded with a key; null where none was.</summary>
+    /// <param name="once">The key.</param>
+    public long? NumberOf(string once) => keys.NumberOf(once);
+
+    /// <summary>Every folder that a shop has ever set for second backups, as far as its journal can be read.</summary>
+    /// <param name="site">The world around.</param>
+    /// <param name="paths">The store.</param>
+    /// <returns>Full paths.</returns>
+    public static ImmutableArray<string> BackupFolders(Site site, StorePaths paths)
+    {
+        HashSet<string> folders = new(StringComparer.Ordinal);
+        try
+        {
+            Store.Read(paths, site.Disk, new KnownKinds(EntryFormat.Known), line => folders.UnionWith(FoldersIn(line)));
+        }
+        catch (Exception e) when (e is StoreException or JsonException)
+        {
+            // what is damaged is somebody else's to say; the folders set before it are known
+            return [.. folders];
+        }
+
+        return [.. folders];
+    }
 
     /// <summary>Copies the journal into the store's own backups and the shop's second folder, as after each session.</summary>
     /// <returns>What went wrong; a backup that fails stops nothing.</returns>
@@ -157,8 +201,21 @@ public sealed class Bench : IDisposable
         return (after, null);
     }
 
+    private static IEnumerable<string> FoldersIn(JournalLine line) =>
+        line
+            .Bodies.Where(body => body.Contains(ShopSetting.BackupFolder.Name, StringComparison.Ordinal))
+            .Select(EntryFormat.Read)
+            .OfType<SettingChanged>()
+            .Where(change => change.Setting == ShopSetting.BackupFolder.Name && Path.IsPathFullyQualified(change.Value))
+            .Select(change => change.Value);
+
     private void TakeIn(ImmutableArray<JournalLine> added)
     {
+        foreach (JournalLine line in added)
+        {
+            keys.Take(line);
+        }
+
         foreach (Entered entered in LedgerReading.Read(added, Shop.Ledger.Count))
         {
             Shop = Possible(store!.Paths.Documents, Shop.After(entered));

@@ -7,7 +7,8 @@ using ToolWear.Storage.Journal;
 namespace ToolWear;
 
 /// <summary>Makes entries of the lines of a journal, beside the reading of the next lines where there are many.</summary>
-internal sealed class LedgerReading
+/// <param name="keys">Where to note the keys of entries recorded once.</param>
+internal sealed class LedgerReading(OnceKeys keys)
 {
     // a small shop is read before a second thread would have begun
     private const int Together = 1000;
@@ -25,6 +26,7 @@ internal sealed class LedgerReading
     /// <param name="line">The line.</param>
     public void Take(JournalLine line)
     {
+        keys.Take(line);
         lines.Add(line);
         entries += line.Bodies.Count;
         if (entries >= Together)
@@ -99,7 +101,7 @@ internal sealed class LedgerReading
         }
         catch (JsonException e)
         {
-            throw new DamagedJournalException(Words.EntryUnreadable(number, e.Message), e);
+            throw new DamagedJournalException(Words.EntryUnreadable(number, e.Path?.TrimStart('$', '.')), e);
         }
     }
 }

@@ -1,3 +1,4 @@
+using System.Runtime.InteropServices;
 using System.Security.Cryptography;
 using ToolWear;
 using ToolWear.Commands;
@@ -6,6 +7,11 @@ using ToolWear.Storage.Disks;
 // no configuration of the library's own may reach the screens
 Environment.SetEnvironmentVariable("TUI_CONFIG", null);
 Console.OutputEncoding = new System.Text.UTF8Encoding(encoderShouldEmitUTF8Identifier: false);
+
+// where a file may grow no more (setrlimit(2)) the write says so; left alone, SIGXFSZ ends the program without a word
+using PosixSignalRegistration? tooLarge = OperatingSystem.IsWindows()
+    ? null
+    : PosixSignalRegistration.Create((PosixSignal)25, context => context.Cancel = true);
 string data = Environment.GetFolderPath(
     Environment.SpecialFolder.LocalApplicationData,
     Environment.SpecialFolderOption.DoNotVerify

@@ -58,10 +58,10 @@ public static partial class Words
 
     /// <summary>A body that this program wrote cannot be read.</summary>
     /// <param name="number">The entry's number.</param>
-    /// <param name="why">What is wrong.</param>
+    /// <param name="where">The field at fault, as JSON names it; null where it is none.</param>
     /// <returns>The sentence.</returns>
-    public static string EntryUnreadable(long number, string why) =>
-        $"entry {number} of the journal cannot be read ({why}). Nothing was changed. \"toolwear check\" looks further.";
+    public static string EntryUnreadable(long number, string? where) =>
+        $"entry {number} of the journal cannot be read: {(where is null ? "a part of it" : $"its field {where}")} does not hold what ToolWear writes there. Nothing was changed. \"toolwear check\" looks further.";
 
     /// <summary>A journal that is whole holds an entry that cannot be.</summary>
     /// <param name="path">The store.</param>

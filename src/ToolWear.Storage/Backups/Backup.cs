@@ -10,52 +10,25 @@ public static class Backup
     /// <param name="paths">The store.</param>
     /// <param name="disk">The disk.</param>
     /// <param name="kinds">What this program knows.</param>
-    /// <param name="target">The file, absent or an older backup; its folder exists.</param>
+    /// <param name="target">The file, absent or an older backup of this shop; its folder exists.</param>
+    /// <param name="isForced">Whether a foreign file may be replaced; a shop or another's backup never is.</param>
     /// <returns>What the copy holds.</returns>
     /// <exception cref="StoreRefusedException">There is no store, or the target is something else; it was left as it is.</exception>
     /// <exception cref="DamagedJournalException">The journal is not as it was written; no copy was made.</exception>
     /// <exception cref="IOException">The copy could not be made; what stood at the target still does.</exception>
-    public static JournalPoint CopyOut(StorePaths paths, IDisk disk, KnownKinds kinds, string target)
+    public static JournalHeld CopyOut(
+        StorePaths paths,
+        IDisk disk,
+        KnownKinds kinds,
+        string target,
+        bool isForced = false
+    )
     {
         StoreEntrance.MustExist(disk, paths);
-        MayBeReplaced(paths, disk, kinds, target);
-        JournalPoint point = JournalCopy.Read(disk, paths.Journal, kinds);
-        using WholeFile copy = JournalCopy.CopyBeside(disk, paths.Journal, point, target, kinds);
+        JournalHeld held = JournalCopy.Held(disk, paths.Journal, kinds);
+        Replacing.MustBeAllowed(disk, target, JournalFormat.FirstLine(held.Point.Shop).Bytes, isForced);
+        using WholeFile copy = JournalCopy.CopyBeside(disk, paths.Journal, held.Point, target, kinds);
         copy.IntoPlace();
-        return point;
-    }
-
-    private static void MayBeReplaced(StorePaths paths, IDisk disk, KnownKinds kinds, string target)
-    {
-        string full = Path.GetFullPath(target);
-        if (full == paths.Documents || full == paths.Journal || full == paths.Lock || full == paths.DocumentLog)
-        {
-            throw new StoreRefusedException($"{target} is part of the store itself; name another file.");
-        }
-        switch (disk.KindOf(target))
-        {
-            case PathKind.Nothing:
-                return;
-            case PathKind.PlainFile when IsJournal(disk, target, kinds):
-                return;
-            default:
-                throw new StoreRefusedException(
-                    $"{target} is no backup of ToolWear, and was left as it is; name another."
-                );
-        }
-    }
-
-    private static bool IsJournal(IDisk disk, string path, KnownKinds kinds)
-    {
-        try
-        {
-            using IDiskFile file = disk.OpenToRead(path);
-            _ = new JournalReader(file, path, kinds);
-            return true;
-        }
-        catch (StoreException)
-        {
-            return false;
-        }
+        return held;
     }
 }

@@ -13,15 +13,25 @@ internal static class JournalCopy
     /// <param name="path">The journal.</param>
     /// <param name="kinds">What this program knows.</param>
     /// <returns>Where it ends.</returns>
-    internal static JournalPoint Read(IDisk disk, string path, KnownKinds kinds)
+    internal static JournalPoint Read(IDisk disk, string path, KnownKinds kinds) => Held(disk, path, kinds).Point;
+
+    /// <summary>Reads a journal to its last whole line, testing each.</summary>
+    /// <param name="disk">The disk.</param>
+    /// <param name="path">The journal.</param>
+    /// <param name="kinds">What this program knows.</param>
+    /// <param name="each">Takes each line.</param>
+    /// <returns>What it holds.</returns>
+    internal static JournalHeld Held(IDisk disk, string path, KnownKinds kinds, Action<JournalLine>? each = null)
     {
         using IDiskFile file = disk.OpenToRead(path);
         var reader = new JournalReader(file, path, kinds);
-        while (reader.Next() is not null)
+        DateOnly? until = null;
+        while (reader.Next() is { } line)
         {
-            // each line is tested as it is read
+            until = line.Day;
+            each?.Invoke(line);
         }
-        return JournalPoint.Of(reader);
+        return new JournalHeld(JournalPoint.Of(reader), until);
     }
 
     /// <summary>Copies a journal up to a place in it beside a place and reads the copy back.</summary>

@@ -51,8 +51,7 @@ internal sealed class JournalMending
         }
         var mending = new JournalMending(into, source, shop);
         int mended = mending.All(lines);
-        bool knowsMore = source.Mark is { } mark && mark.Shop == shop && mark.Seq > mending._seq;
-        return new Result(mending._seq, mended, !mending._skipped && !knowsMore);
+        return new Result(mending._seq, mended, !mending._skipped && source.LastSeq(shop) <= mending._seq);
     }
 
     private int All(RawLines? lines)
@@ -148,7 +147,10 @@ internal sealed class JournalMending
         return line.StartsWith(start) && Utf8Parser.TryParse(line[start.Length..], out long seq, out _) ? seq : 0;
     }
 
-    private static string? FirstLine(RawLines lines) =>
+    /// <summary>Reads the shop's id from the first line.</summary>
+    /// <param name="lines">The journal, at its beginning.</param>
+    /// <returns>The id; null where the line is not as it was written.</returns>
+    internal static string? FirstLine(RawLines lines) =>
         lines.TryNext(out ReadOnlySpan<byte> raw)
         && LineText.TryVerify(0, raw, out int length, out _)
         && LineText.TryFirst(raw[..(length - JournalFormat.TailLength + 1)], out _, out string? shop)

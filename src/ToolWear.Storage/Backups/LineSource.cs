@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Diagnostics.CodeAnalysis;
 using LiteDB;
 using ToolWear.Storage.Disks;
@@ -6,7 +7,7 @@ using ToolWear.Storage.Journal;
 
 namespace ToolWear.Storage.Backups;
 
-/// <summary>Where a damaged line can be had from: the documents, and the newest backups of the same shop.</summary>
+/// <summary>Where a damaged line can be had from: the documents, and every backup of the same shop.</summary>
 [SuppressMessage(
     "Usage",
     "CA2213:Disposable fields should be disposed",
@@ -14,10 +15,9 @@ namespace ToolWear.Storage.Backups;
 )]
 internal sealed class LineSource : IDisposable
 {
-    private const int BackupsAsked = 3;
-
     private readonly List<(IDiskFile File, JournalReader Reader)> _backups = [];
     private readonly List<JournalLine?> _at = [];
+    private readonly ImmutableArray<(string Path, BackupName Name)> _names;
     private readonly WatchedThread _atDocuments = new(WatchedThread.UsualLimit);
     private readonly LedgerDocuments? _documents;
     private IEnumerator<BsonDocument>? _stored;
@@ -27,7 +27,9 @@ internal sealed class LineSource : IDisposable
     /// <param name="disk">The disk.</param>
     /// <param name="paths">The store, its lock held and nothing else of it open.</param>
     /// <param name="kinds">What this program knows.</param>
-    internal LineSource(IDisk disk, StorePaths paths, KnownKinds kinds)
+    /// <param name="shop">The shop's id, null where the journal does not say.</param>
+    /// <param name="folders">Where backups lie besides the store's own folder.</param>
+    internal LineSource(IDisk disk, StorePaths paths, KnownKinds kinds, string? shop, IEnumerable<string> folders)
     {
         LedgerDocuments? documents = null;
         _ = _atDocuments.TryRun(() =>
@@ -38,7 +40,11 @@ internal sealed class LineSource : IDisposable
             }
         });
         _documents = documents;
-        foreach ((string path, _) in BackupFolder.Of(disk, paths.Backups, shop: null).Take(BackupsAsked))
+        _names =
+        [
+            .. folders.Prepend(paths.Backups).SelectMany(folder => BackupFolder.Of(disk, folder, shop ?? Mark?.Shop)),
+        ];
+        foreach ((string path, _) in _names)
         {
             _ = Guarded(() =>
             {
@@ -51,6 +57,18 @@ internal sealed class LineSource : IDisposable
 
     /// <summary>How far the documents have come, or null where there are none.</summary>
     internal DocumentMark? Mark => _documents?.Mark;
+
+    /// <summary>The number of the last entry of a shop that documents or the names of backups know.</summary>
+    /// <param name="shop">The shop's id.</param>
+    /// <returns>The number, 0 where none is known.</returns>
+    internal long LastSeq(string? shop) =>
+        shop is null
+            ? 0
+            : _names
+                .Where(each => each.Name.Shop == BackupName.ShopOf(shop))
+                .Select(each => each.Name.Seq)
+                .Append(Mark?.Shop == shop ? Mark.Seq : 0)
+                .Max();
 
     /// <summary>The ids of the shops whose lines are here, the likeliest first.</summary>
     internal IEnumerable<string> Shops =>

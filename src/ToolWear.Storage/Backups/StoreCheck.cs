@@ -21,49 +21,110 @@ public static class StoreCheck
     /// <param name="paths">The store.</param>
     /// <param name="disk">The disk.</param>
     /// <param name="settings">What the store must be told.</param>
+    /// <param name="folders">Where the shop's backups lie besides its own folder.</param>
     /// <returns>What was found and done. Where something is gone, the journal is left as it is.</returns>
     /// <exception cref="StoreBusyException">Another has been writing for too long, or a window is open where something has to be mended.</exception>
     /// <exception cref="StoreRefusedException">There is no store there.</exception>
     /// <exception cref="NewerJournalException">Only a newer program can read the journal.</exception>
-    public static CheckReport Run(StorePaths paths, IDisk disk, StoreSettings settings)
+    public static CheckReport Run(
+        StorePaths paths,
+        IDisk disk,
+        StoreSettings settings,
+        params IReadOnlyCollection<string> folders
+    )
     {
         StoreEntrance.Look(disk, paths);
         MustBeAStore(paths, disk);
         using IDiskLock held = Store.TakeLock(paths, disk, settings);
-        using (Store? whole = TryOpen(paths, disk, settings, held))
+        using (Store? whole = TryOpen(paths, disk, settings, held, folders))
         {
             if (whole is not null)
             {
-                return Report(whole, [], settings);
+                return Report(whole, [], settings, folders);
             }
         }
-        ImmutableArray<StoreFinding> mended = Journal(paths, disk, settings, out long readable);
+        ImmutableArray<StoreFinding> mended = Journal(paths, disk, settings, folders, out long readable);
         if (mended.Any(finding => finding.Kind == FindingKind.EntriesGone))
         {
             return new CheckReport(readable, mended);
         }
         using Store store = Open(paths, disk, settings, held);
-        return Report(store, mended, settings);
+        return Report(store, mended, settings, folders);
     }
 
-    private static CheckReport Report(Store store, ImmutableArray<StoreFinding> mended, StoreSettings settings)
+    /// <summary>Tests every line of the journal and of its backups and changes nothing; the documents are not opened.</summary>
+    /// <param name="paths">The store.</param>
+    /// <param name="disk">The disk, which need not be writable.</param>
+    /// <param name="settings">What the store must be told.</param>
+    /// <param name="folders">Where the shop's backups lie besides its own folder.</param>
+    /// <returns>What was found.</returns>
+    /// <exception cref="StoreRefusedException">There is no store there.</exception>
+    /// <exception cref="NewerJournalException">Only a newer program can read the journal.</exception>
+    public static CheckReport Look(
+        StorePaths paths,
+        IDisk disk,
+        StoreSettings settings,
+        params IReadOnlyCollection<string> folders
+    )
+    {
+        StoreEntrance.Look(disk, paths);
+        MustBeAStore(paths, disk);
+        HighWater[] waters = [.. folders.Prepend(paths.Backups).Select(folder => new HighWater(disk, folder))];
+        DamagedJournalException? damage = Damage(
+            paths,
+            disk,
+            settings.Kinds,
+            out JournalPoint? end,
+            line => Array.ForEach(waters, water => water.Take(line))
+        );
+        IEnumerable<string> faults = damage is not null
+            ? [damage.Message]
+            : waters.Select(water => water.Fault(paths.Journal, end!)).OfType<string>();
+        return new CheckReport(
+            end?.Seq ?? 0,
+            [
+                .. faults.Select(fault => new StoreFinding(FindingKind.EntriesGone, fault)),
+                .. Backups(paths, disk, settings, folders, end?.Shop),
+            ]
+        );
+    }
+
+    private static CheckReport Report(
+        Store store,
+        ImmutableArray<StoreFinding> mended,
+        StoreSettings settings,
+        IReadOnlyCollection<string> folders
+    )
     {
         _ = store.VerifyDocuments();
         return new CheckReport(
             store.LastSeq,
-            [.. mended, .. store.Findings, .. Backups(store.Paths, store.Disk, settings)]
+            [.. mended, .. store.Findings, .. Backups(store.Paths, store.Disk, settings, folders, store.Shop)]
         );
     }
 
-    // opening tests every line, and that the documents know no more: where it succeeds there is nothing to mend
-    private static Store? TryOpen(StorePaths paths, IDisk disk, StoreSettings settings, IDiskLock held)
+    // opening tests every line, and that documents and backups know no more: where it succeeds there is nothing to mend
+    private static Store? TryOpen(
+        StorePaths paths,
+        IDisk disk,
+        StoreSettings settings,
+        IDiskLock held,
+        IReadOnlyCollection<string> folders
+    )
     {
+        Store? store = null;
         try
         {
-            return Open(paths, disk, settings, held);
+            store = Open(paths, disk, settings, held);
+            foreach (string folder in folders)
+            {
+                store.HoldAgainst(folder);
+            }
+            return store;
         }
         catch (DamagedJournalException)
         {
+            store?.Dispose();
             return null;
         }
     }
@@ -88,23 +149,24 @@ public static class StoreCheck
         StorePaths paths,
         IDisk disk,
         StoreSettings settings,
+        IReadOnlyCollection<string> folders,
         out long readable
     )
     {
-        DamagedJournalException? damage = Damage(paths, disk, settings.Kinds, out readable, out string? shop);
+        DamagedJournalException? damage = Damage(paths, disk, settings.Kinds, out JournalPoint? end);
+        readable = end?.Seq ?? 0;
         JournalMending.Result? mended;
         using WholeFile whole = WholeFile.Begin(disk, paths.Journal);
         using (Store.TakeDocumentsLock(paths, disk))
-        using (var source = new LineSource(disk, paths, settings.Kinds))
+        using (var source = new LineSource(disk, paths, settings.Kinds, end?.Shop, folders))
         {
-            bool isShort = source.Mark is { } mark && mark.Shop == shop && mark.Seq > readable;
-            if (damage is null && !isShort)
+            if (damage is null && source.LastSeq(end?.Shop) <= readable)
             {
                 return [];
             }
             mended = JournalMending.Mend(disk, paths.Journal, source, whole.File);
         }
-        string what = damage?.Message ?? $"{paths.Journal} ends too early: the documents know more entries.";
+        string what = damage?.Message ?? $"{paths.Journal} ends too early: documents or backups know more entries.";
         if (mended is null || !mended.IsWhole)
         {
             return [Gone(what, Math.Max(readable, mended?.LastSeq ?? 0))];
@@ -127,12 +189,11 @@ public static class StoreCheck
         StorePaths paths,
         IDisk disk,
         KnownKinds kinds,
-        out long readable,
-        out string? shop
+        out JournalPoint? end,
+        Action<JournalLine>? each = null
     )
     {
-        readable = 0;
-        shop = null;
+        end = null;
         if (disk.KindOf(paths.Journal) == PathKind.Nothing)
         {
             return new DamagedJournalException(0, $"{paths.Journal} is gone.");
@@ -141,13 +202,18 @@ public static class StoreCheck
         {
             using IDiskFile file = disk.OpenToRead(paths.Journal);
             var reader = new JournalReader(file, paths.Journal, kinds);
-            shop = reader.Shop;
+            end = JournalPoint.Of(reader);
             while (reader.Next() is { } line)
             {
-                readable = line.LastSeq;
+                end = JournalPoint.Of(reader);
+                each?.Invoke(line);
             }
-            readable = reader.End == JournalEnd.Unended ? reader.TakeUnended().LastSeq : readable;
-            return null;
+            if (reader.End == JournalEnd.Unended)
+            {
+                each?.Invoke(reader.TakeUnended());
+                end = JournalPoint.Of(reader);
+            }
+            return reader.End == JournalEnd.Junk ? reader.Damaged() : null;
         }
         catch (DamagedJournalException damage)
         {
@@ -158,13 +224,24 @@ public static class StoreCheck
     private static StoreFinding Gone(string what, long readable) =>
         new(
             FindingKind.EntriesGone,
-            $"{what} Neither the documents nor the newest backups hold what is missing; up to entry {readable} all is "
-                + "there. Nothing was changed. \"toolwear restore FILE\" puts a backup in its place."
+            $"{what} Neither the documents nor any backup holds what is missing; up to entry {readable} all is there. Nothing "
+                + "was changed. \"toolwear check --salvage FILE\" saves every other entry into a new shop; \"toolwear restore "
+                + "FILE\" puts a backup in its place."
         );
 
-    private static IEnumerable<StoreFinding> Backups(StorePaths paths, IDisk disk, StoreSettings settings)
+    private static IEnumerable<StoreFinding> Backups(
+        StorePaths paths,
+        IDisk disk,
+        StoreSettings settings,
+        IReadOnlyCollection<string> folders,
+        string? shop
+    )
     {
-        foreach ((string path, _) in BackupFolder.Of(disk, paths.Backups, shop: null))
+        // a second folder may hold other shops' backups, which are theirs to check
+        IEnumerable<(string Path, BackupName Name)> all = BackupFolder
+            .Of(disk, paths.Backups, shop: null)
+            .Concat(folders.SelectMany(folder => BackupFolder.Of(disk, folder, shop)));
+        foreach ((string path, _) in all)
         {
             string? wrong = null;
             try

@@ -11,10 +11,13 @@ namespace ToolWear.Storage.Entries;
 /// <summary>Writes ledger entries as JSON and reads them back: <c>{"kind":"heats-worked","v":1,"entry":{...}}</c>.</summary>
 /// <remarks>
 /// The kind is a word, never the name of a type, and stays for ever; v is the version of its fields. An older v still
-/// reads. Lengths are bare millimetres, heats bare numbers, days ISO 8601; what is not known is left out.
+/// reads. Version 2 of each kind is version 1 with the key of a command that is to be done once: "once":"KEY" before the
+/// entry. Lengths are bare millimetres, heats bare numbers, days ISO 8601; what is not known is left out.
 /// </remarks>
 public static class EntryFormat
 {
+    private const int WithOnce = 2;
+
     private static readonly JsonSerializerOptions Options = new(EntryJson.Default.Options)
     {
         TypeInfoResolver = EntryJson.Default.WithAddedModifier(ShapeAfterTheRecord),
@@ -61,15 +64,33 @@ public static class EntryFormat
 
     /// <summary>Every kind that is known, with the newest version of its fields.</summary>
     public static IReadOnlyDictionary<string, int> Known { get; } =
-        Rows.ToFrozenDictionary(row => row.Kind, row => row.Version, StringComparer.Ordinal);
+        Rows.ToFrozenDictionary(row => row.Kind, _ => WithOnce, StringComparer.Ordinal);
 
     /// <summary>Writes an entry.</summary>
     /// <param name="entry">The entry.</param>
+    /// <param name="once">The key of a command that is to be done once, null for none.</param>
     /// <returns>One JSON object on one line; the same entry always gives the same text.</returns>
-    public static string Write(LedgerEntry entry)
+    public static string Write(LedgerEntry entry, string? once = null)
     {
         Row row = ByType[entry.GetType()];
-        return $"{{\"kind\":\"{row.Kind}\",\"v\":{row.Version},\"entry\":{row.Write(entry)}}}";
+        string version = once is null ? "1" : $"{WithOnce},\"once\":\"{JsonEncodedText.Encode(once)}\"";
+        return $"{{\"kind\":\"{row.Kind}\",\"v\":{version},\"entry\":{row.Write(entry)}}}";
+    }
+
+    /// <summary>The key of the command that recorded an entry and is to be done once.</summary>
+    /// <param name="body">What <see cref="Write"/> gave, in UTF-8.</param>
+    /// <returns>The key; null where there was none.</returns>
+    public static string? OnceOf(ReadOnlySpan<byte> body)
+    {
+        // never part of a text: there a quotation mark stands behind a backslash
+        ReadOnlySpan<byte> name = "\"v\":2,\"once\":"u8;
+        int at = body.IndexOf(name);
+        if (at < 0)
+        {
+            return null;
+        }
+        Utf8JsonReader reader = new(body[(at + name.Length)..], isFinalBlock: false, default);
+        return reader.Read() && reader.TokenType == JsonTokenType.String ? reader.GetString() : null;
     }
 
     /// <summary>Reads an entry.</summary>
@@ -95,7 +116,8 @@ public static class EntryFormat
 
         Expect(IsNext(ref reader, "v"u8));
         int version = reader.GetInt32();
-        Expect(version >= 1 && version <= row.Version);
+        Expect(version is 1 or WithOnce);
+        Expect(version == 1 || (IsNext(ref reader, "once"u8) && reader.TokenType == JsonTokenType.String));
         Expect(IsNext(ref reader, "entry"u8));
         LedgerEntry entry = row.Read(ref reader);
         Expect(reader.Read() && reader.TokenType == JsonTokenType.EndObject && !reader.Read());
@@ -133,22 +155,20 @@ public static class EntryFormat
         }
     }
 
-    private abstract class Row(string kind, int version, Type type)
+    private abstract class Row(string kind, Type type)
     {
         public string Kind => kind;
 
-        public int Version => version;
-
         public Type Type => type;
 
-        public static Row For<T>(string kind, int version = 1)
-            where T : LedgerEntry => new Typed<T>(kind, version, (JsonTypeInfo<T>)Options.GetTypeInfo(typeof(T)));
+        public static Row For<T>(string kind)
+            where T : LedgerEntry => new Typed<T>(kind, (JsonTypeInfo<T>)Options.GetTypeInfo(typeof(T)));
 
         public abstract string Write(LedgerEntry entry);
 
         public abstract LedgerEntry Read(ref Utf8JsonReader reader);
 
-        private sealed class Typed<T>(string kind, int version, JsonTypeInfo<T> json) : Row(kind, version, typeof(T))
+        private sealed class Typed<T>(string kind, JsonTypeInfo<T> json) : Row(kind, typeof(T))
             where T : LedgerEntry
         {
             public override string Write(LedgerEntry entry) => JsonSerializer.Serialize((T)entry, json);

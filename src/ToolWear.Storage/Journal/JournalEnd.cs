@@ -12,6 +12,9 @@ public enum JournalEnd
     /// <summary>With a line whose checksum is right but whose line end is missing: it was written and not yet acknowledged.</summary>
     Unended,
 
+    /// <summary>With bytes that were never written as lines, their line feeds among them. Who knows the last entry may drop them.</summary>
+    Junk,
+
     /// <summary>With part of a line, cut off or with holes: it was being written and was never acknowledged.</summary>
     Torn,
 }

@@ -97,6 +97,11 @@ public sealed class JournalReader
                 End = JournalEnd.Torn;
                 return null;
             }
+            if (IsJunkToTheEnd(raw))
+            {
+                End = JournalEnd.Junk;
+                return null;
+            }
             throw Damaged();
         }
         return Accept(raw, crc);
@@ -108,6 +113,18 @@ public sealed class JournalReader
     {
         _ = LineText.TryVerify(Crc, _unended, out _, out uint crc);
         return Accept(_unended, crc);
+    }
+
+    private bool IsJunkToTheEnd(ReadOnlySpan<byte> raw)
+    {
+        while (!LineText.LooksLikeALine(raw))
+        {
+            if (!_lines.TryNext(out raw))
+            {
+                return true;
+            }
+        }
+        return false;
     }
 
     private JournalLine Accept(ReadOnlySpan<byte> raw, uint crc)
@@ -183,7 +200,9 @@ public sealed class JournalReader
         return false;
     }
 
-    private DamagedJournalException Damaged() =>
+    /// <summary>What to say where the next line is not as it was written.</summary>
+    /// <returns>To be thrown.</returns>
+    internal DamagedJournalException Damaged() =>
         new(
             Lines + 1,
             $"Line {Lines + 1} of {_path} is not as it was written. Nothing was changed. \"toolwear check\" mends it from the "

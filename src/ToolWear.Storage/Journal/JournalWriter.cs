@@ -192,12 +192,18 @@ internal sealed class JournalWriter : IDisposable
         }
         else if (_file.Length > reader.WholeLength)
         {
-            MustKnowNoMore(JournalPoint.Of(reader), known);
+            JournalPoint end = JournalPoint.Of(reader);
+            MustKnowNoMore(end, known);
+            // documents follow what was acknowledged: only they can say that nothing of the kind stood there
+            if (reader.End == JournalEnd.Junk && known != end with { Length = 0 })
+            {
+                throw reader.Damaged();
+            }
             _file.Cut(reader.WholeLength);
             findings.Add(
                 new(
                     FindingKind.TailDropped,
-                    $"{_path} ended in the middle of an entry that was never accepted; that part was dropped. "
+                    $"{_path} ended in {(reader.End == JournalEnd.Junk ? "bytes that are no entry and were" : "the middle of an entry that was")} never accepted; that part was dropped. "
                         + $"The last entry is {reader.LastSeq}."
                 )
             );

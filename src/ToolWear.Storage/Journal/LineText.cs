@@ -29,6 +29,20 @@ internal static class LineText
         return JournalFormat.Chain(before, line[..tab]) == crc;
     }
 
+    /// <summary>The checksum as a line has it at its end, right or wrong.</summary>
+    /// <param name="line">The line without its LF.</param>
+    /// <returns>The checksum; null where there is none.</returns>
+    internal static uint? TailOf(ReadOnlySpan<byte> line) =>
+        line.Length > CrcDigits && line[^(CrcDigits + 1)] == (byte)'\t' && TryHex(line[^CrcDigits..], out uint crc)
+            ? crc
+            : null;
+
+    /// <summary>Whether bytes begin or end as a line of entries does, be it rotten: else nobody ever wrote them as one.</summary>
+    /// <param name="raw">The bytes up to an LF.</param>
+    /// <returns>False for what is no line.</returns>
+    internal static bool LooksLikeALine(ReadOnlySpan<byte> raw) =>
+        raw.StartsWith("{\"seq\":"u8) || TailOf(raw) is not null;
+
     /// <summary>Reads the first line's content.</summary>
     /// <param name="content">The line up to its TAB.</param>
     /// <param name="format">The number of the format, 1 or more.</param>

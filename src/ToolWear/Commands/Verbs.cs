@@ -97,6 +97,7 @@ public static class Verbs
             Said.As,
             Said.On,
             Said.Alone,
+            Said.Once,
         };
         foreach (Verb verb in All)
         {
@@ -109,7 +110,17 @@ public static class Verbs
         }
 
         root.SetAction(parsed =>
-            Call.Run(parsed, call => call.ExitCode = Screens.Evening.Run(call.Site, call.StorePath, call.Get(Said.On)))
+            Call.Run(
+                parsed,
+                call =>
+                    call.ExitCode =
+                        call.On > call.Site.Today
+                            ? throw RefusedException.WrongUsage(
+                                $"--on {call.On:yyyy-MM-dd} lies in the future: today is {call.Site.Today:yyyy-MM-dd} by this "
+                                    + "computer's clock. Leave --on out, or name a day up to today."
+                            )
+                            : Screens.Evening.Run(call.Site, call.StorePath, call.Get(Said.On))
+            )
         );
         return root;
     }

@@ -3,6 +3,8 @@ using ToolWear.Core.Measure;
 using ToolWear.Core.Wear;
 using ToolWear.Results;
 using ToolWear.Results.Tools;
+using ToolWear.Storage;
+using ToolWear.Storage.Backups;
 using ToolWear.Storage.Disks;
 
 namespace ToolWear.Pens;
@@ -16,12 +18,24 @@ internal static class HistoryFile
     /// <param name="forecasts">The shop with its forecasts.</param>
     /// <param name="units">The unit for people.</param>
     /// <param name="asJson">JSON lines instead of CSV.</param>
+    /// <param name="isForced">Whether a foreign file may be replaced.</param>
     /// <returns>How many readings it holds.</returns>
+    /// <exception cref="StoreRefusedException">What stands there is none that this program wrote; it was left as it is.</exception>
     /// <exception cref="IOException">It cannot be written.</exception>
-    public static int Write(Site site, string path, ShopForecasts forecasts, LengthUnit units, bool asJson = false)
+    public static int Write(
+        Site site,
+        string path,
+        ShopForecasts forecasts,
+        LengthUnit units,
+        bool asJson = false,
+        bool isForced = false
+    )
     {
         Table history = HistoryTable.Columns.Over(HistoryTable.Rows(forecasts.Shop, forecasts.All));
-        WholeFile.Write(site.Disk, path, Encoding.UTF8.GetBytes(asJson ? history.ToJsonLines() : history.ToCsv()));
+        string text = asJson ? history.ToJsonLines() : history.ToCsv();
+        string begins = asJson ? "{\"tool\":" : text[..(text.IndexOf('\n', StringComparison.Ordinal) + 1)];
+        Replacing.MustBeAllowed(site.Disk, path, Encoding.UTF8.GetBytes(begins), isForced);
+        WholeFile.Write(site.Disk, path, Encoding.UTF8.GetBytes(text));
         return history.Rows.Length;
     }
 }

@@ -114,10 +114,10 @@ public sealed class Sitting : IDisposable
         return true;
     }
 
-    /// <summary>Whether an entry is older than this sitting, so that no other window of now has made it since.</summary>
+    /// <summary>Whether an entry is left from a sitting that has ended: a window that is open takes its own back.</summary>
     /// <param name="entered">The entry.</param>
-    /// <returns>True where it was there at the start.</returns>
-    public bool IsFromBefore(Entered entered) => entered.Number <= before;
+    /// <returns>True where it was there at the start and no other window is open.</returns>
+    public bool IsFromBefore(Entered entered) => entered.Number <= before && Bench.IsOnlyWindow;
 
     /// <summary>Takes in what other windows and commands have entered, and says so.</summary>
     /// <returns>Whether anything is new, or wrong.</returns>

@@ -18,13 +18,12 @@ public sealed class BackupTests
         string backup = folder.File("copy.toolwear");
         Fill(folder.Store, 5);
         byte[] then = File.ReadAllBytes(folder.Store.Journal);
-        Assert.Equal(5, Backup.CopyOut(folder.Store, _disk, TestShop.Kinds, backup).Seq);
+        Assert.Equal(5, Backup.CopyOut(folder.Store, _disk, TestShop.Kinds, backup).Point.Seq);
         Assert.Equal(then, File.ReadAllBytes(backup));
         Fill(folder.Store, 3);
-        Assert.Equal(
-            new RestoreOutlook(5, 3, IsOtherShop: false),
-            Restore.Look(folder.Store, _disk, TestShop.Kinds, backup)
-        );
+        RestoreOutlook outlook = Restore.Look(folder.Store, _disk, TestShop.Kinds, backup);
+        Assert.Equal("shop 01234567 until 2026-11-24, entry 5", outlook.Then.ToString());
+        Assert.Equal((3L, false), (outlook.Gone, outlook.IsOtherShop));
         byte[] now = File.ReadAllBytes(folder.Store.Journal);
         Restore.PutInPlace(folder.Store, _disk, TestShop.Settings(), backup);
         Assert.Equal(5, TestShop.Bodies(folder.Store, _disk).Length);
@@ -40,7 +39,7 @@ public sealed class BackupTests
         using var folder = new TemporaryFolder();
         using Store store = TestShop.Open(folder.Store, _disk);
         store.Append(TestShop.Day, TestShop.Heats("R3", 1));
-        Assert.Equal(1, Backup.CopyOut(folder.Store, _disk, TestShop.Kinds, folder.File("b")).Seq);
+        Assert.Equal(1, Backup.CopyOut(folder.Store, _disk, TestShop.Kinds, folder.File("b")).Point.Seq);
     }
 
     [Fact]
@@ -59,7 +58,7 @@ public sealed class BackupTests
         string backup = folder.File("b");
         Backup.CopyOut(folder.Store, _disk, TestShop.Kinds, backup);
         Fill(folder.Store, 2);
-        Assert.Equal(4, Backup.CopyOut(folder.Store, _disk, TestShop.Kinds, backup).Seq);
+        Assert.Equal(4, Backup.CopyOut(folder.Store, _disk, TestShop.Kinds, backup).Point.Seq);
     }
 
     [Fact]

@@ -1,3 +1,4 @@
+using System.Text;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using CsCheck;
@@ -14,6 +15,30 @@ namespace ToolWear.Storage.Tests.Entries;
 
 public sealed class EntryFormatTests
 {
+    [Theory]
+    [InlineData("night of 24 Nov")]
+    [InlineData("\"quoted\" \\ Größe")]
+    public void The_key_of_a_command_done_once_stands_in_the_entry_and_changes_nothing_else(string key)
+    {
+        LedgerEntry entry = new SettingChanged("note \"v\":2,\"once\":\"no\"", "x");
+        string without = EntryFormat.Write(entry);
+        string with = EntryFormat.Write(entry, key);
+        Assert.Null(EntryFormat.OnceOf(Encoding.UTF8.GetBytes(without)));
+        Assert.Equal(key, EntryFormat.OnceOf(Encoding.UTF8.GetBytes(with)));
+        Assert.Equal(entry, EntryFormat.Read(with));
+        Assert.Equal(entry, EntryFormat.Read(without));
+        // written once, read for ever
+        Assert.Equal(
+            new SettingChanged("units", "in"),
+            EntryFormat.Read("""{"kind":"setting-changed","v":2,"once":"k","entry":{"setting":"units","value":"in"}}""")
+        );
+        // an older program says that a newer wrote it
+        Assert.StartsWith("{\"kind\":\"setting-changed\",\"v\":2,", with, StringComparison.Ordinal);
+        Assert.Throws<JsonException>(() =>
+            EntryFormat.Read(with.Replace("\"v\":2", "\"v\":3", StringComparison.Ordinal))
+        );
+    }
+
     [Fact]
     public void What_is_written_reads_back_the_same_whatever_it_is() =>
         EntryGens.Wide.Any.Sample(
@@ -53,7 +78,7 @@ public sealed class EntryFormatTests
                 added,
                 EntryGens
                     .Wide.ByKind.Values.SelectMany(gen => Fixed.Samples(gen, 4, 11))
-                    .Select(EntryFormat.Write)
+                    .Select(entry => EntryFormat.Write(entry))
                     .Where(line => !known.Contains(Kind(line)))
             );
         }

@@ -36,7 +36,10 @@ public sealed partial class ColumnTests(DemoFixture demo) : IClassFixture<DemoFi
         using TestSite site = new();
         demo.Site.Done("export", site.In("out"));
         demo.Site.Done("export-history", site.In("out/wear.csv"));
-        string[] headers = [.. Directory.GetFiles(site.In("out")).Select(file => File.ReadLines(file).First())];
+        string[] headers =
+        [
+            .. Directory.GetFiles(site.In("out"), "*.csv").Select(file => File.ReadLines(file).First()),
+        ];
         Assert.Equal(19, headers.Length);
         string help = string.Concat(
             new[] { "import", "fit", "lifetimes" }.Select(verb => demo.Site.Done(verb, "--help"))

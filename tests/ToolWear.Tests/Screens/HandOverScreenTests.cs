@@ -1,5 +1,5 @@
-using ToolWear.Core.Deeds;
 using System.Text;
+using ToolWear.Core.Deeds;
 using ToolWear.Screens.Hammer;
 using ToolWear.Testing.Goldens;
 using ToolWear.Tests.Commands;

@@ -21,6 +21,9 @@ internal sealed class Call
     private readonly StringBuilder result = new();
     private Bench? bench;
 
+    // the last entry that is durable, once there is one: from then on the command has done its work
+    private long? recorded;
+
     private Call(ParseResult parsed)
     {
         this.parsed = parsed;
@@ -62,9 +65,10 @@ internal sealed class Call
     public static int Run(ParseResult parsed, Action<Call> run)
     {
         Site site = ((Parsing)parsed.Configuration).Site;
+        Call? call = null;
         try
         {
-            Call call = new(parsed);
+            call = new(parsed);
             try
             {
                 run(call);
@@ -77,8 +81,18 @@ internal sealed class Call
             call.Flush();
             return call.ExitCode;
         }
+        catch (RecordedOnceException)
+        {
+            return 0;
+        }
         catch (Exception e) when (e is RefusedException or StoreException or IOException or UnauthorizedAccessException)
         {
+            if (call?.recorded is not null && e is not RefusedException)
+            {
+                call.TellRecorded(e.Message);
+                return 0;
+            }
+
             site.Error.WriteLine(Words.Refusal(e.Message));
             return (e as RefusedException)?.ExitCode ?? RefusedException.DataExit;
         }
@@ -192,6 +206,13 @@ internal sealed class Call
             {
                 Warn(finding.Sentence);
             }
+
+            if (Get(Said.Once) is { } key && bench.NumberOf(key) is { } number)
+            {
+                Acknowledge(number);
+                Warn($"--once {key}: recorded before, as entry {number}. Nothing was recorded now.");
+                throw new RecordedOnceException();
+            }
         }
 
         return bench;
@@ -200,9 +221,8 @@ internal sealed class Call
     /// <summary>Records entries, all or none, and brings out the number of the last once they are durable.</summary>
     public void Record(params ImmutableArray<LedgerEntry> entries)
     {
-        Recorded recorded = ToWrite().RecordAll(entries, Site.Today);
-        PrintLine($"entry {recorded.Number ?? throw RefusedException.WrongData(recorded.Refusal!)}");
-        Flush();
+        Recorded done = ToWrite().RecordAll(entries, Site.Today, Get(Said.Once));
+        Acknowledge(done.Number ?? throw RefusedException.WrongData(done.Refusal!));
         WarnOfMarksAlike(entries);
     }
 
@@ -215,10 +235,26 @@ internal sealed class Call
         }
     }
 
+    private void Acknowledge(long number)
+    {
+        recorded = number;
+        PrintLine($"entry {number}");
+        Flush();
+    }
+
     private void Flush()
     {
-        Site.Out.Write(result.ToString());
-        Site.Out.Flush();
+        try
+        {
+            Site.Out.Write(result.ToString());
+            Site.Out.Flush();
+        }
+        catch (Exception e) when (recorded is not null && e is (IOException or UnauthorizedAccessException))
+        {
+            // a script that saw another exit code would enter it twice; cautions still come
+            TellRecorded(e.Message);
+        }
+
         result.Clear();
     }
 
@@ -231,4 +267,22 @@ internal sealed class Call
         return $"no tool is marked {mark}: "
             + (others.Any() ? $"there are {string.Join(", ", others)}" : "add the first with add-tool or import");
     }
+
+    private void TellRecorded(string what)
+    {
+        try
+        {
+            Warn(
+                $"toolwear: entry {recorded} is recorded and safe; only what would be said about it could not be ({what})."
+            );
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            // nobody listens there either
+            return;
+        }
+    }
+
+    /// <summary>The command's key is known: what it records is there.</summary>
+    private sealed class RecordedOnceException : Exception;
 }

@@ -50,6 +50,13 @@ internal static class Said
     public static Option<bool> Alone { get; } =
         Switch("--alone", "write even where the disk has no locks: nobody else has this shop open").Everywhere();
 
+    public static Option<string?> Once { get; } =
+        Name("--once", "KEY", "records once: the same KEY again records nothing and gives the first number")
+            .Everywhere();
+
+    public static Option<bool> Force { get; } =
+        Switch("--force", "replace files that this program did not write; a shop or its backup never");
+
     public static Option<string?> By { get; } = Name("--by", "NAME", "who did it");
 
     public static Option<string?> Looked { get; } = Name("--by", "NAME", "who looked");

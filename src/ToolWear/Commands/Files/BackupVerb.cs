@@ -20,19 +20,20 @@ internal static class BackupVerb
             "backup",
             "Writes a verified, complete copy of the shop; it works beside an open window.",
             "backup shop-2026-05-01.backup",
-            [File],
+            [File, Said.Force],
             Run
         );
 
     private static void Run(Call call)
     {
         string path = NamedFiles.FullPath("FILE", call.Get(File)!);
-        JournalPoint copy = Backup.CopyOut(
+        JournalHeld copy = Backup.CopyOut(
             new StorePaths(call.StorePath),
             call.Site.Disk,
             new KnownKinds(EntryFormat.Known),
-            path
+            path,
+            call.Get(Said.Force)
         );
-        call.PrintLine($"{copy.Seq} entries copied to {call.Get(File)} and read back");
+        call.PrintLine($"{copy.Point.Seq} entries copied to {call.Get(File)} and read back: {copy}");
     }
 }

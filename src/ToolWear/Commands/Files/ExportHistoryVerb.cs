@@ -14,14 +14,21 @@ internal static class ExportHistoryVerb
             "export-history",
             "Writes the wear history, a row a reading, scrapped tools too, as CSV in mm; with --as json as JSON lines.",
             "export-history wear.csv",
-            [File],
+            [File, Said.Force],
             Run
         );
 
     private static void Run(Call call)
     {
         string path = NamedFiles.FullPath("FILE", call.Get(File)!);
-        int readings = HistoryFile.Write(call.Site, path, call.Forecasts, call.Units, call.Format == "json");
+        int readings = HistoryFile.Write(
+            call.Site,
+            path,
+            call.Forecasts,
+            call.Units,
+            call.Format == "json",
+            call.Get(Said.Force)
+        );
         call.PrintLine(Words.Exported(readings, call.Get(File)!));
     }
 }

@@ -1,7 +1,6 @@
 using System.CommandLine;
 using ToolWear.Commands.Calls;
 using ToolWear.Storage.Csv;
-using ToolWear.Storage.Disks;
 
 namespace ToolWear.Commands.Files;
 
@@ -18,10 +17,10 @@ internal static class ExportVerb
             "export",
             "Writes the shop as CSV files, its present meaning, notes too.",
             "export my-shop",
-            [Folder],
+            [Folder, Said.Force],
             Run,
-            "It writes its own files only. Crossed-out entries are left out, and heads by stage: a session keeps the heads it\n"
-                + "finished. backup makes the complete copy."
+            $"It replaces only what an export wrote, which is listed in {CsvFolder.List}. Crossed-out entries are left\n"
+                + "out, and heads by stage: a session keeps the heads it finished. backup makes the complete copy."
         );
 
     private static void Run(Call call)
@@ -33,18 +32,7 @@ internal static class ExportVerb
         }
 
         IReadOnlyList<CsvFile> files = CsvSet.Export(call.Shop);
-        Directory.CreateDirectory(folder);
-        foreach (CsvFile file in files)
-        {
-            WholeFile.Write(call.Site.Disk, Path.Combine(folder, file.Name), file.Bytes.Span);
-        }
-
-        // a file of the set that has no rows any more must not speak of what was exported here before
-        foreach (string stale in CsvSet.FileNames.Except(files.Select(file => file.Name), StringComparer.Ordinal))
-        {
-            File.Delete(Path.Combine(folder, stale));
-        }
-
+        CsvFolder.Write(call.Site.Disk, folder, files, call.Get(Said.Force));
         int stages = call.Shop.Sessions.Values.Count(session => !session.HeadsByStage.IsEmpty);
         if (stages > 0)
         {

@@ -44,7 +44,7 @@ internal static class ImportVerb
             throw RefusedException.WrongData($"{path} holds nothing to import");
         }
 
-        Into(bench, imported.Entries, call.Site.Today);
+        Into(bench, imported.Entries, call.Site.Today, call.Get(Said.Once));
         call.WarnOfMarksAlike(imported.Entries);
         call.PrintLine(
             $"{imported.Entries.Length} entries, {bench.Shop.Tools.Count} tools, {bench.Shop.Sessions.Count} sessions imported"
@@ -52,9 +52,9 @@ internal static class ImportVerb
     }
 
     /// <summary>Enters what was imported as one line of the journal.</summary>
-    public static void Into(Bench bench, ImmutableArray<LedgerEntry> entries, DateOnly day)
+    public static void Into(Bench bench, ImmutableArray<LedgerEntry> entries, DateOnly day, string? once = null)
     {
-        if (bench.RecordAll(entries, day).Refusal is { } refusal)
+        if (bench.RecordAll(entries, day, once).Refusal is { } refusal)
         {
             throw RefusedException.WrongData(refusal);
         }

@@ -29,7 +29,7 @@ internal static class RestoreVerb
         NamedFiles.MustBePlain(path);
         StorePaths paths = new(call.StorePath);
         RestoreOutlook outlook = Restore.Look(paths, call.Site.Disk, new KnownKinds(EntryFormat.Known), path);
-        string would = $"{outlook.Then} entries then, {outlook.Gone} of those now would go";
+        string would = $"{outlook.Then.Point.Seq} entries then ({outlook.Then}), {outlook.Gone} of those now would go";
         if (!call.Get(Yes))
         {
             throw RefusedException.WrongUsage(
@@ -37,7 +37,13 @@ internal static class RestoreVerb
             );
         }
 
-        Restore.PutInPlace(paths, call.Site.Disk, Bench.Settings(call.Site), path);
+        Restore.PutInPlace(
+            paths,
+            call.Site.Disk,
+            Bench.Settings(call.Site),
+            path,
+            Bench.BackupFolders(call.Site, paths)
+        );
         call.PrintLine($"restored: {would}; the files that were here lie beside under another name");
     }
 }

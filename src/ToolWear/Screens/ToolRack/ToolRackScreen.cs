@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using ToolWear.Core.Shops;
 using ToolWear.Pens;
 using ToolWear.Screens.Drawing;
+using ToolWear.Storage;
 
 namespace ToolWear.Screens.ToolRack;
 
@@ -110,7 +111,8 @@ public sealed class ToolRackScreen(Host host) : Screen(host)
             int readings = HistoryFile.Write(Sitting.Site, Path.GetFullPath(file), forecasts, Sitting.Units);
             Sitting.Say(Words.Exported(readings, Path.GetFullPath(file)), Ink.Done);
         }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException or ArgumentException)
+        catch (Exception e)
+            when (e is IOException or UnauthorizedAccessException or ArgumentException or StoreException)
         {
             Sitting.Say(e.Message, Ink.Warn);
         }
