@@ -89,6 +89,12 @@ public sealed record GaugeMark(
     public Length? LimitFrom(Length start) =>
         ScrapSize is { } scrap && WearTo(start, scrap) is var limit && limit > Length.Zero ? limit : null;
 
+    /// <summary>Whether the limit is more than a quarter of a starting size, so that it is rather a slip.</summary>
+    /// <param name="start">The starting size.</param>
+    /// <returns>True where it is; false where no scrap size is set.</returns>
+    public bool IsLimitDoubtful(Length start) =>
+        LimitFrom(start) is { } limit && limit.Nanometres > start.Nanometres / 4;
+
     /// <summary>Why this gauge mark cannot be.</summary>
     /// <returns>A sentence, or null where it can.</returns>
     public string? Refusal()

@@ -99,17 +99,20 @@ internal static class Said
     public static Option<ToolMark?> Tool(string name, string valueName, string description) =>
         Option<ToolMark?>(name, valueName, description, (it, text) => MarkOf(it, text)).Offering(Marks);
 
-    /// <summary>An argument that may be left out; an empty one counts as left out.</summary>
+    /// <summary>An argument that may be left out.</summary>
     public static Argument<string?> Maybe(string name, string description) =>
         Maybe<string>(name, description, (_, text) => text);
 
-    /// <summary>A number that may be left out.</summary>
+    /// <summary>An argument that is read and may be left out; an empty text is refused.</summary>
     public static Argument<T?> Maybe<T>(string name, string description, Func<ArgumentResult, string, T?> read) =>
         new(name)
         {
             Description = description,
             Arity = ArgumentArity.ZeroOrOne,
-            CustomParser = it => it.Tokens is [{ Value: { Length: > 0 } text }] ? read(it, text) : default,
+            CustomParser = it =>
+                it.Tokens[0].Value is { Length: > 0 } text
+                    ? read(it, text)
+                    : it.Refuse<T>($"{name}: type something, or leave it out"),
         };
 
     /// <summary>An argument that is read.</summary>
