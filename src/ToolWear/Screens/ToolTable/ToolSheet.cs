@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ToolWear.Core.Deeds;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Tools;
@@ -102,16 +103,25 @@ public sealed record ToolSheet(ImmutableDictionary<Asked, string> Answers)
         {
             refusal = (Asked.Scrap, why);
         }
-        else if (Gauge(form, start, size?.Length, scrap?.Length) is var gauge && gauge.Refusal() is { } fault)
-        {
-            refusal = (Asked.Scrap, fault);
-        }
         else
         {
-            Tool tool = Made(mark, form, place, start, gauge);
-            return start.As == StartedAs.InUse && size is { } now
-                ? [new ToolAdded(tool), Reading(mark, gauge, today, now)]
-                : [new ToolAdded(tool)];
+            AddingTool deed = AddingTool.Of(
+                mark,
+                form,
+                OrNull(Asked.Eye),
+                place,
+                OrNull(Asked.Steel),
+                start,
+                size,
+                scrap?.Length,
+                today
+            );
+            if (deed.ScrapRefusal is null)
+            {
+                return deed.Entries;
+            }
+
+            refusal = (Asked.Scrap, deed.ScrapRefusal);
         }
 
         return [];
@@ -126,44 +136,6 @@ public sealed record ToolSheet(ImmutableDictionary<Asked, string> Answers)
         && size is { } now
         && scrap is { } end
         && (now.Length - end.Length).Abs().Nanometres > now.Length.Nanometres / 4;
-
-    private Tool Made(ToolMark mark, ToolForm form, Place place, ToolStart start, GaugeMark gauge) =>
-        new(
-            mark,
-            form,
-            OrNull(Asked.Eye),
-            place,
-            null,
-            OrNull(Asked.Steel),
-            null,
-            null,
-            start,
-            null,
-            ToolCost.Unknown,
-            null,
-            null,
-            [gauge],
-            []
-        );
-
-    private static ToolMeasured Reading(ToolMark mark, GaugeMark gauge, DateOnly today, TypedSize now) =>
-        new(mark, gauge.Name, today, null, now.Length, now.Resolution, null, null);
-
-    private static GaugeMark Gauge(ToolForm form, ToolStart start, Length? size, Length? scrap)
-    {
-        UsualGaugeMark usual = form.UsualGaugeMarks[0];
-        bool isSmaller = usual.Wears == Wears.Smaller;
-        return new GaugeMark(
-            usual.Name,
-            usual.Wears,
-            usual.Measures,
-            null,
-            start.As == StartedAs.New ? size : null,
-            isSmaller ? scrap : null,
-            isSmaller ? null : scrap,
-            null
-        );
-    }
 
     private bool TryPlace(out Place place, out string why)
     {
