@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Text.Json;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Shops;
+using ToolWear.Keys;
 using ToolWear.Storage;
 using ToolWear.Storage.Disks;
 using ToolWear.Storage.Entries;

@@ -22,10 +22,6 @@ public static partial class Words
     internal const string HoursMeaning = "How many hours the rework takes, such as 0.4.";
     internal const string ElseMeaning = "What else it costs, such as heat treatment; 0 for nothing.";
     internal const string GainsMeaning = "How many heats it gains, by your own experience.";
-    internal const string DoesCosts = "Shows what tools cost a heat and heads cost in tooling.";
-    internal const string DoesReforge =
-        "Asks what a rework of such a tool takes and gains, and says which is the cheaper heat.";
-    internal const string DoesStop = "Stops what is being worked out.";
     internal const string AboutCosts =
         "What tools cost to make, a heat and a head: the forecast with its range, and beside it the true figure of tools that were scrapped. In the shop's own money at its own hourly rate. What was not noted is said.";
 

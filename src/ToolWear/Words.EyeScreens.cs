@@ -36,23 +36,6 @@ public static partial class Words
 
     internal const string AskNote = "A note, or nothing.";
 
-    internal const string DoesEyes = "Shows every eye with its series and handle; eyes and handles are entered there.";
-    internal const string DoesBars = "Shows the bars in the rack and what could be cut from each.";
-    internal const string DoesAddEye = "Enters a new eye, question by question; then a series is proposed for it.";
-    internal const string DoesAddHandle =
-        "Enters a handle as bought or made; then an eye is asked for and a series proposed.";
-    internal const string DoesChangeEye = "Changes the chosen eye or handle; while answering, takes the answer.";
-    internal const string DoesSeries =
-        "Goes to the series of the chosen eye, or proposes one; of a handle, asks for the eye first.";
-    internal const string DoesChooseOrWord = "Chooses; where words are asked for, the next or the one before.";
-    internal const string DoesChangePlace = "Changes the chosen place; while answering, takes the answer.";
-    internal const string DoesAddPlace = "Adds a place to the series.";
-    internal const string DoesLeaveOut = "Leaves the chosen place out, where it is only proposed.";
-    internal const string DoesTakeSeries =
-        "Enters every place that is new or changed in the ledger, all together. The tools themselves are added when they are made.";
-    internal const string DoesAddBar = "Enters a new bar, question by question.";
-    internal const string DoesChangeBar = "Changes the chosen bar; while answering, takes the answer.";
-
     internal const string AboutEyes =
         "Every eye with its outline, tolerance, series, the drifts that make it now, and its handle. The inner outline is the drift that is used first: it must lie inside, or it spoils what no later drift can close.";
     internal const string AboutSeries =

@@ -22,8 +22,6 @@ public static partial class Words
             ? $"The scrap size proposed is that of {like.Mark}."
             : "The scrap size proposed follows from the eye's tolerance.";
 
-    internal const string DoesScrap =
-        "Scraps the tool, or says what it was made into; what it could still be made into stands below.";
     internal const string AskCause =
         "What ended it: worn, cracked, broken, bent, soft, glass-hard, lost, made-into, other; the first letters do, or the arrows.";
     internal const string AskInto = "Only with made-into: the mark of the new tool, which is added first. Else empty.";

@@ -26,12 +26,6 @@ public static partial class Words
     internal const string NothingToForgeNow =
         $"{NothingToForge} Heats are asked for by orders: o on the tool rack enters one.";
 
-    internal const string DoesFewer =
-        "Shows what one tool fewer in the chosen batch would come to: the certainty, the cost and the hours saved. Once more: as planned.";
-    internal const string DoesCertainty = "Another certainty, beside the plan as it is. Nothing is recorded.";
-    internal const string DoesMoreHeads = "More heads of an order, beside the plan as it is. Nothing is recorded.";
-    internal const string DoesLose = "A tool lost, beside the plan as it is. Nothing is recorded.";
-    internal const string DoesBackToPlan = "Goes back: first to the plan as it is, then to the tool rack.";
     internal const string AboutForgeList =
         "What to forge for the open orders: how many, by when, why, from which bar, and what would change with one fewer, another certainty, more heads or a tool lost. The last two rows are the cut list and what else to mind.";
 

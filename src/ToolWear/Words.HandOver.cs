@@ -4,8 +4,6 @@ namespace ToolWear;
 public static partial class Words
 {
     internal const string NoPatternTonight = "No pattern is chosen: p on the screen before chooses one.";
-    internal const string DoesHandOver =
-        "Shows a helper what to take, in order: how deep a drift goes, how it is cooled, when to stop.";
     internal const string AboutHandOver =
         "For a helper: the tools to take for tonight's pattern, in the order of its stages; from which peg, after how many heats to stop, how deep to drive from the shank mark, how to cool. The verb hand-over prints the same.";
 }

@@ -11,20 +11,12 @@ public static partial class Words
     internal const string NoLoans = "No tool is lent out: a lends one.";
     internal const string LoansLegend =
         "A lent tool is on no rack. Back again it is to be looked over: what it worked meanwhile nobody here counted.";
-    internal const string DoesLoans =
-        "Shows the tools that are lent out, to whom and for how long; lends one, takes one back.";
-    internal const string DoesLend = "Asks which tool is lent to whom.";
-    internal const string DoesTakeBackLent =
-        "Takes the chosen tool back, and asks at once what looking it over has come to; while answering, takes the answer.";
-    internal const string DoesFindOnReturn = "What was found on the tool that came back.";
-    internal const string DoesBackOrLater = "Goes back; while a finding is asked for, looks the tool over later.";
     internal const string AboutLoans =
         "The tools that are lent out, longest first. A lent tool is on no rack and in no plan. When it comes back it is looked over; until a finding is sound its verdict is \"look it over\". What it worked elsewhere was not counted: measure it too.";
     internal const string AskLent = "The tool's mark; the arrows show those in service.";
     internal const string AskLentTo = "Who has it.";
     internal const string AskLentNote = "A note, such as for how long; empty for none.";
     internal const string WhoWanted = "Who has it is wanted.";
-    internal const string TakeBackLent = "take back";
     internal const string LookLater = "look it over later";
 
     internal static string LentNow(string mark, string to) => $"{mark} is lent to {to}.";

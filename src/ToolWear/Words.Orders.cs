@@ -15,16 +15,6 @@ public static partial class Words
     internal const string NoOrdersNoPatterns =
         $"{NoOrders} An order is so many heads of a pattern: p leads to the patterns, enter one first.";
 
-    internal const string DoesLeaveOrders =
-        "Where orders are asked about: closes the session and leaves the orders as they are.";
-    internal const string DoesOrders = "Shows the open orders: adds, changes and drops them.";
-    internal const string DoesAddOrder = "Adds an order, question by question.";
-    internal const string DoesChangeOrder = "Changes the chosen order; while answering, takes the answer.";
-    internal const string DoesDropOrder =
-        "Drops the chosen order: it is called off and planned for no more. One key takes it back.";
-    internal const string DoesFinishOrder = "Says that the chosen order is done, all heads of it.";
-    internal const string DoesAnotherPattern =
-        "Moves up and down; where words are asked for, the next or the one before.";
     internal const string AboutOrders =
         "The open orders by due date: heads, heats at the fire they take by the records or else by first guess, and the day the last head will be done if the hammer runs on its days. What cannot be done in time is said.";
 

@@ -12,12 +12,6 @@ public static partial class Words
         "Heats a head: the first guess, and what closed sessions taught; records count from two sessions on (3 by 5: 3 heats by 5 sessions).";
     internal const string StageOneLeft = "A pattern has at least one stage: it stays. Its orders can be dropped.";
 
-    internal const string DoesPatterns =
-        "Shows the patterns stage by stage: heats a head by first guess and by the records. Patterns are entered there.";
-    internal const string DoesAddPattern = "Adds a pattern with its first stage, question by question.";
-    internal const string DoesNewStage = "Adds a stage behind the chosen one.";
-    internal const string DoesChangeStage = "Changes the chosen stage; while answering, takes the answer.";
-    internal const string DoesDropStage = "Takes the chosen stage out of its pattern.";
     internal const string AboutPatterns =
         "What is forged, stage by stage: which tool, which work, how many heats a head takes. The first guess is yours; closed sessions teach the real figure, which plans use once there are two.";
 

@@ -3,6 +3,8 @@ using System.Globalization;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Shops;
+using ToolWear.Keys;
+using ToolWear.Results;
 using ToolWear.Results.Tools;
 
 namespace ToolWear;
@@ -13,7 +15,6 @@ public static partial class Words
     internal const string RackHeading = "Tool rack";
     internal const string EveryEye = "all";
     internal const string WorkingOut = "being worked out";
-    internal const string NothingToTakeBack = "Nothing was recorded in this sitting that could be taken back.";
     internal const string TakenBackAtOnce = "taken back at once";
     internal const string ExportTo = "Wear history into the file:";
     internal const string NoFileName = "Nothing was written: no file was named.";

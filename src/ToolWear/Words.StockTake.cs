@@ -10,16 +10,8 @@ public static partial class Words
     internal const string NothingMissing = "No tool that was looked for is missing.";
     internal const string StockTakeLegend =
         "Last seen: the last day on which the ledger shows that it was there, and what shows it.";
-    internal const string DoesStockTake = "Walks through all tools, also those set aside and lent: seen or not seen.";
-    internal const string DoesSeen = "The chosen tool is here; goes on to the next.";
-    internal const string DoesNotSeen = "The chosen tool is not to be found; goes on to the next.";
-    internal const string DoesOnlyMissing = "Shows only the tools that were looked for and not seen, or all again.";
-    internal const string DoesScrapLost = "Asks whether the chosen tool is to be scrapped as lost.";
-    internal const string DoesConfirmLost = "Scraps the tool as lost.";
-    internal const string DoesBackOrKeep = "Goes back; where it is asked whether a tool is scrapped, keeps it.";
     internal const string AboutStockTake =
         "Every tool that is not scrapped, with the last day on which the ledger shows that it was there: a stock-take, heats, a reading, a finding. s for seen, n for not seen; at the end stands what was not seen. A tool that does not turn up is scrapped as lost.";
-    internal const string OnlyMissing = "only the missing";
     internal const string AllAgain = "all tools";
     internal const string KeepIt = "keep it";
 

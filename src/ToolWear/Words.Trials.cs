@@ -8,9 +8,6 @@ namespace ToolWear;
 public static partial class Words
 {
     internal const string TrialHeading = "Trials";
-    internal const string DoesTrials =
-        "Shows with which steel, lubricant, cooling or hand tools last longer, where the records can say.";
-
     internal const string TrialAdvice =
         "Two tools of each, read at least once, are the least for a word; a difference of a third usually takes more than four a side.";
 

@@ -12,9 +12,6 @@ public static partial class Words
     internal const string NothingScrapped = "nothing in this year";
     internal const string NothingForged = "no session in this year";
     internal const string NoToolsThen = "no tool in this year";
-    internal const string DoesYear =
-        "Looks back on a year: how long tools lasted by place and steel, what ended them, heads, cost a head, how much was measured.";
-    internal const string DoesAnotherYear = "Shows the year before or after.";
     internal const string AboutYear =
         "A year looked back on. Half last: half of such tools have ended by so many heats from new, by all records to the end of the year; those still at work are taken for what they are; nineteen times in twenty between the two figures. Tools whose heats before nobody knows are left out there. A reading followed: heats after which the tool was read before it was reworked or scrapped.";
 

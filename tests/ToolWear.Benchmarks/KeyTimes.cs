@@ -2,6 +2,7 @@ using System.Collections.Concurrent;
 using System.Diagnostics;
 using Terminal.Gui.Input;
 using ToolWear.Core.Ledger;
+using ToolWear.Keys;
 using ToolWear.Screens;
 using ToolWear.Screens.Drawing;
 using static ToolWear.Benchmarks.Measuring;

@@ -8,7 +8,7 @@ namespace ToolWear.Screens;
 /// <typeparam name="T">What is worked out.</typeparam>
 /// <param name="onScreen">Does something on the screens' thread.</param>
 /// <param name="work">Works it out; stops where it is told to, and says how far it is.</param>
-public class Beside<T>(Action<Action> onScreen, Func<Shop, Steps, T> work) : Beside<Shop, T>(onScreen, work)
+internal class Beside<T>(Action<Action> onScreen, Func<Shop, Steps, T> work) : Beside<Shop, T>(onScreen, work)
     where T : class
 {
     /// <summary>Without a word on how far it is.</summary>
@@ -23,7 +23,7 @@ public class Beside<T>(Action<Action> onScreen, Func<Shop, Steps, T> work) : Bes
 /// <typeparam name="T">What is worked out.</typeparam>
 /// <param name="onScreen">Does something on the screens' thread.</param>
 /// <param name="work">Works it out; stops where it is told to, and says how far it is.</param>
-public class Beside<TOf, T>(Action<Action> onScreen, Func<TOf, Steps, T> work) : IDisposable
+internal class Beside<TOf, T>(Action<Action> onScreen, Func<TOf, Steps, T> work) : IDisposable
     where TOf : class
     where T : class
 {

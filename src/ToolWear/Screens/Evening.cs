@@ -6,7 +6,7 @@ using ToolWear.Screens.Drawing;
 namespace ToolWear.Screens;
 
 /// <summary>Runs the screens on a terminal, and brings the terminal back whatever ends them.</summary>
-public static class Evening
+internal static class Evening
 {
     /// <summary>Runs the screens on a store.</summary>
     /// <param name="site">The world around.</param>

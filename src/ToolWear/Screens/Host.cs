@@ -4,13 +4,14 @@ using Terminal.Gui.ViewBase;
 using Terminal.Gui.Views;
 using ToolWear.Core.Deeds;
 using ToolWear.Core.Ledger;
+using ToolWear.Keys;
 using ToolWear.Screens.Drawing;
 using ToolWear.Screens.Hammer;
 
 namespace ToolWear.Screens;
 
 /// <summary>What is wanted after the screens close.</summary>
-public enum Afterwards
+internal enum Afterwards
 {
     /// <summary>Nothing: the program ends.</summary>
     Nothing,
@@ -20,9 +21,13 @@ public enum Afterwards
 }
 
 /// <summary>The one view that holds every screen, side by side, one of them visible; keys come in here.</summary>
-public sealed class Host : Runnable
+internal sealed class Host : Runnable
 {
     private readonly Dictionary<ScreenName, Screen> screens = [];
+    private readonly LineField field;
+    private readonly ListTable list;
+    private readonly Colours colours;
+    private Picture picture = new(0, 0);
 
     /// <summary>Makes the screens and shows the first.</summary>
     /// <param name="sitting">The sitting.</param>
@@ -31,9 +36,12 @@ public sealed class Host : Runnable
     public Host(Sitting sitting, Colours colours, bool hasBraille)
     {
         Sitting = sitting;
-        Colours = colours;
+        this.colours = colours;
         HasBraille = hasBraille;
         CanFocus = true;
+        field = new LineField(colours) { Edited = Changed };
+        list = new ListTable(colours) { Chosen = Moved };
+        Add(list, field);
         Sitting.Forecaster.Ready = Redraw;
         Sitting.Plans.Ready = Redraw;
         Sitting.Supposed.Ready = Redraw;
@@ -44,11 +52,6 @@ public sealed class Host : Runnable
         foreach (Screen screen in ScreenList.All(this))
         {
             screens.Add(screen.Name, screen);
-            screen.Width = Dim.Fill();
-            screen.Height = Dim.Fill();
-            screen.Visible = false;
-            screen.CanFocus = true;
-            Add(screen);
         }
 
         Current = screens[ScreenName.ToolRack];
@@ -61,9 +64,6 @@ public sealed class Host : Runnable
 
     /// <summary>The sitting.</summary>
     public Sitting Sitting { get; }
-
-    /// <summary>What inks look like.</summary>
-    public Colours Colours { get; }
 
     /// <summary>Whether the font can be trusted with braille.</summary>
     public bool HasBraille { get; }
@@ -97,12 +97,9 @@ public sealed class Host : Runnable
     public void Go(ScreenName name)
     {
         Before = Current;
-        Current.Visible = false;
         Current = screens[name];
-        Current.Visible = true;
         Current.Open();
         WantForecasts();
-        Current.SetFocus();
         Redraw();
     }
 
@@ -128,6 +125,7 @@ public sealed class Host : Runnable
                 Act.GoShop => ScreenName.ShopPage,
                 Act.GoNewTool => ScreenName.NewTool,
                 Act.GoTable => ScreenName.ToolTable,
+                Act.GoPatterns => ScreenName.Patterns,
                 _ => Home,
             }
         );
@@ -151,10 +149,7 @@ public sealed class Host : Runnable
     /// <param name="name">Which.</param>
     public void Return(ScreenName name)
     {
-        Current.Visible = false;
         Current = screens[name];
-        Current.Visible = true;
-        Current.SetFocus();
         Redraw();
     }
 
@@ -184,11 +179,15 @@ public sealed class Host : Runnable
         // a terminal sends Esc and a letter that follows at once as one key with Alt
         if (key.IsAlt)
         {
-            Take(new KeyPress("Esc", ""));
+            Take(Key.Esc);
         }
 
         KeyPress press = KeyPress.Of(key.NoAlt);
-        if (press.Name is not null)
+        if (press.Name is not null && Current.Line is { } line && field.Take(line, press, key.NoAlt))
+        {
+            Changed();
+        }
+        else if (press.Name is not null)
         {
             Take(press);
             WantForecasts();
@@ -216,29 +215,79 @@ public sealed class Host : Runnable
         Redraw();
     }
 
-    private void Take(KeyPress press)
+    /// <inheritdoc />
+    protected override void OnSubViewLayout(LayoutEventArgs args)
     {
-        if (Current.Line is { } line && line.Take(press))
+        base.OnSubViewLayout(args);
+        picture = Current.Whole(Viewport.Width, Viewport.Height);
+        list.Show(picture.List);
+        list.Enabled = Current.Has(Need.Choice);
+        field.Show(Current.Line, picture.Typed);
+    }
+
+    /// <inheritdoc />
+    protected override bool OnDrawingContent(DrawContext? context)
+    {
+        for (int y = 0; y < picture.Height; y++)
         {
-            Sitting.Say("");
-            return;
+            for (int x = 0; x < picture.Width; x++)
+            {
+                Spot spot = picture[x, y];
+                if (spot.Text.Length > 0)
+                {
+                    SetAttribute(colours.Of(spot.Ink));
+                    AddStr(x, y, spot.Text);
+                }
+            }
         }
 
+        return true;
+    }
+
+    /// <summary>A click on a key at the foot presses it; the wheel goes up and down where the arrows do.</summary>
+    /// <inheritdoc />
+    protected override bool OnMouseEvent(Mouse mouse)
+    {
+        (KeyRow Row, int Which)? pressed = mouse switch
+        {
+            { IsSingleClicked: true, Position: { } at } => ScreenFrame.KeyAt(Current, Viewport.Size, at),
+            { IsWheel: true } => Current.KeyRows.FirstOrDefault(row => row.Act == Act.Move) is { } move
+                ? (move, mouse.Flags.HasFlag(MouseFlags.WheeledDown) ? 1 : 0)
+                : null,
+            _ => null,
+        };
+        if (pressed is not { } key)
+        {
+            return base.OnMouseEvent(mouse);
+        }
+
+        Press(key.Row, key.Which);
+        Redraw();
+        return true;
+    }
+
+    private void Take(KeyPress press)
+    {
         KeyRow? row = Current.KeyRows.FirstOrDefault(each => IndexOf(each, press) >= 0);
         if (row is null)
         {
             return;
         }
 
+        Press(row, IndexOf(row, press));
+    }
+
+    private void Press(KeyRow row, int which)
+    {
         if (!Current.Has(row.Need))
         {
             bool isHeld = row.Act == Act.TakeBack && Current.Line is { IsEmptied: true };
-            Sitting.Say(isHeld ? Words.LineIsEmpty : Words.WhyNot(row.Need), Ink.Warn);
+            Sitting.Say(isHeld ? KeyWords.LineIsEmpty : KeyWords.WhyNot(row.Need), Ink.Warn);
             return;
         }
 
         Sitting.Say("");
-        Do(row, IndexOf(row, press));
+        Do(row, which);
     }
 
     private static int IndexOf(KeyRow row, KeyPress press) => row.Names.IndexOf(press.Name, StringComparer.Ordinal);
@@ -296,9 +345,21 @@ public sealed class Host : Runnable
         }
     }
 
+    private void Moved()
+    {
+        Current.Moved();
+        Changed();
+    }
+
+    private void Changed()
+    {
+        Sitting.Say("");
+        Redraw();
+    }
+
     private void Redraw()
     {
+        SetNeedsLayout();
         SetNeedsDraw();
-        Current.SetNeedsDraw();
     }
 }

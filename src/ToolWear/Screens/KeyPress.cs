@@ -5,7 +5,7 @@ namespace ToolWear.Screens;
 /// <summary>A key as the table of keys names it.</summary>
 /// <param name="Name">Its name: "h", "Enter", "PageUp"; letters small, whatever Caps Lock says.</param>
 /// <param name="Typed">The text it types; empty where it types none.</param>
-public readonly record struct KeyPress(string Name, string Typed)
+internal readonly record struct KeyPress(string Name, string Typed)
 {
     private static readonly (Key Key, string Name)[] Named =
     [
@@ -17,6 +17,8 @@ public readonly record struct KeyPress(string Name, string Typed)
         (Key.CursorDown, "Down"),
         (Key.CursorLeft, "Left"),
         (Key.CursorRight, "Right"),
+        (Key.Home, "Home"),
+        (Key.End, "End"),
         (Key.PageUp, "PageUp"),
         (Key.PageDown, "PageDown"),
         (Key.F1, "F1"),

@@ -1,22 +1,14 @@
 using System.Collections.Immutable;
-using Terminal.Gui.ViewBase;
+using ToolWear.Keys;
 using ToolWear.Screens.Drawing;
 
 namespace ToolWear.Screens;
 
-/// <summary>One screen: a view that paints a picture and does what the table of keys says.</summary>
-public abstract class Screen : View
+/// <summary>One screen: it paints a picture and does what the table of keys says; the host shows it.</summary>
+/// <param name="host">Where it is shown.</param>
+internal abstract class Screen(Host host)
 {
     private const int MostTries = 3;
-    private readonly Colours colours;
-
-    /// <summary>Makes the screen, not yet shown.</summary>
-    /// <param name="host">Where it is shown.</param>
-    protected Screen(Host host)
-    {
-        Host = host;
-        colours = host.Colours;
-    }
 
     /// <summary>Its name in the table of keys.</summary>
     public abstract ScreenName Name { get; }
@@ -24,11 +16,14 @@ public abstract class Screen : View
     /// <summary>What stands over it.</summary>
     public abstract string Heading { get; }
 
+    /// <summary>Where one is in its list.</summary>
+    public ListPlace List { get; } = new();
+
     /// <summary>The line that is being typed; null where keys are keys.</summary>
     public virtual TypedLine? Line => null;
 
     /// <summary>Where it is shown.</summary>
-    protected Host Host { get; }
+    protected Host Host => host;
 
     /// <summary>The sitting.</summary>
     protected Sitting Sitting => Host.Sitting;
@@ -36,8 +31,11 @@ public abstract class Screen : View
     /// <summary>The rows between title and foot when it was drawn last.</summary>
     protected int Room { get; private set; } = 20;
 
+    /// <summary>How many rows of its list can be chosen now; none while something else is asked.</summary>
+    protected virtual int Count => 0;
+
     /// <summary>Its keys as they are now.</summary>
-    public virtual IEnumerable<KeyRow> KeyRows => Keys.Of(Name);
+    public virtual IEnumerable<KeyRow> KeyRows => KeyTable.Of(Name);
 
     /// <summary>Whether what a key needs is there.</summary>
     /// <param name="need">What it needs.</param>
@@ -46,6 +44,9 @@ public abstract class Screen : View
         need switch
         {
             Need.Nothing => true,
+            Need.Row => Count > 0,
+            Need.Choice => Count > 1,
+            Need.MorePages => Count > List.Room,
             Need.Typing => Line is not null,
             Need.Recorded => Sitting.CanTakeBack && Line is not { IsEmptied: true },
             Need.Tools => !Sitting.Shop.Tools.IsEmpty,
@@ -62,10 +63,24 @@ public abstract class Screen : View
     /// <summary>The screen comes up.</summary>
     public virtual void Open() { }
 
-    /// <summary>Does what a key of its own says.</summary>
+    /// <summary>Does what a key of its own says: moves in the list, goes to another screen or home.</summary>
     /// <param name="act">What to do.</param>
     /// <param name="which">Which of the row's keys it was, from 0.</param>
-    public abstract void Do(Act act, int which);
+    public virtual void Do(Act act, int which)
+    {
+        if (act is Act.Move or Act.Page)
+        {
+            List.Move(act, which, Count);
+            Moved();
+        }
+        else if (act != Act.Enter)
+        {
+            Host.Go(act);
+        }
+    }
+
+    /// <summary>Another row was chosen, by a key or by the mouse.</summary>
+    public virtual void Moved() { }
 
     /// <summary>Goes a step back that recorded nothing.</summary>
     /// <returns>True where the last step was one.</returns>
@@ -110,25 +125,5 @@ public abstract class Screen : View
         Picture body = new(width, Room);
         Compose(body);
         return body;
-    }
-
-    /// <inheritdoc />
-    protected override bool OnDrawingContent(DrawContext? context)
-    {
-        Picture picture = Whole(Viewport.Width, Viewport.Height);
-        for (int y = 0; y < picture.Height; y++)
-        {
-            for (int x = 0; x < picture.Width; x++)
-            {
-                Spot spot = picture[x, y];
-                if (spot.Text.Length > 0)
-                {
-                    SetAttribute(colours.Of(spot.Ink));
-                    AddStr(x, y, spot.Text);
-                }
-            }
-        }
-
-        return true;
     }
 }

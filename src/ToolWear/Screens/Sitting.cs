@@ -5,6 +5,7 @@ using ToolWear.Core.Planning.Years;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Wear;
 using ToolWear.Core.Wear.Trials;
+using ToolWear.Keys;
 using ToolWear.Screens.Drawing;
 using ToolWear.Screens.WearCard;
 using ToolWear.Storage;
@@ -12,7 +13,7 @@ using ToolWear.Storage;
 namespace ToolWear.Screens;
 
 /// <summary>One sitting at the screens: the bench, the forecasts, what was said last, what can be taken back.</summary>
-public sealed class Sitting : IDisposable
+internal sealed class Sitting : IDisposable
 {
     private readonly Stack<Done> recorded = new();
     private readonly DateOnly? day;
@@ -173,7 +174,7 @@ public sealed class Sitting : IDisposable
             return entries;
         }
 
-        Say(Words.NothingToTakeBack);
+        Say(KeyWords.NothingToTakeBack);
         return [];
     }
 

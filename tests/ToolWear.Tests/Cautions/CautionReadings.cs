@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Text.RegularExpressions;
+using ToolWear.Keys;
 using ToolWear.Screens;
 using ToolWear.Tests.Commands;
 using ToolWear.Tests.Screens;
@@ -147,7 +148,7 @@ public sealed partial class CautionReadings
 
             screens.Add(bare.Current.Name);
             yield return new(PlaceKind.Screen, place, string.Join(' ', keys), InOneLine(Pages(bare)));
-            if (Keys.Of(bare.Current.Name).Any(row => row.Act == Act.Help))
+            if (KeyTable.Of(bare.Current.Name).Any(row => row.Act == Act.Help))
             {
                 bare.Press("F1");
                 screens.Add(bare.Current.Name);

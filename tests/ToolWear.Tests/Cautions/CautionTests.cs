@@ -1,3 +1,4 @@
+using ToolWear.Keys;
 using ToolWear.Screens;
 using Xunit;
 

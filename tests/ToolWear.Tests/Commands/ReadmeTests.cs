@@ -1,4 +1,5 @@
 using System.Text.RegularExpressions;
+using ToolWear.Keys;
 using ToolWear.Testing.Goldens;
 
 namespace ToolWear.Tests.Commands;
@@ -42,7 +43,7 @@ public sealed partial class ReadmeTests
         string[] commands = [.. Shell().Matches(readme).Select(block => block.Groups["line"].Value)];
         Assert.Equal("dotnet run --project src/ToolWear -- demo", commands[0]);
         Assert.Equal("dotnet test --solution ToolWear.sln", commands[1]);
-        KeyRow[] leaving = [.. Keys.Of(ScreenName.ToolRack).Where(row => row.Act == Act.Leave)];
+        KeyRow[] leaving = [.. KeyTable.Of(ScreenName.ToolRack).Where(row => row.Act == Act.Leave)];
         Assert.Equal(2, leaving.Length);
         foreach (KeyRow key in leaving)
         {

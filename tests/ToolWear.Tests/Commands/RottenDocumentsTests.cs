@@ -2,6 +2,7 @@ using ToolWear.Screens;
 using ToolWear.Screens.Drawing;
 using ToolWear.Screens.LedgerPages;
 using ToolWear.Storage.Disks;
+using ToolWear.Tests.Screens;
 
 namespace ToolWear.Tests.Commands;
 
@@ -78,6 +79,7 @@ public sealed class RottenDocumentsTests
         using Bench bench = Bench.ToWrite(world, site.Store);
         Picture picture = new(100, 30);
         LedgerPagesText.Draw(picture, bench.Shop, LedgerPagesText.Found(bench.Shop, ""), new ListPlace(), "", "");
+        picture.WithList();
         return picture.ToString();
     }
 }

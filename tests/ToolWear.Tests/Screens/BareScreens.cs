@@ -45,7 +45,7 @@ internal sealed class BareScreens : IDisposable
     public Screen Current => Host.Current;
 
     /// <summary>The screen as it is drawn now.</summary>
-    public Picture Drawn => Current.Whole(Width, Height);
+    public Picture Drawn => Current.Whole(Width, Height).WithList();
 
     /// <summary>The screen as text.</summary>
     public string Text => Drawn.ToString();

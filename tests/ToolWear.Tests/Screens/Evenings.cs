@@ -1,9 +1,11 @@
 using System.Diagnostics;
+using System.Drawing;
 using Terminal.Gui.App;
 using Terminal.Gui.Drivers;
 using Terminal.Gui.Input;
 using Terminal.Gui.Testing;
 using Terminal.Gui.Time;
+using ToolWear.Keys;
 using ToolWear.Screens;
 using ToolWear.Screens.Drawing;
 using ToolWear.Tests.Commands;
@@ -137,11 +139,51 @@ internal sealed class Evenings : IEvening
         bench.Dispose();
     }
 
-    private string Line(int row) =>
-        string.Concat(
-                Enumerable.Range(0, app.Driver!.Cols).Select(column => app.Driver.Contents![row, column].Grapheme)
-            )
-            .TrimEnd();
+    /// <summary>Clicks on a place of the screen.</summary>
+    public void Click(int column, int row)
+    {
+        app.InjectSequence(InputInjectionExtensions.LeftButtonClick(new Point(column, row)));
+        app.LayoutAndDraw(true);
+    }
+
+    /// <summary>Clicks on a text of the screen, the first that stands there.</summary>
+    public void Click(string text)
+    {
+        string[] lines = Text.Split('\n');
+        int row = Array.FindIndex(lines, line => line.Contains(text, StringComparison.Ordinal));
+        Assert.True(row >= 0, $"{text} stands nowhere:\n{Text}");
+        Click(lines[row].IndexOf(text, StringComparison.Ordinal), row);
+    }
+
+    /// <summary>Turns the wheel by a notch over a place of the screen.</summary>
+    public void Wheel(bool down, int column, int row)
+    {
+        MouseFlags flags = down ? MouseFlags.WheeledDown : MouseFlags.WheeledUp;
+        app.InjectMouse(new Mouse { Flags = flags, ScreenPosition = new Point(column, row) });
+        app.LayoutAndDraw(true);
+    }
+
+    /// <summary>Pastes a text as a terminal hands it over.</summary>
+    public void Paste(string text)
+    {
+        app.Driver!.GetInputProcessor().RaisePasteEvent(text);
+        app.LayoutAndDraw(true);
+    }
+
+    // a line that is typed shows its cursor, as the terminal does
+    private string Line(int row)
+    {
+        string[] cells =
+        [
+            .. Enumerable.Range(0, app.Driver!.Cols).Select(column => app.Driver.Contents![row, column].Grapheme),
+        ];
+        if (Host.MostFocused?.Cursor is { Position: { } at } && at.Y == row && cells[at.X] == " ")
+        {
+            cells[at.X] = "_";
+        }
+
+        return string.Concat(cells).TrimEnd();
+    }
 
     /// <summary>The key of a name: "h", "Enter", "F5".</summary>
     public static Key KeyOf(string name) =>

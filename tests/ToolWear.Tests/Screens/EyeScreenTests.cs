@@ -1,6 +1,7 @@
 using System.Text;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Tools;
+using ToolWear.Keys;
 using ToolWear.Results.Tools;
 using ToolWear.Testing.Goldens;
 using ToolWear.Tests.Commands;
@@ -238,7 +239,7 @@ public sealed class EyeScreenTests
 
         evening.Press("?");
         string help = evening.Text;
-        foreach (KeyRow row in Keys.Of(ScreenName.SeriesPages).Where(row => row.Where is not null))
+        foreach (KeyRow row in KeyTable.Of(ScreenName.SeriesPages).Where(row => row.Where is not null))
         {
             Assert.Contains(row.Does[..Math.Min(30, row.Does.Length)], help, StringComparison.Ordinal);
         }

@@ -1,5 +1,6 @@
 using System.Globalization;
 using ToolWear.Core.Shops;
+using ToolWear.Keys;
 using ToolWear.Tests.Commands;
 using Xunit;
 

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Text.RegularExpressions;
 using CsCheck;
+using ToolWear.Keys;
 using ToolWear.Results;
 using ToolWear.Screens;
 using ToolWear.Screens.Drawing;
@@ -19,12 +20,12 @@ public sealed partial class FrameTests
         [
             .. new[] { "o orders", "c costs", "y eyes", "b bars", "v year", "n loans", "k stock-take" }
                 .Select(each => each.Split(' '))
-                .Where(each => !Keys.Of(ScreenName.ToolRack).Any(row => row.Shown == each[0]))
+                .Where(each => !KeyTable.Of(ScreenName.ToolRack).Any(row => row.Shown == each[0]))
                 .Select(each => Row(each[0], each[1])),
         ];
         ImmutableArray<KeyRow> rows =
         [
-            .. Keys.Of(ScreenName.ToolRack).Where(row => !row.OnlyInHelp && row.Need != Need.Typing).Concat(more),
+            .. KeyTable.Of(ScreenName.ToolRack).Where(row => !row.OnlyInHelp && row.Need != Need.Typing).Concat(more),
         ];
         IReadOnlyList<ImmutableArray<KeyRow>> lines = ScreenFrame.Lines(rows, 80, 24);
         Assert.InRange(lines.Count, 1, 3);
@@ -91,7 +92,7 @@ public sealed partial class FrameTests
             Assert.Equal(isBehind, screens.Sitting.Forecaster.IsBehind);
             for (int length = 0; length <= 100; length += 3)
             {
-                using Longwinded screen = new(screens.Host, new string('h', length));
+                Longwinded screen = new(screens.Host, new string('h', length));
                 foreach (int width in (int[])[24, 40, 60, 80, 100, 120])
                 {
                     Picture drawn = screen.Whole(width, 24);
@@ -122,6 +123,14 @@ public sealed partial class FrameTests
     }
 
     [Fact]
+    public void A_list_sends_no_control_character_to_the_terminal()
+    {
+        ListColumn column = new("", 8, _ => "");
+        Assert.Equal("a\uFFFD[2J   ", column.Set("a\u001b[2J"));
+        Assert.Equal("a\uFFFDbcdef…", column.Set("a\u0007bcdefghij"));
+    }
+
+    [Fact]
     public void No_tick_is_a_zero_with_a_sign() =>
         Gen.Select(Gen.Double[-2, 1], Gen.Double[0.001, 3], Gen.Int[2, 12])
             .Sample(
@@ -133,8 +142,7 @@ public sealed partial class FrameTests
                 iter: 2000
             );
 
-    private static KeyRow Row(string key, string words) =>
-        new(ScreenName.ToolRack, Act.GoShop, [key], key, words, words);
+    private static KeyRow Row(string key, string words) => new(Act.GoShop, key, words) { Where = ScreenName.ToolRack };
 
     private static int Columns(ImmutableArray<KeyRow> line) =>
         Picture.ColumnsOf(string.Join("  ", line.Select(row => $"{row.Shown} {row.Words}")));

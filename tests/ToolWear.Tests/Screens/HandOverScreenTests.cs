@@ -1,5 +1,6 @@
 using System.Text;
 using ToolWear.Core.Deeds;
+using ToolWear.Keys;
 using ToolWear.Screens.Hammer;
 using ToolWear.Testing.Goldens;
 using ToolWear.Tests.Commands;

@@ -1,4 +1,5 @@
 using ToolWear.Core.Ledger;
+using ToolWear.Keys;
 using ToolWear.Screens.Drawing;
 using ToolWear.Screens.Help;
 using ToolWear.Tests.Commands;
@@ -101,7 +102,7 @@ public sealed class KeyTests
             HelpText.Draw(help, screen, 0);
             Assert.Empty(help.Overlaps);
             Assert.Empty(help.LeftOut);
-            foreach (KeyRow row in Keys.Of(screen))
+            foreach (KeyRow row in KeyTable.Of(screen))
             {
                 Assert.Contains(row.Does[..Math.Min(30, row.Does.Length)], help.ToString(), StringComparison.Ordinal);
             }
@@ -113,7 +114,7 @@ public sealed class KeyTests
     {
         foreach (ScreenName screen in Enum.GetValues<ScreenName>())
         {
-            string[] names = [.. Keys.Of(screen).SelectMany(row => row.Names)];
+            string[] names = [.. KeyTable.Of(screen).SelectMany(row => row.Names)];
             Assert.Equal(names.Distinct(StringComparer.Ordinal), names);
         }
     }

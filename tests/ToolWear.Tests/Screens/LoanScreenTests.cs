@@ -2,6 +2,7 @@ using System.Text;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Wear.Verdicts;
+using ToolWear.Keys;
 using ToolWear.Testing.Goldens;
 using ToolWear.Tests.Commands;
 using Xunit;

@@ -4,6 +4,7 @@ using ToolWear.Core.Measure;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Wear;
 using ToolWear.Core.Wear.Verdicts;
+using ToolWear.Keys;
 using ToolWear.Pens;
 using ToolWear.Results.Tools;
 using ToolWear.Screens;
@@ -163,12 +164,12 @@ public sealed class NumberTests(DemoFixture demo) : IClassFixture<DemoFixture>
         [
             (0, 1, row["next"] == "yes" ? ">" : ""),
             (13, 10, row["place"].Length > 0 ? row["place"] : row["form"]),
-            (23, 6, Rounded(forecast?["wear_now_mm"] ?? "", 2)),
+            (24, 5, Rounded(forecast?["wear_now_mm"] ?? "", 2)),
             (30, 5, Rounded(forecast?["limit_mm"] ?? "", 2)),
             (36, 5, About(row["heats_left"])),
-            (41, 10, range),
-            (52, 11, eye),
-            (64, 16, row["verdict"]),
+            (42, 9, range),
+            (52, 10, eye),
+            (63, 16, row["verdict"]),
         ];
         foreach ((int from, int width, string expected) in columns)
         {
@@ -176,13 +177,13 @@ public sealed class NumberTests(DemoFixture demo) : IClassFixture<DemoFixture>
             Assert.True(expected == shown, $"{mark}: {shown} in column {from}, expected {expected}");
         }
 
-        Assert.All([1, 5, 12, 29, 35, 51, 63], gap => Assert.Equal(' ', line[gap]));
+        Assert.All([1, 5, 12, 23, 29, 35, 41, 51, 62], gap => Assert.Equal(' ', line[gap]));
         Assert.Contains(line.Substring(2, 3).Trim(), new[] { "", row["eye"], "all" });
-        string why = line.Length > 81 ? line[81..].TrimEnd() : "";
+        string why = line.Length > 80 ? line[80..].TrimEnd() : "";
         Assert.True(
             why.EndsWith('…')
                 ? row["why"].StartsWith(why[..^1], StringComparison.Ordinal)
-                : why == row["why"] || line.Length <= 81,
+                : why == row["why"] || line.Length <= 80,
             $"{mark}: {why}, expected {row["why"]}"
         );
         return mark;

@@ -1,5 +1,6 @@
 using System.Text;
 using ToolWear.Core.Ledger;
+using ToolWear.Keys;
 using ToolWear.Testing.Goldens;
 using ToolWear.Testing.LargeShops;
 using ToolWear.Tests.Commands;

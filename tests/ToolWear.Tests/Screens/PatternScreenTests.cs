@@ -1,6 +1,7 @@
 using System.Text;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Tools;
+using ToolWear.Keys;
 using ToolWear.Testing.Goldens;
 using ToolWear.Tests.Commands;
 using Xunit;

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
+using ToolWear.Keys;
 using ToolWear.Screens.Drawing;
 using Xunit;
 
@@ -73,7 +74,7 @@ public sealed partial class ScreenGoldenTests
     private static bool IsOfKeys(string row) =>
         row.Split("  ")
             .All(each =>
-                Keys.All.Any(key => each.StartsWith(key.Shown + " ", StringComparison.Ordinal) && each[^1] != ' ')
+                KeyTable.All.Any(key => each.StartsWith(key.Shown + " ", StringComparison.Ordinal) && each[^1] != ' ')
             );
 
     private static IEnumerable<(string Caption, string[] Rows)> Screens(string golden)

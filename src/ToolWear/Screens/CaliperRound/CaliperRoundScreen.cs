@@ -6,15 +6,15 @@ using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
 using ToolWear.Core.Wear;
 using ToolWear.Core.Wear.Histories;
+using ToolWear.Keys;
 using ToolWear.Screens.Drawing;
 
 namespace ToolWear.Screens.CaliperRound;
 
 /// <summary>To measure, and the caliper round through it.</summary>
 /// <param name="host">Where it is shown.</param>
-public sealed class CaliperRoundScreen(Host host) : Screen(host)
+internal sealed class CaliperRoundScreen(Host host) : Screen(host)
 {
-    private readonly ListPlace place = new();
     private readonly TypedLine line = new(typed => char.IsAsciiDigit(typed[0]) || typed is "." or ",");
     private readonly Stack<Step> steps = new();
     private readonly List<long> handled = [];
@@ -34,7 +34,10 @@ public sealed class CaliperRoundScreen(Host host) : Screen(host)
     /// <inheritdoc />
     public override TypedLine? Line => isAtEnd || Gauge is null ? null : line;
 
-    private ToolInShop? Tool => tools.IsEmpty || isAtEnd ? null : Sitting.Shop.Tools[tools[place.Chosen]];
+    /// <inheritdoc />
+    protected override int Count => isAtEnd ? 0 : tools.Length;
+
+    private ToolInShop? Tool => tools.IsEmpty || isAtEnd ? null : Sitting.Shop.Tools[tools[List.Chosen]];
 
     private ImmutableArray<GaugeMark> Gauges => Tool is { } tool ? ToMeasure.Gauges(tool.Tool) : [];
 
@@ -61,7 +64,6 @@ public sealed class CaliperRoundScreen(Host host) : Screen(host)
     public override bool Has(Need need) =>
         need switch
         {
-            Need.Choice => tools.Length > 1 && !isAtEnd,
             Need.InHand => Tool is not null,
             Need.Hands => Hands.Length > 1 && !isAtEnd,
             Need.Recorded => steps.Count > 0 || base.Has(need),
@@ -72,9 +74,9 @@ public sealed class CaliperRoundScreen(Host host) : Screen(host)
     public override string WordsOf(KeyRow row) =>
         row.Act switch
         {
-            Act.Enter or Act.Back when isAtEnd || tools.IsEmpty => Words.ToTheRack,
-            Act.Back when handled.Count == 0 => Words.ToTheRack,
-            Act.Enter when line.Text.Length > 0 => Words.TakeIt,
+            Act.Enter or Act.Back when isAtEnd || tools.IsEmpty => KeyWords.ToTheRack,
+            Act.Back when handled.Count == 0 => KeyWords.ToTheRack,
+            Act.Enter when line.Text.Length > 0 => KeyWords.TakeIt,
             _ => base.WordsOf(row),
         };
 
@@ -83,9 +85,6 @@ public sealed class CaliperRoundScreen(Host host) : Screen(host)
     {
         switch (act)
         {
-            case Act.Move:
-                Go(place.Chosen + (which == 0 ? -1 : 1), 0);
-                break;
             case Act.Find:
                 Find(ToolLookedOver.FindingWords.All[which]);
                 break;
@@ -100,7 +99,7 @@ public sealed class CaliperRoundScreen(Host host) : Screen(host)
                 Read();
                 break;
             case Act.Enter:
-                steps.Push(new Step(place.Chosen, gauge, IsSkip: true));
+                steps.Push(new Step(List.Chosen, gauge, IsSkip: true));
                 Next();
                 break;
             case Act.Back when !isAtEnd && handled.Count > 0:
@@ -108,10 +107,13 @@ public sealed class CaliperRoundScreen(Host host) : Screen(host)
                 line.Clear();
                 break;
             default:
-                Host.Go(Host.Home);
+                base.Do(act, which);
                 break;
         }
     }
+
+    /// <inheritdoc />
+    public override void Moved() => Go(List.Chosen, 0);
 
     /// <inheritdoc />
     public override bool StepBack()
@@ -148,7 +150,7 @@ public sealed class CaliperRoundScreen(Host host) : Screen(host)
             return;
         }
 
-        CaliperRoundText.Draw(body, Sitting.Shop, tools, wanting, place, Shown());
+        CaliperRoundText.Draw(body, Sitting.Shop, tools, wanting, List, Shown());
     }
 
     private InHand? Shown()
@@ -193,7 +195,7 @@ public sealed class CaliperRoundScreen(Host host) : Screen(host)
 
         Sitting.Say(Words.ReadingTaken(said, History(Sitting.Shop.Tools[tool.Id])!, Sitting.Units), Ink.Done);
         Handle(tool.Id);
-        steps.Push(new Step(place.Chosen, gauge, IsSkip: false));
+        steps.Push(new Step(List.Chosen, gauge, IsSkip: false));
         Next();
     }
 
@@ -206,7 +208,7 @@ public sealed class CaliperRoundScreen(Host host) : Screen(host)
             return;
         }
 
-        steps.Push(new Step(place.Chosen, gauge, IsSkip: false));
+        steps.Push(new Step(List.Chosen, gauge, IsSkip: false));
         Handle(tool.Id);
         Sitting.Say(Words.Found(tool.Mark.Text, finding), finding == Finding.Sound ? Ink.Done : Ink.Warn);
     }
@@ -223,11 +225,11 @@ public sealed class CaliperRoundScreen(Host host) : Screen(host)
     {
         if (gauge + 1 < Gauges.Length)
         {
-            Go(place.Chosen, gauge + 1);
+            Go(List.Chosen, gauge + 1);
         }
-        else if (place.Chosen + 1 < wanting)
+        else if (List.Chosen + 1 < wanting)
         {
-            Go(place.Chosen + 1, 0);
+            Go(List.Chosen + 1, 0);
         }
         else
         {
@@ -238,7 +240,7 @@ public sealed class CaliperRoundScreen(Host host) : Screen(host)
 
     private void Go(int tool, int toGauge)
     {
-        place.Choose(tool, tools.Length);
+        List.Choose(tool, tools.Length);
         gauge = toGauge;
         askedAbout = null;
         line.Clear();

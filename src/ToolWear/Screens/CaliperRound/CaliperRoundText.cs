@@ -6,6 +6,7 @@ using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
 using ToolWear.Core.Wear;
 using ToolWear.Core.Wear.Histories;
+using ToolWear.Keys;
 using ToolWear.Results.Tools;
 using ToolWear.Screens.Drawing;
 
@@ -94,25 +95,33 @@ internal static class CaliperRoundText
     /// <returns>Lines.</returns>
     internal static IEnumerable<string> FindingLines(int width) =>
         Picture.Flow(
-            Keys.FindingKeys.Zip(ToolLookedOver.FindingWords.All, (key, word) => $"{key} {word}"),
+            KeyTable.FindingKeys.Zip(ToolLookedOver.FindingWords.All, (key, word) => $"{key} {word}"),
             Math.Max(10, width)
         );
 
     private static void DrawList(Picture body, Shop shop, ImmutableArray<long> tools, int wanting, ListPlace place)
     {
         body.Put(0, 0, wanting == 0 ? Words.NothingToMeasure : Words.ToMeasureHeading, Ink.Strong, ListWidth);
-        int room = Math.Max(1, body.Height - 1);
-        int first = place.Show(tools.Length, room);
-        for (int i = first; i < Math.Min(tools.Length, first + room); i++)
-        {
-            int y = 1 + i - first;
-            ToolInShop tool = shop.Tools[tools[i]];
-            double heats = ToMeasure.HeatsSince(shop, tool);
-            body.Put(0, y, i == place.Chosen ? ">" : "", Ink.Strong);
-            body.Put(2, y, tool.Mark.Text, i == place.Chosen ? Ink.Strong : Ink.Plain, 7);
-            body.Put(10, y, RackTable.PlaceOrForm(tool.Tool), Ink.Quiet, 10);
-            body.PutRight(ListWidth, y, heats > 0 ? Words.About(heats) : "", Ink.Plain, 5);
-        }
+        ToolInShop Of(int row) => shop.Tools[tools[row]];
+        body.PutList(
+            1,
+            Math.Max(1, body.Height - 1),
+            tools.Length,
+            place,
+            width =>
+                [
+                    ListColumn.Mark(place),
+                    new("", 7, row => Of(row).Mark.Text, row => row == place.Chosen ? Ink.Strong : Ink.Plain),
+                    new("", 10, row => RackTable.PlaceOrForm(Of(row).Tool), _ => Ink.Quiet),
+                    new(
+                        "",
+                        width - 21,
+                        row => ToMeasure.HeatsSince(shop, Of(row)) is > 0 and var heats ? Words.About(heats) : "",
+                        IsRight: true
+                    ),
+                ],
+            width: ListWidth
+        );
     }
 
     private static void DrawHand(Picture right, Shop shop, InHand hand)

@@ -2,17 +2,16 @@ using System.Collections.Immutable;
 using ToolWear.Core.Deeds;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Shops;
+using ToolWear.Keys;
 using ToolWear.Screens.Drawing;
 
 namespace ToolWear.Screens.Choosing;
 
 /// <summary>Tools and pattern, chosen once a session.</summary>
 /// <param name="host">Where it is shown.</param>
-public sealed class ChoosingScreen(Host host) : Screen(host)
+internal sealed class ChoosingScreen(Host host) : Screen(host)
 {
-    private readonly ListPlace place = new();
     private ImmutableArray<BoardTool> offered = [];
-    private int width = 80;
 
     /// <inheritdoc />
     public override ScreenName Name => ScreenName.Choosing;
@@ -24,7 +23,8 @@ public sealed class ChoosingScreen(Host host) : Screen(host)
 
     private ImmutableArray<BoardTool> Candidates => ChoosingText.Candidates(Shop, Host.Board.Pattern, offered);
 
-    private int Rows => ChoosingText.RowsFor(width, Room, Shop, Host.Board);
+    /// <inheritdoc />
+    protected override int Count => Candidates.Length;
 
     /// <inheritdoc />
     public override void Open()
@@ -41,10 +41,7 @@ public sealed class ChoosingScreen(Host host) : Screen(host)
     public override bool Has(Need need) =>
         need switch
         {
-            Need.Row => !Candidates.IsEmpty,
-            Need.Choice => Candidates.Length > 1,
             Need.Chosen => !Host.Board.Chosen.IsEmpty,
-            Need.MorePages => Candidates.Length > Rows,
             // a session keeps the pattern it was opened with
             Need.Pattern => Shop.OpenSession is null && base.Has(need),
             _ => base.Has(need),
@@ -55,20 +52,17 @@ public sealed class ChoosingScreen(Host host) : Screen(host)
     {
         switch (act)
         {
-            case Act.Move or Act.Page:
-                place.Move(act, which, Candidates.Length, Rows);
-                break;
             case Act.Toggle:
-                Host.Board = Host.Board.Toggled(Candidates[place.Chosen]);
+                Host.Board = Host.Board.Toggled(Candidates[List.Chosen]);
                 break;
             case Act.Together:
-                Host.Board = Host.Board.ToggledTogether(Candidates[place.Chosen]);
+                Host.Board = Host.Board.ToggledTogether(Candidates[List.Chosen]);
                 break;
             case Act.Pattern:
                 NextPattern();
                 break;
-            case Act.GoHandOver:
-                Host.Go(act);
+            case Act.Move or Act.Page or Act.GoHandOver:
+                base.Do(act, which);
                 break;
             case Act.Enter:
                 Begin();
@@ -86,12 +80,8 @@ public sealed class ChoosingScreen(Host host) : Screen(host)
     }
 
     /// <inheritdoc />
-    public override void Compose(Picture body)
-    {
-        width = body.Width;
-        place.Show(Candidates.Length, ChoosingText.RowsFor(body.Width, body.Height, Shop, Host.Board));
-        ChoosingText.Draw(body, Shop, Host.Board, Candidates, place, Sitting.Forecasts);
-    }
+    public override void Compose(Picture body) =>
+        ChoosingText.Draw(body, Shop, Host.Board, Candidates, List, Sitting.Forecasts);
 
     private void NextPattern()
     {
@@ -99,7 +89,7 @@ public sealed class ChoosingScreen(Host host) : Screen(host)
         int at = Array.IndexOf(patterns, Host.Board.Pattern);
         Host.Take(LastTime.Of(Shop, patterns[(at + 1) % patterns.Length], Sitting.Forecasts), null);
         offered = Host.Board.Chosen;
-        place.Choose(0, Candidates.Length);
+        List.Choose(0, Candidates.Length);
     }
 
     private bool Begin()

@@ -3,6 +3,7 @@ using ToolWear.Core.Deeds;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
 using ToolWear.Core.Wear;
+using ToolWear.Core.Wear.Verdicts;
 using ToolWear.Pens;
 using ToolWear.Results.Tools;
 using ToolWear.Screens.Drawing;
@@ -11,14 +12,9 @@ using ToolWear.Screens.ToolRack;
 namespace ToolWear.Screens.Choosing;
 
 /// <summary>The text of choosing tools and pattern.</summary>
-public static class ChoosingText
+internal static class ChoosingText
 {
     private const int MostPattern = 24;
-    private const int Mark = 5;
-    private const int What = 14;
-    private const int Work = 26;
-    private const int Steel = 37;
-    private const int Verdict = 48;
 
     /// <summary>What can be chosen: what was offered first, then the tools of the pattern, then the rest of the rack.</summary>
     /// <param name="shop">The shop.</param>
@@ -39,18 +35,6 @@ public static class ChoosingText
                 .Distinct(),
         ];
 
-    /// <summary>How many rows of the list fit.</summary>
-    /// <param name="width">Columns.</param>
-    /// <param name="room">Rows of the body.</param>
-    /// <param name="shop">The shop.</param>
-    /// <param name="board">What is chosen.</param>
-    /// <returns>Rows, at least one.</returns>
-    public static int RowsFor(int width, int room, Shop shop, Board board)
-    {
-        int cautions = Cautions(width, shop, board).Length;
-        return Math.Max(1, room - 1 - (cautions + 6 <= room ? cautions : 0));
-    }
-
     /// <summary>Draws it.</summary>
     /// <param name="body">Where to.</param>
     /// <param name="shop">The shop.</param>
@@ -69,53 +53,56 @@ public static class ChoosingText
     {
         string? pattern = board.Pattern is { } name ? Shortened.In(name, MostPattern) : null;
         body.Put(0, 0, Words.PatternChosen(pattern, board.Chosen.Length, shop.Sessions.IsEmpty), Ink.Strong);
-        int rows = RowsFor(body.Width, body.Height, shop, board);
-        for (int i = place.First; i < Math.Min(candidates.Length, place.First + rows); i++)
+        ImmutableArray<string> cautions = Cautions(body.Width, shop, board);
+        int height = body.Height - 1 - (cautions.Length + 6 <= body.Height ? cautions.Length : 0);
+        int y = body.PutList(
+            1,
+            height,
+            candidates.Length,
+            place,
+            width => Columns(shop, board, candidates, forecasts, width)
+        );
+        foreach (string line in cautions)
         {
-            int y = 1 + i - place.First;
-            DrawRow(body, y, shop, board, candidates[i], forecasts);
-            if (i == place.Chosen)
-            {
-                body.Tint(y, Ink.Chosen);
-            }
-        }
-
-        int at = 1 + rows;
-        foreach (string line in Cautions(body.Width, shop, board))
-        {
-            body.Put(0, at++, line, Ink.Warn);
+            body.Put(0, y++, line, Ink.Warn);
         }
     }
 
-    private static void DrawRow(
-        Picture body,
-        int y,
+    private static IReadOnlyList<ListColumn> Columns(
         Shop shop,
         Board board,
-        BoardTool candidate,
-        ShopForecasts? forecasts
+        ImmutableArray<BoardTool> candidates,
+        ShopForecasts? forecasts,
+        int width
     )
     {
-        ToolInShop tool = shop.Tools[candidate.Tool];
-        int key = board.Chosen.IndexOf(candidate);
-        body.Put(
-            0,
-            y,
-            key < 0 ? " ."
-                : key < Board.MostRows ? $"[{key + 1}]"
-                : "[ ]",
-            Ink.Key
-        );
-        body.Put(3, y, board.Together.Contains(candidate) ? "+" : "", Ink.Key);
-        body.Put(Mark, y, tool.Mark.Text, Ink.Strong, What - Mark - 1);
-        body.Put(What, y, RackTable.PlaceOrForm(tool.Tool), Ink.Plain, Work - What - 1);
-        body.Put(Work, y, Works.Words.Word(candidate.Work), Ink.Plain, Steel - Work - 1);
-        body.Put(Steel, y, tool.Tool.Steel ?? Words.UnknownSteel, Ink.Plain, Verdict - Steel - 1);
-        if (forecasts?.VerdictOf(candidate.Tool) is { } judged)
-        {
-            Ink ink = judged.Verdict < Core.Wear.Verdicts.Verdict.LookItOver ? Ink.Warn : Ink.Plain;
-            body.Put(Verdict, y, body.Width >= 100 ? $"{judged.Word}: {judged.Why}" : judged.Word, ink);
-        }
+        ToolInShop Of(int row) => shop.Tools[candidates[row].Tool];
+        Judged? VerdictOf(int row) => forecasts?.VerdictOf(candidates[row].Tool);
+        string Key(int row) =>
+            board.Chosen.IndexOf(candidates[row]) switch
+            {
+                < 0 => " .",
+                var key and < Board.MostRows => $"[{key + 1}]",
+                _ => "[ ]",
+            };
+        return
+        [
+            new("", 3, Key, _ => Ink.Key),
+            new("", 1, row => board.Together.Contains(candidates[row]) ? "+" : "", _ => Ink.Key),
+            new("", 8, row => Of(row).Mark.Text, _ => Ink.Strong),
+            new("", 11, row => RackTable.PlaceOrForm(Of(row).Tool)),
+            new("", 10, row => Works.Words.Word(candidates[row].Work)),
+            new("", 10, row => Of(row).Tool.Steel ?? Words.UnknownSteel),
+            new(
+                "",
+                Math.Max(0, width - 49),
+                row =>
+                    VerdictOf(row) is not { } judged ? ""
+                    : width >= 99 ? $"{judged.Word}: {judged.Why}"
+                    : judged.Word,
+                row => VerdictOf(row) is { Verdict: < Verdict.LookItOver } ? Ink.Warn : Ink.Plain
+            ),
+        ];
     }
 
     private static ImmutableArray<string> Cautions(int width, Shop shop, Board board)

@@ -2,13 +2,15 @@ using System.Collections.Immutable;
 using System.Globalization;
 using ToolWear.Core.Deeds;
 using ToolWear.Core.Ledger;
+using ToolWear.Core.Shops;
+using ToolWear.Keys;
 using ToolWear.Screens.Drawing;
 
 namespace ToolWear.Screens.Closing;
 
 /// <summary>Asks for heads by stage and closes the session.</summary>
 /// <param name="host">Where it is shown.</param>
-public sealed class ClosingScreen(Host host) : Screen(host)
+internal sealed class ClosingScreen(Host host) : Screen(host)
 {
     private ImmutableArray<TypedLine> lines = [];
 
@@ -44,7 +46,7 @@ public sealed class ClosingScreen(Host host) : Screen(host)
 
     /// <inheritdoc />
     public override string WordsOf(KeyRow row) =>
-        row.Act == Act.Enter && at < lines.Length - 1 ? Words.NextOne : base.WordsOf(row);
+        row.Act == Act.Enter && at < lines.Length - 1 ? KeyWords.NextOne : base.WordsOf(row);
 
     /// <inheritdoc />
     public override void Do(Act act, int which)

@@ -8,7 +8,7 @@ using ToolWear.Screens.Drawing;
 namespace ToolWear.Screens.Closing;
 
 /// <summary>The end of a session: heads by stage, and heats that are estimated from them.</summary>
-public static class ClosingText
+internal static class ClosingText
 {
     private const int HeadsEnd = 34;
 

@@ -1,6 +1,7 @@
 using System.Globalization;
 using ToolWear.Core.Planning;
 using ToolWear.Core.Planning.Decisions;
+using ToolWear.Keys;
 using ToolWear.Screens.Drawing;
 using ToolWear.Screens.Guided;
 
@@ -8,16 +9,14 @@ namespace ToolWear.Screens.Costs;
 
 /// <summary>What tooling costs a heat and a head; whether a rework pays.</summary>
 /// <param name="host">Where it is shown.</param>
-public sealed class CostsScreen(Host host) : Screen(host)
+internal sealed class CostsScreen(Host host) : Screen(host)
 {
     private const int Hours = 0;
     private const int Else = 1;
     private const int Gains = 2;
 
-    private readonly ListPlace place = new();
     private GuidedLine? asked;
     private string? answer;
-    private int width = 80;
 
     /// <inheritdoc />
     public override ScreenName Name => ScreenName.Costs;
@@ -30,16 +29,17 @@ public sealed class CostsScreen(Host host) : Screen(host)
 
     private ToolingCosts? Costs => Sitting.Costs.IsBehind || Sitting.Costs.IsStopped ? null : Sitting.Costs.Latest;
 
-    private int Count => Costs is { } costs ? costs.Heads.Length + costs.Places.Length : 0;
+    /// <inheritdoc />
+    protected override int Count => asked is null && Costs is { } costs ? costs.Heads.Length + costs.Places.Length : 0;
 
     private PlaceHeatCost? Chosen =>
-        Costs is { } costs && place.Chosen >= costs.Heads.Length && place.Chosen < Count
-            ? costs.Places[place.Chosen - costs.Heads.Length]
+        Costs is { } costs
+        && List.Chosen >= costs.Heads.Length
+        && List.Chosen < costs.Heads.Length + costs.Places.Length
+            ? costs.Places[List.Chosen - costs.Heads.Length]
             : null;
 
-    private int Rows => CostsText.RowsFor(width, Room, Below);
-
-    private string Below => answer ?? (Costs is { } costs && Count > 0 ? CostsText.Said(costs, place.Chosen) : "");
+    private string Below => answer ?? (Costs is { } costs && Count > 0 ? CostsText.Said(costs, List.Chosen) : "");
 
     /// <inheritdoc />
     public override void Open()
@@ -52,9 +52,6 @@ public sealed class CostsScreen(Host host) : Screen(host)
     public override bool Has(Need need) =>
         need switch
         {
-            Need.Row => asked is null && Count > 0,
-            Need.Choice => asked is null && Count > 1,
-            Need.MorePages => asked is null && Count > Rows,
             Need.Working => Sitting.Costs.IsBehind,
             Need.Recorded => asked?.At > 0 || base.Has(need),
             _ => base.Has(need),
@@ -62,17 +59,13 @@ public sealed class CostsScreen(Host host) : Screen(host)
 
     /// <inheritdoc />
     public override string WordsOf(KeyRow row) =>
-        asked is null ? base.WordsOf(row) : Words.GuidedKey(row, base.WordsOf(row));
+        asked is null ? base.WordsOf(row) : KeyWords.GuidedKey(row, base.WordsOf(row));
 
     /// <inheritdoc />
     public override void Do(Act act, int which)
     {
         switch (act)
         {
-            case Act.Move or Act.Page:
-                answer = null;
-                place.Move(act, which, Count, Rows);
-                break;
             case Act.Stop:
                 Sitting.Costs.Stop();
                 break;
@@ -85,13 +78,14 @@ public sealed class CostsScreen(Host host) : Screen(host)
             case Act.Back when asked is not null:
                 asked = null;
                 break;
-            case Act.Back:
-                Host.Go(Host.Home);
-                break;
             default:
+                base.Do(act, which);
                 break;
         }
     }
+
+    /// <inheritdoc />
+    public override void Moved() => answer = null;
 
     /// <inheritdoc />
     public override bool StepBack() => asked?.Back() == true;
@@ -99,15 +93,13 @@ public sealed class CostsScreen(Host host) : Screen(host)
     /// <inheritdoc />
     public override void Compose(Picture body)
     {
-        width = body.Width;
         if (asked is not null)
         {
             GuidedText.Draw(body, asked, $"{Words.ReforgeBasis}\n{Words.RestoringCautions}");
         }
         else if (Costs is { } costs)
         {
-            place.Choose(place.Chosen, Count);
-            CostsText.Draw(body, costs, place, Below);
+            CostsText.Draw(body, costs, List, Below);
         }
         else if (Sitting.Costs.IsStopped)
         {

@@ -3,7 +3,7 @@ using System.Drawing;
 namespace ToolWear.Screens.Drawing;
 
 /// <summary>Figures large enough to be read from three metres: five dots high, drawn with full blocks.</summary>
-public static class BigDigits
+internal static class BigDigits
 {
     /// <summary>Dots from top to bottom.</summary>
     public const int Dots = 5;

@@ -5,7 +5,7 @@ namespace ToolWear.Screens.Drawing;
 
 /// <summary>What inks look like on a terminal: its own fore- and background, and few of its sixteen colours.</summary>
 /// <param name="plain">True for no colour at all: bold, underlined and reversed only.</param>
-public sealed class Colours(bool plain)
+internal sealed class Colours(bool plain)
 {
     /// <summary>The look of an ink.</summary>
     /// <param name="ink">The ink.</param>

@@ -4,7 +4,7 @@ namespace ToolWear.Screens.Drawing;
 
 /// <summary>A drawing in dots: two by four of them in a cell of braille, or one mark a cell where the font has none.</summary>
 /// <remarks>Layers lie over each other: a cell bears the ink of its highest, and in plain marks only that one.</remarks>
-public sealed class DotCanvas
+internal sealed class DotCanvas
 {
     // the bit of a dot in U+2800, row by row, left before right (The Unicode Standard, Braille Patterns)
     private static readonly int[] Bits = [0x01, 0x08, 0x02, 0x10, 0x04, 0x20, 0x40, 0x80];

@@ -1,7 +1,7 @@
 namespace ToolWear.Screens.Drawing;
 
 /// <summary>What a piece of a screen is, from which its look follows. None says by colour alone what it means.</summary>
-public enum Ink
+internal enum Ink
 {
     /// <summary>Plain text.</summary>
     Plain,

@@ -3,7 +3,7 @@ using ToolWear.Core.Sections;
 namespace ToolWear.Screens.Drawing;
 
 /// <summary>Draws sections one inside another in characters, to one scale and about their mid-length.</summary>
-public static class OutlineDrawing
+internal static class OutlineDrawing
 {
     private const string Marks = ".+o";
     private const int PointsAQuarter = 60;

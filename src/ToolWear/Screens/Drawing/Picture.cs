@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Drawing;
 using System.Globalization;
 using System.Text;
 using Terminal.Gui.Text;
@@ -8,11 +9,11 @@ namespace ToolWear.Screens.Drawing;
 /// <summary>One cell of a picture.</summary>
 /// <param name="Text">What stands in it; empty behind a wide character.</param>
 /// <param name="Ink">Its ink.</param>
-public readonly record struct Spot(string Text, Ink Ink);
+internal readonly record struct Spot(string Text, Ink Ink);
 
 /// <summary>A screen as text in cells: what is drawn, without a terminal.</summary>
 /// <remarks>What does not fit is cut and ends in an ellipsis; control characters never get in.</remarks>
-public sealed class Picture
+internal sealed class Picture
 {
     // the characters of a plain terminal, each one column wide: most of what is ever drawn
     private static readonly string[] Plain = [.. Enumerable.Range(0, 127).Select(each => ((char)each).ToString())];
@@ -43,6 +44,12 @@ public sealed class Picture
 
     /// <summary>What lay outside and was left out whole: a fault of the layout in a window large enough.</summary>
     public IReadOnlyList<string> LeftOut => leftOut;
+
+    /// <summary>Where the line stands that is being typed, the place of its cursor included; null where none does.</summary>
+    public (int Column, int Row, int Width)? Typed { get; private set; }
+
+    /// <summary>The list that stands in it; null where none does.</summary>
+    public ListPage? List { get; private set; }
 
     /// <summary>The cell at a place inside the picture.</summary>
     /// <param name="column">From 0.</param>
@@ -82,6 +89,21 @@ public sealed class Picture
         return at;
     }
 
+    /// <summary>Writes a text over the whole width, broken at spaces.</summary>
+    /// <param name="row">Its first row, from 0.</param>
+    /// <param name="text">The text.</param>
+    /// <param name="ink">Its ink.</param>
+    /// <returns>The row below it.</returns>
+    public int PutWrapped(int row, string text, Ink ink = Ink.Plain)
+    {
+        foreach (string line in Wrap(text, Math.Max(20, Width)))
+        {
+            Put(0, row++, line, ink);
+        }
+
+        return row;
+    }
+
     /// <summary>Writes a text in a column that only wide windows have.</summary>
     /// <param name="column">From 0; beyond the edge nothing is written.</param>
     /// <param name="row">From 0.</param>
@@ -93,6 +115,33 @@ public sealed class Picture
         {
             Put(column, row, text, ink);
         }
+    }
+
+    /// <summary>Leaves room for a list, which the library draws.</summary>
+    /// <param name="row">Its first row, from 0.</param>
+    /// <param name="height">The rows it may take at most, headings included.</param>
+    /// <param name="count">Rows of the list.</param>
+    /// <param name="place">Where one is in it.</param>
+    /// <param name="columns">Its columns for so many columns of the window; one fewer where a bar has to stand beside it.</param>
+    /// <param name="width">The columns it may take at most.</param>
+    /// <returns>The row below it.</returns>
+    public int PutList(
+        int row,
+        int height,
+        int count,
+        ListPlace place,
+        Func<int, IReadOnlyList<ListColumn>> columns,
+        int width = int.MaxValue
+    )
+    {
+        int wide = Math.Min(width, Width);
+        IReadOnlyList<ListColumn> all = columns(wide);
+        int headings = all.Any(column => column.Heading.Length > 0) ? 1 : 0;
+        int rows = Math.Max(1, height - headings);
+        place.Show(count, rows);
+        int used = headings + Math.Min(count, rows);
+        List = new(new Rectangle(0, row, wide, used), count > rows ? columns(wide - 1) : all, place);
+        return row + used;
     }
 
     /// <summary>Writes what is being typed, with the mark of the cursor; of a long line its end is seen.</summary>
@@ -112,7 +161,9 @@ public sealed class Picture
             text = "…" + text[elements[Math.Min(2, elements.Length - 1)]..];
         }
 
-        return Put(column, row, text, Ink.Typed, room);
+        int end = Put(column, row, text, Ink.Typed, room);
+        Typed = end > column ? (column, row, end - column) : Typed;
+        return end;
     }
 
     /// <summary>Writes a text that ends before a column.</summary>
@@ -146,6 +197,13 @@ public sealed class Picture
     {
         overlaps.AddRange(other.overlaps);
         leftOut.AddRange(other.leftOut);
+        List = other.List is { } list
+            ? list with
+            {
+                At = new Rectangle(column + list.At.X, row + list.At.Y, list.At.Width, list.At.Height),
+            }
+            : List;
+        Typed = other.Typed is { } typed ? (column + typed.Column, row + typed.Row, typed.Width) : Typed;
         if (column + other.Width > Width || row + other.Height > Height)
         {
             leftOut.Add($"a part of a picture in row {row}, column {column}");
@@ -160,7 +218,7 @@ public sealed class Picture
         }
     }
 
-    /// <summary>Cuts a text to a number of columns; a cut one ends in an ellipsis.</summary>
+    /// <summary>Cuts a text to a number of columns; a cut one ends in an ellipsis, and no control character is left.</summary>
     /// <param name="text">The text.</param>
     /// <param name="room">Columns.</param>
     /// <returns>The text, or its beginning with an ellipsis.</returns>
@@ -168,7 +226,9 @@ public sealed class Picture
     {
         if (room <= 0 || ColumnsOf(text) <= room)
         {
-            return room <= 0 ? "" : text;
+            return room <= 0 ? ""
+                : IsPlain(text) ? text
+                : string.Concat(Elements(text));
         }
 
         StringBuilder cut = new();

@@ -1,7 +1,7 @@
 namespace ToolWear.Screens.Drawing;
 
 /// <summary>How far something is, in a row of signs that any font has.</summary>
-public static class ProgressBar
+internal static class ProgressBar
 {
     private const int Signs = 30;
 

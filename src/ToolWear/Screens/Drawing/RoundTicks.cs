@@ -3,7 +3,7 @@ using System.Globalization;
 namespace ToolWear.Screens.Drawing;
 
 /// <summary>Round numbers along an axis: 1, 2 or 5 times a power of ten apart.</summary>
-public static class RoundTicks
+internal static class RoundTicks
 {
     /// <summary>The ticks inside a range.</summary>
     /// <param name="from">The lower end.</param>

@@ -17,7 +17,7 @@ namespace ToolWear.Screens.Eyes;
 /// <summary>A row of the list: an eye or a handle.</summary>
 /// <param name="Eye">The eye; null for a handle.</param>
 /// <param name="Handle">The handle; null for an eye.</param>
-public sealed record EyeOrHandle(EyeDescribed? Eye, HandleDescribed? Handle)
+internal sealed record EyeOrHandle(EyeDescribed? Eye, HandleDescribed? Handle)
 {
     /// <summary>What tells it from all others.</summary>
     public string Key => Eye is { } eye ? "e" + eye.Name : "h" + Handle!.Name;
@@ -30,7 +30,7 @@ public sealed record EyeOrHandle(EyeDescribed? Eye, HandleDescribed? Handle)
 /// <param name="Facts">Short lines that stand beside the drawing.</param>
 /// <param name="Outlines">The sections, the eye's first, each with how far it lies towards the nose.</param>
 /// <param name="Told">Lines below, each with its ink.</param>
-public sealed record EyePage(
+internal sealed record EyePage(
     ImmutableArray<string> Facts,
     ImmutableArray<(Section Section, double ShiftMm)> Outlines,
     ImmutableArray<(string Line, Ink Ink)> Told

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Wear;
+using ToolWear.Keys;
 using ToolWear.Screens.Drawing;
 using ToolWear.Screens.Guided;
 
@@ -8,9 +9,8 @@ namespace ToolWear.Screens.Eyes;
 
 /// <summary>The eyes of the shop and the handles that go into them.</summary>
 /// <param name="host">Where it is shown.</param>
-public sealed class EyesScreen(Host host) : GuidedScreen(host)
+internal sealed class EyesScreen(Host host) : GuidedScreen(host)
 {
-    private readonly ListPlace place = new();
     private int first;
     private int lines;
     private (ShopForecasts? Forecasts, Shop Shop, string Chosen, EyePage Page)? known;
@@ -32,7 +32,7 @@ public sealed class EyesScreen(Host host) : GuidedScreen(host)
         ];
 
     private EyeOrHandle? Chosen =>
-        Rows is { IsEmpty: false } rows ? rows[Math.Min(place.Chosen, rows.Length - 1)] : null;
+        Rows is { IsEmpty: false } rows ? rows[Math.Min(List.Chosen, rows.Length - 1)] : null;
 
     /// <inheritdoc />
     public override void Open()
@@ -45,7 +45,6 @@ public sealed class EyesScreen(Host host) : GuidedScreen(host)
     public override bool Has(Need need) =>
         need switch
         {
-            Need.Row => Entry is not null || Chosen is not null,
             Need.MorePages => Entry is null && lines > EyesText.RowsFor(Room),
             _ => base.Has(need),
         };
@@ -55,10 +54,6 @@ public sealed class EyesScreen(Host host) : GuidedScreen(host)
     {
         switch (act)
         {
-            case Act.Move:
-                place.Move(act, which, Rows.Length, Room);
-                first = 0;
-                break;
             case Act.Page:
                 int room = EyesText.RowsFor(Room);
                 first = Math.Clamp(first + (which == 0 ? -room : room), 0, Math.Max(0, lines - room));
@@ -81,26 +76,26 @@ public sealed class EyesScreen(Host host) : GuidedScreen(host)
             case Act.GoSeries:
                 Begin(new EyeSheet(Sitting, null, Chosen!.Handle));
                 break;
-            case Act.GoBars:
-                Host.Go(act);
-                break;
             default:
-                Host.Go(Host.Home);
+                base.DoInList(act, which);
                 break;
         }
     }
 
     /// <inheritdoc />
+    public override void Moved() => first = 0;
+
+    /// <inheritdoc />
     protected override void ComposeList(Picture body)
     {
-        place.Choose(place.Chosen, Rows.Length);
+        List.Choose(List.Chosen, Rows.Length);
         if (Chosen is not { } chosen)
         {
             body.Put(0, 0, Words.NoEyes, Ink.Quiet);
             return;
         }
 
-        lines = EyesText.Draw(body, Rows, place, PageOf(chosen), first, Host.HasBraille, Sitting.Units);
+        lines = EyesText.Draw(body, Rows, List, PageOf(chosen), first, Host.HasBraille, Sitting.Units);
     }
 
     /// <inheritdoc />
@@ -131,7 +126,7 @@ public sealed class EyesScreen(Host host) : GuidedScreen(host)
     }
 
     private void Choose(Func<EyeOrHandle, bool> isIt) =>
-        place.Choose(Rows.ToList().FindIndex(row => isIt(row)), Rows.Length);
+        List.Choose(Rows.ToList().FindIndex(row => isIt(row)), Rows.Length);
 
     private void GoSeries(string eye)
     {

@@ -5,7 +5,7 @@ using ToolWear.Screens.Drawing;
 namespace ToolWear.Screens.Eyes;
 
 /// <summary>The text of the eyes and handles: the list to the left, the chosen one to the right, the caution below.</summary>
-public static class EyesText
+internal static class EyesText
 {
     private const int Left = 15;
     private const int FactsWide = 36;
@@ -50,15 +50,16 @@ public static class EyesText
 
     private static void DrawList(Picture body, ImmutableArray<EyeOrHandle> rows, ListPlace place, int room)
     {
-        int first = place.Show(rows.Length, room);
-        for (int i = first; i < Math.Min(rows.Length, first + room); i++)
-        {
-            int y = i - first;
-            bool isChosen = i == place.Chosen;
-            string name = rows[i].Eye is null ? Words.HandleRow(rows[i].Name) : Words.EyeRow(rows[i].Name);
-            body.Put(0, y, isChosen ? ">" : "", Ink.Strong);
-            body.Put(1, y, name, isChosen ? Ink.Chosen : Ink.Plain, Left - 2);
-        }
+        string NameOf(int row) =>
+            rows[row].Eye is null ? Words.HandleRow(rows[row].Name) : Words.EyeRow(rows[row].Name);
+        body.PutList(
+            0,
+            room,
+            rows.Length,
+            place,
+            width => [ListColumn.Mark(place), new("", width - 2, NameOf)],
+            width: Left - 1
+        );
     }
 
     private static int DrawPage(Picture body, EyePage page, int first, int room, bool hasBraille)

@@ -1,3 +1,4 @@
+using ToolWear.Keys;
 using ToolWear.Screens.Drawing;
 using ToolWear.Storage.Csv;
 
@@ -5,7 +6,7 @@ namespace ToolWear.Screens.FirstStart;
 
 /// <summary>What a smith sees whose shop is empty.</summary>
 /// <param name="host">Where it is shown.</param>
-public sealed class FirstStartScreen(Host host) : Screen(host)
+internal sealed class FirstStartScreen(Host host) : Screen(host)
 {
     private TypedLine? path;
 

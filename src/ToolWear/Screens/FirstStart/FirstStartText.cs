@@ -1,9 +1,10 @@
+using ToolWear.Keys;
 using ToolWear.Screens.Drawing;
 
 namespace ToolWear.Screens.FirstStart;
 
 /// <summary>The text of the first start.</summary>
-public static class FirstStartText
+internal static class FirstStartText
 {
     /// <summary>Draws it.</summary>
     /// <param name="body">Where to.</param>
@@ -24,7 +25,7 @@ public static class FirstStartText
         }
 
         y++;
-        foreach (KeyRow row in Keys.Of(ScreenName.FirstStart).Where(row => row.Where is not null))
+        foreach (KeyRow row in KeyTable.Of(ScreenName.FirstStart).Where(row => row.Where is not null))
         {
             if (row.Act != Act.Back && row.Act != Act.Enter)
             {

@@ -4,7 +4,7 @@ using ToolWear.Screens.Drawing;
 namespace ToolWear.Screens.ForgeList;
 
 /// <summary>The text of two forge lists side by side: as things are, and as they would be.</summary>
-public static class BothText
+internal static class BothText
 {
     private const int What = 2;
     private const int Least = 24;

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using ToolWear.Core.Planning;
 using ToolWear.Core.Shops;
+using ToolWear.Keys;
 using ToolWear.Screens.Drawing;
 using ToolWear.Screens.Guided;
 
@@ -8,15 +9,13 @@ namespace ToolWear.Screens.ForgeList;
 
 /// <summary>What has to be forged for the open orders, and what would have to be if things were different.</summary>
 /// <param name="host">Where it is shown.</param>
-public sealed class ForgeListScreen(Host host) : Screen(host)
+internal sealed class ForgeListScreen(Host host) : Screen(host)
 {
-    private readonly ListPlace place = new();
     private ImmutableArray<Supposition> supposed = [];
     private SupposingSheet? asked;
     private Shop? wanted;
     private bool isFewer;
     private int first;
-    private int width = 80;
 
     /// <inheritdoc />
     public override ScreenName Name => ScreenName.ForgeList;
@@ -34,11 +33,11 @@ public sealed class ForgeListScreen(Host host) : Screen(host)
 
     private bool IsList => asked is null && supposed.IsEmpty && Now is not null;
 
-    private int Rows =>
-        Now is { } list ? ForgeListText.RowsFor(width, Room, list, Sitting.Units, place.Chosen, isFewer) : 1;
+    /// <inheritdoc />
+    protected override int Count => IsList ? ForgeListText.Count(Now!) : 0;
 
     private ForgeBatch? Chosen =>
-        Now is { } list && place.Chosen < list.Batches.Length ? list.Batches[place.Chosen] : null;
+        Now is { } list && List.Chosen < list.Batches.Length ? list.Batches[List.Chosen] : null;
 
     /// <inheritdoc />
     public override void Open()
@@ -54,9 +53,7 @@ public sealed class ForgeListScreen(Host host) : Screen(host)
         {
             Need.Row => IsList && Chosen is not null,
             Need.Choice => asked?.Guided.HasChoice ?? (IsList || Has(Need.MorePages)),
-            Need.MorePages => IsList
-                ? ForgeListText.Count(Now!) > Rows
-                : Both is { } both && both.Places.Length > BothText.RowsFor(Room),
+            Need.MorePages => IsList ? base.Has(need) : Both is { } both && both.Places.Length > BothText.RowsFor(Room),
             Need.Orders => asked is null && Now is { Calendar.Orders.IsEmpty: false },
             Need.Working => Sitting.Plans.IsBehind || (!supposed.IsEmpty && Sitting.Supposed.IsBehind),
             Need.Recorded => asked?.Guided.At > 0 || base.Has(need),
@@ -65,7 +62,7 @@ public sealed class ForgeListScreen(Host host) : Screen(host)
 
     /// <inheritdoc />
     public override string WordsOf(KeyRow row) =>
-        asked is null ? base.WordsOf(row) : Words.GuidedKey(row, base.WordsOf(row));
+        asked is null ? base.WordsOf(row) : KeyWords.GuidedKey(row, base.WordsOf(row));
 
     /// <inheritdoc />
     public override void Do(Act act, int which)
@@ -78,10 +75,6 @@ public sealed class ForgeListScreen(Host host) : Screen(host)
             case Act.Move or Act.Page when !supposed.IsEmpty:
                 int step = act == Act.Page ? BothText.RowsFor(Room) : 1;
                 first += which == 0 ? -step : step;
-                break;
-            case Act.Move or Act.Page:
-                isFewer = false;
-                place.Move(act, which, ForgeListText.Count(Now!), Rows);
                 break;
             case Act.Fewer:
                 isFewer = Chosen is not null && !isFewer;
@@ -96,13 +89,21 @@ public sealed class ForgeListScreen(Host host) : Screen(host)
                 Sitting.Plans.Stop();
                 Sitting.Supposed.Stop();
                 break;
-            case Act.Back:
-                GoBack();
+            case Act.Back when asked is not null:
+                asked = null;
+                break;
+            case Act.Back when !supposed.IsEmpty:
+                supposed = [];
+                first = 0;
                 break;
             default:
+                base.Do(act, which);
                 break;
         }
     }
+
+    /// <inheritdoc />
+    public override void Moved() => isFewer = false;
 
     /// <inheritdoc />
     public override bool StepBack() => asked?.Guided.Back() == true;
@@ -110,7 +111,6 @@ public sealed class ForgeListScreen(Host host) : Screen(host)
     /// <inheritdoc />
     public override void Compose(Picture body)
     {
-        width = body.Width;
         Want();
         Beside<Core.Planning.ForgeList> working =
             !supposed.IsEmpty && !Sitting.Plans.IsBehind ? Sitting.Supposed : Sitting.Plans;
@@ -125,7 +125,7 @@ public sealed class ForgeListScreen(Host host) : Screen(host)
         }
         else if (IsList)
         {
-            ForgeListText.Draw(body, Now!, Sitting.Units, place, isFewer);
+            ForgeListText.Draw(body, Now!, Sitting.Units, List, isFewer);
         }
         else if (working.IsStopped)
         {
@@ -139,23 +139,6 @@ public sealed class ForgeListScreen(Host host) : Screen(host)
 
     private static Core.Planning.ForgeList? Made(Beside<Core.Planning.ForgeList> plans) =>
         plans.IsBehind || plans.IsStopped ? null : plans.Latest;
-
-    private void GoBack()
-    {
-        if (asked is not null)
-        {
-            asked = null;
-        }
-        else if (!supposed.IsEmpty)
-        {
-            supposed = [];
-            first = 0;
-        }
-        else
-        {
-            Host.Go(Host.Home);
-        }
-    }
 
     private void Suppose(SupposingSheet sheet)
     {

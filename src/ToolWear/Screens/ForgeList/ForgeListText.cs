@@ -7,39 +7,14 @@ using ToolWear.Screens.Drawing;
 namespace ToolWear.Screens.ForgeList;
 
 /// <summary>The text of the forge list: a row a batch, then the cut list and what to mind; details of the chosen row.</summary>
-public static class ForgeListText
+internal static class ForgeListText
 {
-    private const int Day = 2;
-    private const int NumberEnd = 21;
-    private const int What = 23;
-    private const int Size = 42;
-    private const int SteelAt = 55;
-    private const int CostEnd = 69;
-    private const int FewerEnd = 79;
-    private const int Bar = 82;
     private const int Least = 4;
 
     /// <summary>How many rows there are: the batches, the cut list, what to mind.</summary>
     /// <param name="list">The list.</param>
     /// <returns>Rows.</returns>
     public static int Count(Core.Planning.ForgeList list) => list.Batches.Length + 2;
-
-    /// <summary>How many rows fit beside the details of one.</summary>
-    /// <param name="width">Columns.</param>
-    /// <param name="room">Rows of the body.</param>
-    /// <param name="list">The list.</param>
-    /// <param name="units">The unit for people.</param>
-    /// <param name="chosen">The row whose details are shown.</param>
-    /// <param name="isFewer">Whether they are those of one fewer.</param>
-    /// <returns>Rows, at least one.</returns>
-    public static int RowsFor(
-        int width,
-        int room,
-        Core.Planning.ForgeList list,
-        LengthUnit units,
-        int chosen,
-        bool isFewer
-    ) => Math.Max(Math.Min(Least, Math.Max(1, room)), room - 2 - Details(width, list, units, chosen, isFewer).Length);
 
     /// <summary>Draws the list.</summary>
     /// <param name="body">Where to.</param>
@@ -51,68 +26,56 @@ public static class ForgeListText
     {
         int count = Count(list);
         place.Choose(place.Chosen, count);
-        int rows = RowsFor(body.Width, body.Height, list, units, place.Chosen, isFewer);
-        int first = place.Show(count, rows);
-        DrawHeadings(body);
-        for (int i = first; i < Math.Min(count, first + rows); i++)
+        (string Line, Ink Ink)[] below = Details(body.Width, list, units, place.Chosen, isFewer);
+        int height = Math.Max(Math.Min(1 + Least, body.Height), body.Height - 1 - below.Length);
+        int y = body.PutList(0, height, count, place, width => Columns(list, units, place, width));
+        foreach ((string line, Ink ink) in below)
         {
-            int y = 1 + i - first;
-            body.Put(0, y, i == place.Chosen ? ">" : "", Ink.Strong);
-            if (i < list.Batches.Length)
-            {
-                DrawBatch(body, y, list.Batches[i], units);
-            }
-            else
-            {
-                body.Put(Day, y, i == list.Batches.Length ? Words.CutListRow : Words.MindRow, Ink.Strong);
-            }
-
-            if (i == place.Chosen)
-            {
-                body.Tint(y, Ink.Chosen);
-            }
-        }
-
-        int at = 2 + Math.Min(rows, count);
-        foreach ((string line, Ink ink) in Details(body.Width, list, units, place.Chosen, isFewer))
-        {
-            body.Put(0, at++, line, ink);
+            body.Put(0, ++y, line, ink);
         }
     }
 
-    private static void DrawHeadings(Picture body)
+    private static IReadOnlyList<ListColumn> Columns(
+        Core.Planning.ForgeList list,
+        LengthUnit units,
+        ListPlace place,
+        int width
+    )
     {
-        body.Put(Day, 0, "Forge by", Ink.Strong);
-        body.PutRight(NumberEnd, 0, "No", Ink.Strong);
-        body.Put(What, 0, "What", Ink.Strong);
-        body.Put(Size, 0, "Size", Ink.Strong);
-        body.Put(SteelAt, 0, "Steel", Ink.Strong);
-        body.PutRight(CostEnd, 0, "Cost", Ink.Strong);
-        body.PutRight(FewerEnd, 0, "One less", Ink.Strong);
-        body.PutIfWide(Bar, 0, "From", Ink.Strong);
+        // behind the batches stand the cut list and what to mind
+        Func<int, string> Of(Func<ForgeBatch, string> of, int last = -1) =>
+            row =>
+                row < list.Batches.Length ? of(list.Batches[row])
+                : row == last ? Words.CutListRow
+                : last >= 0 ? Words.MindRow
+                : "";
+        Ink Strong(int row) => Ink.Strong;
+        return
+        [
+            ListColumn.Mark(place),
+            new("Forge by", 14, Of(batch => Words.Weekday(batch.ForgeBy), list.Batches.Length)),
+            new("", 1, Of(batch => batch.IsLate ? "!" : ""), _ => Ink.Warn),
+            new("No", 3, Of(batch => batch.Number.ToString(CultureInfo.InvariantCulture)), Strong, IsRight: true),
+            new("What", 18, Of(batch => Shortened.In(batch.Tools.ToString(), 18)), Strong),
+            new("Size", 12, Of(batch => Words.BatchSizes(batch, units))),
+            new("Steel", 8, Of(batch => batch.Series?.Steel ?? "-")),
+            new(
+                "Cost",
+                5,
+                Of(batch => batch.TotalCost?.ToString("0", CultureInfo.InvariantCulture) ?? "-"),
+                IsRight: true
+            ),
+            new("One less", 9, Of(batch => Words.Percent(batch.SureWithOneFewer)), IsRight: true),
+            .. width < 90
+                ? Array.Empty<ListColumn>()
+                : [new("From", width - 80, Of(batch => From(batch, units)), _ => Ink.Quiet)],
+        ];
     }
 
-    private static void DrawBatch(Picture body, int y, ForgeBatch batch, LengthUnit units)
-    {
-        body.Put(Day, y, Words.Weekday(batch.ForgeBy), Ink.Plain);
-        body.Put(Day + 14, y, batch.IsLate ? "!" : "", Ink.Warn);
-        body.PutRight(NumberEnd, y, batch.Number.ToString(CultureInfo.InvariantCulture), Ink.Strong, 3);
-        body.Put(What, y, Shortened.In(batch.Tools.ToString(), Size - What - 1), Ink.Strong);
-        body.Put(Size, y, Words.BatchSizes(batch, units), Ink.Plain, SteelAt - Size - 1);
-        body.Put(SteelAt, y, batch.Series?.Steel ?? "-", Ink.Plain, CostEnd - SteelAt - 6);
-        body.PutRight(CostEnd, y, batch.TotalCost?.ToString("0", CultureInfo.InvariantCulture) ?? "-", Ink.Plain, 6);
-        body.PutRight(FewerEnd, y, Words.Percent(batch.SureWithOneFewer), Ink.Plain, 9);
-        string cuts = Words.CutsOf(batch.Stock, units);
-        string? buy = Words.BuyOf(batch.Stock, units);
-        body.PutIfWide(
-            Bar,
-            y,
-            cuts.Length > 0 ? cuts
-                : buy is null ? "-"
-                : $"buy {buy}",
-            Ink.Quiet
-        );
-    }
+    private static string From(ForgeBatch batch, LengthUnit units) =>
+        Words.CutsOf(batch.Stock, units) is { Length: > 0 } cuts ? cuts
+        : Words.BuyOf(batch.Stock, units) is { } buy ? $"buy {buy}"
+        : "-";
 
     private static (string Line, Ink Ink)[] Details(
         int width,

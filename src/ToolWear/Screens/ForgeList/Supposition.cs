@@ -4,6 +4,7 @@ using ToolWear.Core.Ledger;
 using ToolWear.Core.Planning;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
+using ToolWear.Keys;
 using ToolWear.Screens.Guided;
 
 namespace ToolWear.Screens.ForgeList;
@@ -11,12 +12,12 @@ namespace ToolWear.Screens.ForgeList;
 /// <summary>Something that is supposed while the plan is looked at.</summary>
 /// <param name="Entry">The entry that it would be.</param>
 /// <param name="Words">What it is, in words.</param>
-public sealed record Supposition(LedgerEntry Entry, string Words);
+internal sealed record Supposition(LedgerEntry Entry, string Words);
 
 /// <summary>Asks what to suppose.</summary>
 /// <param name="Act">What is asked for: another certainty, more heads, a tool lost.</param>
 /// <param name="Guided">The questions.</param>
-public sealed record SupposingSheet(Act Act, GuidedLine Guided)
+internal sealed record SupposingSheet(Act Act, GuidedLine Guided)
 {
     /// <summary>Begins to ask.</summary>
     /// <param name="act">What for.</param>

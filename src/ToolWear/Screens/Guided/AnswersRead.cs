@@ -4,7 +4,7 @@ namespace ToolWear.Screens.Guided;
 
 /// <summary>Reads the answers of a guided entry; the first that is wrong is kept.</summary>
 /// <param name="guided">The entry.</param>
-public sealed class AnswersRead(GuidedLine guided)
+internal sealed class AnswersRead(GuidedLine guided)
 {
     /// <summary>The question that was answered wrongly and why; null while none was.</summary>
     public (int At, string Why)? Refusal { get; private set; }

@@ -2,7 +2,7 @@ namespace ToolWear.Screens.Guided;
 
 /// <summary>Something that is entered question by question.</summary>
 /// <param name="guided">Its questions.</param>
-public abstract class GuidedEntry(GuidedLine guided)
+internal abstract class GuidedEntry(GuidedLine guided)
 {
     /// <summary>The questions and answers.</summary>
     public GuidedLine Guided => guided;

@@ -6,11 +6,11 @@ namespace ToolWear.Screens.Guided;
 /// <param name="Name">What is asked, in a word or two.</param>
 /// <param name="Meaning">A sentence that says what is wanted.</param>
 /// <param name="Choices">The words to choose from; none where anything can be answered.</param>
-public sealed record Question(string Name, string Meaning, ImmutableArray<string> Choices);
+internal sealed record Question(string Name, string Meaning, ImmutableArray<string> Choices);
 
 /// <summary>Answers questions one after another on one typed line.</summary>
 /// <param name="questions">The questions in their order, at least one.</param>
-public sealed class GuidedLine(ImmutableArray<Question> questions)
+internal sealed class GuidedLine(ImmutableArray<Question> questions)
 {
     private readonly string[] answers = [.. questions.Select(_ => "")];
 

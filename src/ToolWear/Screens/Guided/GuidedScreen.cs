@@ -1,10 +1,11 @@
+using ToolWear.Keys;
 using ToolWear.Screens.Drawing;
 
 namespace ToolWear.Screens.Guided;
 
 /// <summary>A screen on which things can be entered question by question; else it shows a list.</summary>
 /// <param name="host">Where it is shown.</param>
-public abstract class GuidedScreen(Host host) : Screen(host)
+internal abstract class GuidedScreen(Host host) : Screen(host)
 {
     /// <inheritdoc />
     public sealed override string Heading => Entry?.Heading ?? ListHeading;
@@ -14,9 +15,6 @@ public abstract class GuidedScreen(Host host) : Screen(host)
 
     /// <summary>What is being entered; null where nothing is.</summary>
     protected GuidedEntry? Entry { get; private set; }
-
-    /// <summary>How many rows the list has.</summary>
-    protected abstract int Count { get; }
 
     /// <summary>What stands over the list.</summary>
     protected abstract string ListHeading { get; }
@@ -29,15 +27,17 @@ public abstract class GuidedScreen(Host host) : Screen(host)
         need switch
         {
             Need.Recorded => Entry?.Guided.At > 0 || base.Has(need),
-            Need.Choice => Entry?.Guided.HasChoice ?? Count > 1,
+            Need.Choice => Entry?.Guided.HasChoice ?? base.Has(need),
+            Need.Row => Entry is not null || base.Has(need),
+            Need.MorePages => Entry is null && base.Has(need),
             _ => base.Has(need),
         };
 
     /// <inheritdoc />
     public override string WordsOf(KeyRow row) =>
         Entry is null ? base.WordsOf(row)
-        : row.Act == Act.TakeBack && Entry.Guided.At > 0 ? Words.OneBack
-        : Words.GuidedKey(row, base.WordsOf(row));
+        : row.Act == Act.TakeBack && Entry.Guided.At > 0 ? KeyWords.OneBack
+        : KeyWords.GuidedKey(row, base.WordsOf(row));
 
     /// <inheritdoc />
     public sealed override void Do(Act act, int which)
@@ -87,7 +87,7 @@ public abstract class GuidedScreen(Host host) : Screen(host)
     /// <summary>Does what a key says while nothing is being entered.</summary>
     /// <param name="act">What to do.</param>
     /// <param name="which">Which of the row's keys it was, from 0.</param>
-    protected abstract void DoInList(Act act, int which);
+    protected virtual void DoInList(Act act, int which) => base.Do(act, which);
 
     /// <summary>Draws the list.</summary>
     /// <param name="body">Where to.</param>

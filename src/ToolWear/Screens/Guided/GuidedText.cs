@@ -3,7 +3,7 @@ using ToolWear.Screens.Drawing;
 namespace ToolWear.Screens.Guided;
 
 /// <summary>The text of a guided entry: a row a question, and below what is wanted of the open one.</summary>
-public static class GuidedText
+internal static class GuidedText
 {
     private const int Answer = 20;
 

@@ -3,13 +3,14 @@ using ToolWear.Core.Deeds;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Shops;
+using ToolWear.Keys;
 using ToolWear.Screens.Drawing;
 
 namespace ToolWear.Screens.Hammer;
 
 /// <summary>The tally at the hammer.</summary>
 /// <param name="host">Where it is shown.</param>
-public sealed class HammerScreen(Host host) : Screen(host)
+internal sealed class HammerScreen(Host host) : Screen(host)
 {
     /// <summary>How many stages have a key.</summary>
     public const int MostStages = 6;
@@ -26,7 +27,8 @@ public sealed class HammerScreen(Host host) : Screen(host)
 
     /// <inheritdoc />
     public override IEnumerable<KeyRow> KeyRows =>
-        Keys.Of(Name)
+        KeyTable
+            .Of(Name)
             .Select(row =>
                 row.Act == Act.Pedal && Pedal.KeyOf(Sitting.Shop) is { } key
                     ? row with

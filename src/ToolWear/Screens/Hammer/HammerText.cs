@@ -10,7 +10,7 @@ using ToolWear.Screens.Drawing;
 namespace ToolWear.Screens.Hammer;
 
 /// <summary>The text and the large figures of the tally.</summary>
-public static class HammerText
+internal static class HammerText
 {
     /// <summary>Draws the tally.</summary>
     /// <param name="body">Where to.</param>

@@ -10,11 +10,11 @@ namespace ToolWear.Screens.Hammer;
 /// <param name="What">What it is and what it does: "rough, cheeks".</param>
 /// <param name="Heats">Heats of this session.</param>
 /// <param name="More">How many more it should do today, null where nobody can say.</param>
-public sealed record PanelFacts(string Mark, string What, string Heats, int? More);
+internal sealed record PanelFacts(string Mark, string What, string Heats, int? More);
 
 /// <summary>The tools at the hammer side by side, each with its figure as large as the window allows.</summary>
 /// <remarks>The figure comes first: what is said of the tool stands where the figure leaves room.</remarks>
-public static class Panels
+internal static class Panels
 {
     private const int Narrow = 60;
     private const int LeastBeside = 8;

@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
 using ToolWear.Core.Wear;
+using ToolWear.Keys;
+using ToolWear.Results;
 using ToolWear.Results.Tools;
 using ToolWear.Screens.Drawing;
 
@@ -7,7 +9,7 @@ namespace ToolWear.Screens.HandOver;
 
 /// <summary>What a helper is handed for tonight's pattern, for the screen as for the sheet.</summary>
 /// <param name="host">Where it is shown.</param>
-public sealed class HandOverScreen(Host host) : Screen(host)
+internal sealed class HandOverScreen(Host host) : Screen(host)
 {
     private (ShopForecasts Forecasts, string Pattern, ImmutableArray<HandOverStep> Steps)? known;
     private ScreenName from = ScreenName.Choosing;

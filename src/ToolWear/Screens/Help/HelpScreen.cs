@@ -1,10 +1,11 @@
+using ToolWear.Keys;
 using ToolWear.Screens.Drawing;
 
 namespace ToolWear.Screens.Help;
 
 /// <summary>The keys of the screen before, and what it is for.</summary>
 /// <param name="host">Where it is shown.</param>
-public sealed class HelpScreen(Host host) : Screen(host)
+internal sealed class HelpScreen(Host host) : Screen(host)
 {
     private ScreenName of = ScreenName.ToolRack;
     private int first;

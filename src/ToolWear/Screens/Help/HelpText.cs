@@ -1,9 +1,10 @@
+using ToolWear.Keys;
 using ToolWear.Screens.Drawing;
 
 namespace ToolWear.Screens.Help;
 
 /// <summary>The text of help, from the table of keys.</summary>
-public static class HelpText
+internal static class HelpText
 {
     private const int KeyColumns = 11;
 
@@ -33,20 +34,20 @@ public static class HelpText
         }
 
         yield return ("", "");
-        foreach (KeyRow row in Keys.Of(screen))
+        foreach (KeyRow row in KeyTable.Of(screen))
         {
             string[] text = [.. Picture.Wrap(row.Does, Math.Max(10, width - KeyColumns))];
-            yield return (row.Shown + (row.Records ? Words.RecordsMark : ""), text[0]);
+            yield return (row.Shown + (row.Records ? KeyWords.RecordsMark : ""), text[0]);
             foreach (string more in text.Skip(1))
             {
                 yield return ("", " " + more);
             }
         }
 
-        if (Keys.Of(screen).Any(row => row.Records && row.Where is not null))
+        if (KeyTable.Of(screen).Any(row => row.Records && row.Where is not null))
         {
             yield return ("", "");
-            foreach (string line in Picture.Wrap(Words.RecordsLegend, Math.Max(10, width)))
+            foreach (string line in Picture.Wrap(KeyWords.RecordsLegend, Math.Max(10, width)))
             {
                 yield return ("", line);
             }

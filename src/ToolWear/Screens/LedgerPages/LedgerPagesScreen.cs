@@ -1,15 +1,15 @@
 using System.Collections.Immutable;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Shops;
+using ToolWear.Keys;
 using ToolWear.Screens.Drawing;
 
 namespace ToolWear.Screens.LedgerPages;
 
 /// <summary>Every entry; finding and crossing out.</summary>
 /// <param name="host">Where it is shown.</param>
-public sealed class LedgerPagesScreen(Host host) : Screen(host)
+internal sealed class LedgerPagesScreen(Host host) : Screen(host)
 {
-    private readonly ListPlace place = new();
     private TypedLine? why;
     private TypedLine? search;
     private string words = "";
@@ -43,28 +43,18 @@ public sealed class LedgerPagesScreen(Host host) : Screen(host)
     {
         words = "";
         why = search = null;
-        place.Choose(0, 1);
+        List.Choose(0, 1);
     }
 
+    // while a reason is typed, the chosen entry stays the one it is for
     /// <inheritdoc />
-    public override bool Has(Need need) =>
-        need switch
-        {
-            // while a reason is typed, the chosen entry stays the one it is for
-            Need.Row => why is null && !Entries.IsEmpty,
-            Need.Choice => why is null && Entries.Length > 1,
-            Need.MorePages => why is null && Entries.Length > LedgerPagesText.RowsFor(Room),
-            _ => base.Has(need),
-        };
+    protected override int Count => why is null ? Entries.Length : 0;
 
     /// <inheritdoc />
     public override void Do(Act act, int which)
     {
         switch (act)
         {
-            case Act.Move or Act.Page:
-                place.Move(act, which, Entries.Length, LedgerPagesText.RowsFor(Room));
-                break;
             case Act.CrossOut:
                 why = new TypedLine();
                 why.Offer(Words.UsualWhy);
@@ -83,10 +73,8 @@ public sealed class LedgerPagesScreen(Host host) : Screen(host)
                 words = why is null ? "" : words;
                 why = search = null;
                 break;
-            case Act.Back:
-                Host.Go(Host.Home);
-                break;
             default:
+                base.Do(act, which);
                 break;
         }
     }
@@ -98,14 +86,14 @@ public sealed class LedgerPagesScreen(Host host) : Screen(host)
             why is not null ? (IsCrossedOut ? Words.WhyCountAgain : Words.WhyCrossOut)
             : search is not null ? Words.Find
             : "";
-        LedgerPagesText.Draw(body, Sitting.Shop, Entries, place, prompt, Line?.Text ?? "");
+        LedgerPagesText.Draw(body, Sitting.Shop, Entries, List, prompt, Line?.Text ?? "");
     }
 
-    private bool IsCrossedOut => Sitting.Shop.CrossedOut.ContainsKey(Entries[place.Chosen].Number);
+    private bool IsCrossedOut => Sitting.Shop.CrossedOut.ContainsKey(Entries[List.Chosen].Number);
 
     private void CrossOut(string reason)
     {
-        long number = Entries[place.Chosen].Number;
+        long number = Entries[List.Chosen].Number;
         LedgerEntry turning = IsCrossedOut
             ? new EntryCountsAgain(number, reason)
             : Sitting.Shop.TakingBack(number, reason);

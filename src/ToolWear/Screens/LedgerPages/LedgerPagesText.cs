@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Shops;
 using ToolWear.Results.Tools;
@@ -7,13 +8,8 @@ using ToolWear.Screens.Drawing;
 namespace ToolWear.Screens.LedgerPages;
 
 /// <summary>The text of the ledger.</summary>
-public static class LedgerPagesText
+internal static class LedgerPagesText
 {
-    private const int NumberEnd = 6;
-    private const int Mark = 8;
-    private const int Tool = 10;
-    private const int What = 17;
-
     /// <summary>The entries that have all the words, the last first.</summary>
     /// <param name="shop">The shop.</param>
     /// <param name="words">Words with spaces between; empty for all entries.</param>
@@ -45,29 +41,21 @@ public static class LedgerPagesText
         string typed
     )
     {
-        int rows = RowsFor(body.Height);
-        int first = place.Show(entries.Length, rows);
-        for (int i = first; i < Math.Min(entries.Length, first + rows); i++)
-        {
-            int y = i - first;
-            Entered entered = entries[i];
-            bool isCrossed = shop.CrossedOut.ContainsKey(entered.Number);
-            Ink ink = isCrossed ? Ink.Quiet : Ink.Plain;
-            body.PutRight(
-                NumberEnd,
-                y,
-                entered.Number.ToString(System.Globalization.CultureInfo.InvariantCulture),
-                ink
-            );
-            body.Put(Mark, y, isCrossed ? "x" : "", Ink.Warn);
-            body.Put(Tool, y, Marks(entered), ink, What - Tool - 1);
-            body.Put(What, y, Said(shop, entered), ink);
-            if (i == place.Chosen)
-            {
-                body.Tint(y, Ink.Chosen);
-            }
-        }
-
+        bool IsCrossed(int row) => shop.CrossedOut.ContainsKey(entries[row].Number);
+        Ink InkOf(int row) => IsCrossed(row) ? Ink.Quiet : Ink.Plain;
+        body.PutList(
+            0,
+            body.Height - 1,
+            entries.Length,
+            place,
+            width =>
+                [
+                    new("", 6, row => entries[row].Number.ToString(CultureInfo.InvariantCulture), InkOf, IsRight: true),
+                    new("", 1, row => IsCrossed(row) ? "x" : "", _ => Ink.Warn),
+                    new("", 6, row => Marks(entries[row]), InkOf),
+                    new("", Math.Max(0, width - 16), row => Said(shop, entries[row]), InkOf),
+                ]
+        );
         if (entries.IsEmpty)
         {
             body.Put(0, 0, Words.NoEntries, Ink.Quiet);
@@ -79,11 +67,6 @@ public static class LedgerPagesText
             body.PutTyped(at + 1, body.Height - 1, typed);
         }
     }
-
-    /// <summary>How many entries fit.</summary>
-    /// <param name="room">Rows of the body.</param>
-    /// <returns>Rows, at least one.</returns>
-    public static int RowsFor(int room) => Math.Max(1, room - 1);
 
     private static string Line(Shop shop, Entered entered) =>
         $"{entered.Number} {Marks(entered)} {Said(shop, entered)}";

@@ -10,7 +10,7 @@ namespace ToolWear.Screens.Loans;
 
 /// <summary>A tool that is being lent.</summary>
 /// <param name="shop">The shop.</param>
-public sealed class LendSheet(Shop shop) : GuidedEntry(new GuidedLine(Questions(shop)))
+internal sealed class LendSheet(Shop shop) : GuidedEntry(new GuidedLine(Questions(shop)))
 {
     private const int Tool = 0;
     private const int To = 1;

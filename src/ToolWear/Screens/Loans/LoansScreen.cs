@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Shops;
+using ToolWear.Keys;
 using ToolWear.Screens.Drawing;
 using ToolWear.Screens.Guided;
 
@@ -8,10 +9,8 @@ namespace ToolWear.Screens.Loans;
 
 /// <summary>The tools that are lent out; one that comes back is looked over at once.</summary>
 /// <param name="host">Where it is shown.</param>
-public sealed class LoansScreen(Host host) : GuidedScreen(host)
+internal sealed class LoansScreen(Host host) : GuidedScreen(host)
 {
-    private readonly ListPlace place = new();
-
     // the tool that came back and is to be looked over
     private long? back;
 
@@ -37,8 +36,6 @@ public sealed class LoansScreen(Host host) : GuidedScreen(host)
     public override bool Has(Need need) =>
         need switch
         {
-            Need.Row => Entry is not null || Count > 0,
-            Need.MorePages => Entry is null && Count > LoansText.RowsFor(Room),
             Need.InHand => Entry is null && back is not null,
             Need.Tools => back is null && base.Has(need),
             _ => base.Has(need),
@@ -56,9 +53,6 @@ public sealed class LoansScreen(Host host) : GuidedScreen(host)
     {
         switch (act)
         {
-            case Act.Move or Act.Page:
-                place.Move(act, which, Count, LoansText.RowsFor(Room));
-                break;
             case Act.Add:
                 Begin(new LendSheet(Sitting.Shop));
                 break;
@@ -72,7 +66,7 @@ public sealed class LoansScreen(Host host) : GuidedScreen(host)
                 back = null;
                 break;
             default:
-                Host.Go(Host.Home);
+                base.DoInList(act, which);
                 break;
         }
     }
@@ -86,7 +80,7 @@ public sealed class LoansScreen(Host host) : GuidedScreen(host)
         }
         else
         {
-            LoansText.Draw(body, Loans, place);
+            LoansText.Draw(body, Loans, List);
         }
     }
 
@@ -95,8 +89,8 @@ public sealed class LoansScreen(Host host) : GuidedScreen(host)
 
     private void TakeBack()
     {
-        place.Choose(place.Chosen, Loans.Length);
-        ToolInShop tool = Loans[place.Chosen].Tool;
+        List.Choose(List.Chosen, Loans.Length);
+        ToolInShop tool = Loans[List.Chosen].Tool;
         if (Sitting.Record(new ToolTakenBack(tool.Mark, Sitting.Today, null)))
         {
             back = tool.Id;

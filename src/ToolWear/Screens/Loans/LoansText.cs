@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using ToolWear.Core.Shops;
-using ToolWear.Pens;
+using ToolWear.Results;
 using ToolWear.Results.Tools;
 using ToolWear.Screens.CaliperRound;
 using ToolWear.Screens.Drawing;
@@ -8,15 +8,10 @@ using ToolWear.Screens.Drawing;
 namespace ToolWear.Screens.Loans;
 
 /// <summary>The text of the loans.</summary>
-public static class LoansText
+internal static class LoansText
 {
-    // heading, empty row, two lines of what it means
-    private const int Around = 4;
-
-    /// <summary>How many loans fit.</summary>
-    /// <param name="room">Rows of the body.</param>
-    /// <returns>Rows, at least one.</returns>
-    public static int RowsFor(int room) => Math.Max(1, room - Around);
+    // empty row, two lines of what it means
+    private const int Below = 3;
 
     /// <summary>Draws the loans.</summary>
     /// <param name="body">Where to.</param>
@@ -31,25 +26,11 @@ public static class LoansText
         }
         else
         {
-            int rows = RowsFor(body.Height);
-            int first = place.Show(loans.Length, rows);
-            string[] lines = LoanTable.Columns.Over(loans).ToText(body.Width - 2).TrimEnd('\n').Split('\n');
-            body.Put(2, y++, lines[0], Ink.Strong);
-            for (int i = first; i < Math.Min(loans.Length, first + rows); i++, y++)
-            {
-                body.Put(0, y, i == place.Chosen ? ">" : "", Ink.Strong);
-                body.Put(2, y, lines[1 + i]);
-                if (i == place.Chosen)
-                {
-                    body.Tint(y, Ink.Chosen);
-                }
-            }
+            Table table = LoanTable.Columns.Over(loans);
+            y = body.PutList(0, body.Height - Below, loans.Length, place, width => table.Columns(place, width));
         }
 
-        foreach (string line in Picture.Wrap(Words.LoansLegend, Math.Max(10, body.Width)))
-        {
-            body.Put(0, ++y, line, Ink.Quiet);
-        }
+        body.PutWrapped(y + 1, Words.LoansLegend, Ink.Quiet);
     }
 
     /// <summary>Draws the question what was found on a tool that came back.</summary>

@@ -1,3 +1,4 @@
+using ToolWear.Keys;
 using ToolWear.Screens.Drawing;
 using ToolWear.Screens.Guided;
 using ToolWear.Screens.ToolTable;
@@ -6,7 +7,7 @@ namespace ToolWear.Screens.NewTool;
 
 /// <summary>One tool, question by question.</summary>
 /// <param name="host">Where it is shown.</param>
-public sealed class NewToolScreen(Host host)
+internal sealed class NewToolScreen(Host host)
     : SheetScreen(
         host,
         [

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Planning;
 using ToolWear.Core.Shops;
+using ToolWear.Keys;
 using ToolWear.Screens.Drawing;
 using ToolWear.Screens.Guided;
 
@@ -9,11 +10,9 @@ namespace ToolWear.Screens.Orders;
 
 /// <summary>The open orders: adding, changing, dropping.</summary>
 /// <param name="host">Where it is shown.</param>
-public sealed class OrdersScreen(Host host) : GuidedScreen(host)
+internal sealed class OrdersScreen(Host host) : GuidedScreen(host)
 {
-    private readonly ListPlace place = new();
     private (Shop Shop, DateOnly Day, OrderBook Book)? known;
-    private int width = 80;
 
     /// <inheritdoc />
     public override ScreenName Name => ScreenName.Orders;
@@ -39,27 +38,13 @@ public sealed class OrdersScreen(Host host) : GuidedScreen(host)
 
     private ImmutableArray<OrderOutlook> Orders => Book.Orders;
 
-    private OrderDescribed Chosen => Orders[Math.Clamp(place.Chosen, 0, Orders.Length - 1)].Order;
-
-    private int Rows => OrdersText.RowsFor(width, Room, Book, place.Chosen);
-
-    /// <inheritdoc />
-    public override bool Has(Need need) =>
-        need switch
-        {
-            Need.Row => Entry is not null || !Orders.IsEmpty,
-            Need.MorePages => Entry is null && !Orders.IsEmpty && Orders.Length > Rows,
-            _ => base.Has(need),
-        };
+    private OrderDescribed Chosen => Orders[Math.Clamp(List.Chosen, 0, Orders.Length - 1)].Order;
 
     /// <inheritdoc />
     protected override void DoInList(Act act, int which)
     {
         switch (act)
         {
-            case Act.Move or Act.Page:
-                place.Move(act, which, Orders.Length, Rows);
-                break;
             case Act.Add:
                 Begin(new OrderSheet(Sitting, null));
                 break;
@@ -72,27 +57,21 @@ public sealed class OrdersScreen(Host host) : GuidedScreen(host)
             case Act.Finish:
                 Settle(OrderState.Done, Words.OrderFinished(Chosen.Order));
                 break;
-            case Act.GoPatterns:
-                Host.Go(ScreenName.Patterns);
-                break;
             default:
-                Host.Go(Host.Home);
+                base.DoInList(act, which);
                 break;
         }
     }
 
     /// <inheritdoc />
-    protected override void ComposeList(Picture body)
-    {
-        width = body.Width;
-        OrdersText.Draw(body, Book, place, !Sitting.Shop.Patterns.IsEmpty);
-    }
+    protected override void ComposeList(Picture body) =>
+        OrdersText.Draw(body, Book, List, !Sitting.Shop.Patterns.IsEmpty);
 
     /// <inheritdoc />
     protected override void Entered(GuidedEntry entered)
     {
         OrderDescribed order = ((OrderSheet)entered).Made!;
-        place.Choose(Orders.ToList().FindIndex(each => each.Order == order), Orders.Length);
+        List.Choose(Orders.ToList().FindIndex(each => each.Order == order), Orders.Length);
         Sitting.Say(Words.OrderEntered(order.Order, order.Heads, order.Pattern, order.DueOn), Ink.Done);
     }
 

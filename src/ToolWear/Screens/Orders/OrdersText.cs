@@ -7,25 +7,8 @@ using ToolWear.Screens.Drawing;
 namespace ToolWear.Screens.Orders;
 
 /// <summary>The text of the open orders.</summary>
-public static class OrdersText
+internal static class OrdersText
 {
-    private const int Order = 2;
-    private const int Pattern = 20;
-    private const int HeadsEnd = 38;
-    private const int HeatsEnd = 45;
-    private const int Due = 47;
-    private const int Done = 64;
-    private const int Late = 82;
-
-    /// <summary>How many orders fit.</summary>
-    /// <param name="width">Columns.</param>
-    /// <param name="room">Rows of the body.</param>
-    /// <param name="book">The orders.</param>
-    /// <param name="chosen">The chosen one, from 0.</param>
-    /// <returns>Rows, at least one.</returns>
-    public static int RowsFor(int width, int room, OrderBook book, int chosen) =>
-        Math.Max(1, room - 2 - Below(width, book, chosen).Count());
-
     /// <summary>Draws the orders.</summary>
     /// <param name="body">Where to.</param>
     /// <param name="book">The orders.</param>
@@ -46,48 +29,34 @@ public static class OrdersText
         }
 
         place.Choose(place.Chosen, book.Orders.Length);
-        int rows = RowsFor(body.Width, body.Height, book, place.Chosen);
-        int first = place.Show(book.Orders.Length, rows);
+        (string Line, Ink Ink)[] below = [.. Below(body.Width, book, place.Chosen)];
         Table table = OrderTable.Columns.Over(book.Orders);
-        DrawHeadings(body, table.Columns);
-        for (int i = first; i < Math.Min(book.Orders.Length, first + rows); i++)
+        int height = body.Height - 1 - below.Length;
+        int y = body.PutList(0, height, book.Orders.Length, place, width => Columns(table, book, place, width));
+        foreach ((string line, Ink ink) in below)
         {
-            DrawOrder(body, 1 + i - first, table.Rows[i], book.Orders[i], isChosen: i == place.Chosen);
-        }
-
-        int y = 2 + Math.Min(rows, book.Orders.Length);
-        foreach ((string line, Ink ink) in Below(body.Width, book, place.Chosen))
-        {
-            body.Put(0, y++, line, ink);
+            body.Put(0, ++y, line, ink);
         }
     }
 
-    private static void DrawHeadings(Picture body, ImmutableArray<Column> columns)
+    private static IReadOnlyList<ListColumn> Columns(Table table, OrderBook book, ListPlace place, int width)
     {
-        body.Put(Order, 0, columns[0].Heading!, Ink.Strong);
-        body.Put(Pattern, 0, columns[1].Heading!, Ink.Strong);
-        body.PutRight(HeadsEnd, 0, columns[2].Heading!, Ink.Strong);
-        body.PutRight(HeatsEnd, 0, columns[3].Heading!, Ink.Strong);
-        body.Put(Due, 0, columns[5].Heading!, Ink.Strong);
-        body.Put(Done, 0, columns[6].Heading!, Ink.Strong);
-    }
-
-    private static void DrawOrder(Picture body, int y, ImmutableArray<Cell> cells, OrderOutlook order, bool isChosen)
-    {
-        Ink ink = order.HeadsLate > 0 ? Ink.Warn : Ink.Plain;
-        body.Put(0, y, isChosen ? ">" : "", Ink.Strong);
-        body.Put(Order, y, cells[0].Shown, Ink.Strong, Pattern - Order - 1);
-        body.Put(Pattern, y, cells[1].Shown, Ink.Plain, HeadsEnd - Pattern - 6);
-        body.PutRight(HeadsEnd, y, cells[2].Shown, Ink.Plain, 6);
-        body.PutRight(HeatsEnd, y, cells[3].Shown, Ink.Plain, 6);
-        body.Put(Due, y, cells[5].Shown, Ink.Plain, Done - Due - 2);
-        body.Put(Done - 2, y, order.HeadsLate > 0 ? "!" : "", Ink.Warn);
-        body.Put(Done, y, cells[6].Shown, ink, Late - Done - 2);
-        body.PutIfWide(Late, y, cells[7].Shown, ink);
-        if (isChosen)
-        {
-            body.Tint(y, Ink.Chosen);
-        }
+        ListColumn Of(int cell, int columns, Func<int, Ink>? ink = null, bool isRight = false) =>
+            new(table.Columns[cell].Heading!, columns, row => table.Rows[row][cell].Shown, ink, isRight);
+        bool IsLate(int row) => book.Orders[row].HeadsLate > 0;
+        Ink InkOf(int row) => IsLate(row) ? Ink.Warn : Ink.Plain;
+        return
+        [
+            ListColumn.Mark(place),
+            Of(0, 17, _ => Ink.Strong),
+            Of(1, 12),
+            Of(2, 5, isRight: true),
+            Of(3, 6, isRight: true),
+            Of(5, 14),
+            new("", 1, row => IsLate(row) ? "!" : "", _ => Ink.Warn),
+            Of(6, Math.Min(16, Math.Max(0, width - 63)), InkOf),
+            .. width < 90 ? Array.Empty<ListColumn>() : [Of(7, width - 79, InkOf)],
+        ];
     }
 
     /// <summary>What is said of the chosen order, and of every other that is late.</summary>

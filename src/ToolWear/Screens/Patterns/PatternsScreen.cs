@@ -2,6 +2,8 @@ using System.Collections.Immutable;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Planning;
 using ToolWear.Core.Shops;
+using ToolWear.Keys;
+using ToolWear.Results;
 using ToolWear.Screens.Drawing;
 using ToolWear.Screens.Guided;
 
@@ -9,9 +11,8 @@ namespace ToolWear.Screens.Patterns;
 
 /// <summary>The patterns, stage by stage, with the heats a head that they take.</summary>
 /// <param name="host">Where it is shown.</param>
-public sealed class PatternsScreen(Host host) : GuidedScreen(host)
+internal sealed class PatternsScreen(Host host) : GuidedScreen(host)
 {
-    private readonly ListPlace place = new();
     private (Shop Shop, ImmutableArray<HeatsAHead> Stages)? known;
 
     /// <inheritdoc />
@@ -40,29 +41,17 @@ public sealed class PatternsScreen(Host host) : GuidedScreen(host)
     {
         get
         {
-            int row = Math.Clamp(place.Chosen, 0, Stages.Length - 1);
+            int row = Math.Clamp(List.Chosen, 0, Stages.Length - 1);
             PatternDescribed pattern = Sitting.Shop.Patterns[Stages[row].Pattern];
             return (pattern, row - FirstOf(pattern.Pattern));
         }
     }
 
     /// <inheritdoc />
-    public override bool Has(Need need) =>
-        need switch
-        {
-            Need.Row => Entry is not null || !Stages.IsEmpty,
-            Need.MorePages => Entry is null && Stages.Length > PatternsText.RowsFor(Room),
-            _ => base.Has(need),
-        };
-
-    /// <inheritdoc />
     protected override void DoInList(Act act, int which)
     {
         switch (act)
         {
-            case Act.Move or Act.Page:
-                place.Move(act, which, Stages.Length, PatternsText.RowsFor(Room));
-                break;
             case Act.Add:
                 Begin(StageSheet.NewPattern(Sitting));
                 break;
@@ -75,21 +64,24 @@ public sealed class PatternsScreen(Host host) : GuidedScreen(host)
             case Act.LeaveOut:
                 LeaveOut();
                 break;
-            default:
+            case Act.Back:
                 Host.Go(ScreenName.Orders);
+                break;
+            default:
+                base.DoInList(act, which);
                 break;
         }
     }
 
     /// <inheritdoc />
-    protected override void ComposeList(Picture body) => PatternsText.Draw(body, Stages, place);
+    protected override void ComposeList(Picture body) => PatternsText.Draw(body, Stages, List);
 
     /// <inheritdoc />
     protected override void Entered(GuidedEntry entered)
     {
         StageSheet sheet = (StageSheet)entered;
         (PatternDescribed pattern, int at) = (sheet.Pattern!, sheet.At);
-        place.Choose(FirstOf(pattern.Pattern) + at, Stages.Length);
+        List.Choose(FirstOf(pattern.Pattern) + at, Stages.Length);
         Sitting.Say(Words.PatternEntered(pattern.Pattern, pattern.Stages.Length), Ink.Done);
     }
 
@@ -105,7 +97,7 @@ public sealed class PatternsScreen(Host host) : GuidedScreen(host)
         else if (Sitting.Record(pattern with { Stages = pattern.Stages.RemoveAt(at) }))
         {
             // the next stroke must not fall on a stage of another pattern
-            place.Choose(FirstOf(pattern.Pattern) + Math.Min(at, pattern.Stages.Length - 2), Stages.Length);
+            List.Choose(FirstOf(pattern.Pattern) + Math.Min(at, pattern.Stages.Length - 2), Stages.Length);
             Sitting.Say(Words.StageLeftOut(pattern.Pattern, pattern.Stages[at].Name), Ink.Done);
         }
     }

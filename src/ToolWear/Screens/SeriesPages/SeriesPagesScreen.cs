@@ -3,6 +3,7 @@ using ToolWear.Core.Ledger;
 using ToolWear.Core.Planning;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
+using ToolWear.Keys;
 using ToolWear.Screens.Drawing;
 using ToolWear.Screens.Guided;
 
@@ -10,9 +11,8 @@ namespace ToolWear.Screens.SeriesPages;
 
 /// <summary>The series for an eye: as entered, or as proposed; changed here, and entered when it is right.</summary>
 /// <param name="host">Where it is shown.</param>
-public sealed class SeriesPagesScreen(Host host) : GuidedScreen(host)
+internal sealed class SeriesPagesScreen(Host host) : GuidedScreen(host)
 {
-    private readonly ListPlace place = new();
     private EyeDescribed? eye;
     private ImmutableArray<Series> draft = [];
     private SeriesPlan? plan;
@@ -67,7 +67,6 @@ public sealed class SeriesPagesScreen(Host host) : GuidedScreen(host)
     public override bool Has(Need need) =>
         need switch
         {
-            Need.Row => Entry is not null || !draft.IsEmpty,
             Need.Changed => IsChanged,
             Need.Eye => eye is not null,
             _ => base.Has(need),
@@ -81,23 +80,23 @@ public sealed class SeriesPagesScreen(Host host) : GuidedScreen(host)
     {
         switch (act)
         {
-            case Act.Move:
-                place.Move(act, which, draft.Length, Room);
-                break;
             case Act.Enter:
-                Begin(new SeriesSheet(Sitting, eye!.Name, Plan!.Tools[place.Chosen].Series));
+                Begin(new SeriesSheet(Sitting, eye!.Name, Plan!.Tools[List.Chosen].Series));
                 break;
             case Act.Add:
                 Begin(new SeriesSheet(Sitting, eye!.Name, null));
                 break;
             case Act.LeaveOut:
-                LeaveOut(Plan!.Tools[place.Chosen]);
+                LeaveOut(Plan!.Tools[List.Chosen]);
                 break;
             case Act.TakeAll:
                 TakeAll();
                 break;
-            default:
+            case Act.Back:
                 Host.Go(ScreenName.Eyes);
+                break;
+            default:
+                base.DoInList(act, which);
                 break;
         }
     }
@@ -105,8 +104,8 @@ public sealed class SeriesPagesScreen(Host host) : GuidedScreen(host)
     /// <inheritdoc />
     protected override void ComposeList(Picture body)
     {
-        place.Choose(place.Chosen, draft.Length);
-        SeriesPagesText.Draw(body, Plan, place.Chosen, Sitting.Units);
+        List.Choose(List.Chosen, draft.Length);
+        SeriesPagesText.Draw(body, Plan, List, Sitting.Units);
     }
 
     /// <inheritdoc />

@@ -1,20 +1,21 @@
 using ToolWear.Core.Measure;
 using ToolWear.Core.Planning;
 using ToolWear.Pens;
+using ToolWear.Results;
 using ToolWear.Results.Eyes;
 using ToolWear.Screens.Drawing;
 
 namespace ToolWear.Screens.SeriesPages;
 
 /// <summary>The text of the series for an eye.</summary>
-public static class SeriesPagesText
+internal static class SeriesPagesText
 {
     /// <summary>Draws it.</summary>
     /// <param name="body">Where to.</param>
     /// <param name="plan">The series; null where there is none.</param>
-    /// <param name="chosen">The chosen row, from 0.</param>
+    /// <param name="place">Where one is in the list.</param>
     /// <param name="units">The unit for people.</param>
-    public static void Draw(Picture body, SeriesPlan? plan, int chosen, LengthUnit units)
+    public static void Draw(Picture body, SeriesPlan? plan, ListPlace place, LengthUnit units)
     {
         if (plan is null)
         {
@@ -22,26 +23,18 @@ public static class SeriesPagesText
             return;
         }
 
-        string[] lines = SeriesTable.Columns.Over(plan.Tools, units).ToText().TrimEnd('\n').Split('\n');
-        body.Put(3, 0, lines[0], Ink.Strong);
-        int y = 1;
-        for (int i = 0; i < plan.Tools.Length; i++, y++)
+        Table table = SeriesTable.Columns.Over(plan.Tools, units);
+        ListColumn proposed = new("", 1, row => plan.Tools[row].IsEntered ? "" : "*", _ => Ink.Warn);
+        int y = body.PutList(
+            0,
+            1 + plan.Tools.Length,
+            plan.Tools.Length,
+            place,
+            width => table.Columns(place, width - 2) is [var mark, .. var columns] ? [mark, proposed, .. columns] : []
+        );
+        foreach ((string sentence, Ink ink) in Below(plan, place.Chosen, units))
         {
-            body.Put(0, y, i == chosen ? ">" : "", Ink.Strong);
-            body.Put(1, y, plan.Tools[i].IsEntered ? "" : "*", Ink.Warn);
-            body.Put(3, y, lines[1 + i]);
-            if (i == chosen)
-            {
-                body.Tint(y, Ink.Chosen);
-            }
-        }
-
-        foreach ((string sentence, Ink ink) in Below(plan, chosen, units))
-        {
-            foreach (string line in Picture.Wrap(sentence, Math.Max(20, body.Width)))
-            {
-                body.Put(0, y++, line, ink);
-            }
+            y = body.PutWrapped(y, sentence, ink);
         }
     }
 

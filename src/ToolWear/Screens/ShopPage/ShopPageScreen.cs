@@ -1,16 +1,15 @@
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Shops;
+using ToolWear.Keys;
 using ToolWear.Screens.Drawing;
 
 namespace ToolWear.Screens.ShopPage;
 
 /// <summary>The shop's settings and the cautions that hold everywhere.</summary>
 /// <param name="host">Where it is shown.</param>
-public sealed class ShopPageScreen(Host host) : Screen(host)
+internal sealed class ShopPageScreen(Host host) : Screen(host)
 {
-    private readonly ListPlace place = new();
     private TypedLine? value;
-    private int width = 80;
 
     /// <inheritdoc />
     public override ScreenName Name => ScreenName.ShopPage;
@@ -21,56 +20,39 @@ public sealed class ShopPageScreen(Host host) : Screen(host)
     /// <inheritdoc />
     public override TypedLine? Line => value;
 
-    private int Rows => ShopPageText.RowsFor(width, Room, ShopPageText.Settings[place.Chosen]);
+    /// <inheritdoc />
+    protected override int Count => value is null ? ShopPageText.Settings.Length : 0;
 
     /// <inheritdoc />
     public override void Open() => value = null;
 
     /// <inheritdoc />
-    public override bool Has(Need need) =>
-        need switch
-        {
-            Need.Choice => value is null,
-            Need.MorePages => value is null && ShopPageText.Settings.Length > Rows,
-            _ => base.Has(need),
-        };
-
-    /// <inheritdoc />
     public override string WordsOf(KeyRow row) =>
-        row.Act == Act.Enter && value is not null ? Words.TakeIt : base.WordsOf(row);
+        row.Act == Act.Enter && value is not null ? KeyWords.TakeIt : base.WordsOf(row);
 
     /// <inheritdoc />
     public override void Do(Act act, int which)
     {
         switch (act)
         {
-            case Act.Move or Act.Page when value is null:
-                place.Move(act, which, ShopPageText.Settings.Length, Rows);
-                break;
             case Act.Enter when value is null:
                 value = new TypedLine();
-                value.Offer(Sitting.Shop.Settings.Get(ShopPageText.Settings[place.Chosen]));
+                value.Offer(Sitting.Shop.Settings.Get(ShopPageText.Settings[List.Chosen]));
                 break;
             case Act.Enter:
-                Change(ShopPageText.Settings[place.Chosen], value!.Text);
+                Change(ShopPageText.Settings[List.Chosen], value!.Text);
                 break;
             case Act.Back when value is not null:
                 value = null;
                 break;
-            case Act.Back:
-                Host.Go(Host.Home);
-                break;
             default:
+                base.Do(act, which);
                 break;
         }
     }
 
     /// <inheritdoc />
-    public override void Compose(Picture body)
-    {
-        width = body.Width;
-        ShopPageText.Draw(body, Sitting.Shop, place, value?.Text);
-    }
+    public override void Compose(Picture body) => ShopPageText.Draw(body, Sitting.Shop, List, value?.Text);
 
     private void Change(ShopSetting setting, string to)
     {

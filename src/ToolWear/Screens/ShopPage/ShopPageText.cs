@@ -5,24 +5,13 @@ using ToolWear.Screens.Drawing;
 namespace ToolWear.Screens.ShopPage;
 
 /// <summary>The text of the shop page.</summary>
-public static class ShopPageText
+internal static class ShopPageText
 {
     private const int Value = 28;
 
     /// <summary>The settings that can be changed here.</summary>
     public static ImmutableArray<ShopSetting> Settings { get; } =
     [.. ShopSetting.All.Where(setting => setting != ShopSetting.Demo)];
-
-    /// <summary>How many settings fit.</summary>
-    /// <param name="width">Columns.</param>
-    /// <param name="room">Rows of the body.</param>
-    /// <param name="setting">The chosen setting.</param>
-    /// <returns>Rows, at least one.</returns>
-    public static int RowsFor(int width, int room, ShopSetting setting)
-    {
-        int below = Below(width, setting).Count() + 1;
-        return below + 6 <= room ? room - below : Math.Max(1, room - 1);
-    }
 
     /// <summary>Draws the page.</summary>
     /// <param name="body">Where to.</param>
@@ -31,30 +20,32 @@ public static class ShopPageText
     /// <param name="typed">The value that is typed, null where none is.</param>
     public static void Draw(Picture body, Shop shop, ListPlace place, string? typed)
     {
-        int rows = RowsFor(body.Width, body.Height, Settings[place.Chosen]);
-        int first = place.Show(Settings.Length, rows);
-        for (int i = first; i < Math.Min(Settings.Length, first + rows); i++)
+        (string Line, Ink Ink)[] below = [.. Below(body.Width, Settings[place.Chosen])];
+        int height = below.Length + 7 <= body.Height ? body.Height - 1 - below.Length : Math.Max(1, body.Height - 1);
+        int y = body.PutList(
+            0,
+            height,
+            Settings.Length,
+            place,
+            width =>
+                [
+                    ListColumn.Mark(place),
+                    new("", Value - 3, row => Settings[row].Name),
+                    new(
+                        "",
+                        Math.Max(0, width - Value),
+                        row => typed is not null && row == place.Chosen ? "" : shop.Settings.Get(Settings[row])
+                    ),
+                ]
+        );
+        if (typed is not null)
         {
-            int y = i - first;
-            ShopSetting setting = Settings[i];
-            bool isAt = i == place.Chosen;
-            body.Put(0, y, isAt ? ">" : "", Ink.Strong);
-            body.Put(2, y, setting.Name, isAt ? Ink.Strong : Ink.Plain, Value - 3);
-            string value = shop.Settings.Get(setting);
-            if (isAt && typed is not null)
-            {
-                body.PutTyped(Value, y, typed);
-            }
-            else
-            {
-                body.Put(Value, y, value);
-            }
+            body.PutTyped(Value, place.Chosen - place.First, typed);
         }
 
-        int at = rows + 1;
-        foreach ((string line, Ink ink) in Below(body.Width, Settings[place.Chosen]))
+        foreach ((string line, Ink ink) in below)
         {
-            body.Put(0, at++, line, ink);
+            body.Put(0, ++y, line, ink);
         }
     }
 

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using ToolWear.Core.Planning;
 using ToolWear.Core.Shops;
+using ToolWear.Keys;
 using ToolWear.Screens.Drawing;
 using ToolWear.Screens.Guided;
 
@@ -8,9 +9,8 @@ namespace ToolWear.Screens.StockRack;
 
 /// <summary>The bars that tools are forged from.</summary>
 /// <param name="host">Where it is shown.</param>
-public sealed class StockRackScreen(Host host) : GuidedScreen(host)
+internal sealed class StockRackScreen(Host host) : GuidedScreen(host)
 {
-    private readonly ListPlace place = new();
     private (Shop Shop, ImmutableArray<BarCuts> Bars)? known;
 
     /// <inheritdoc />
@@ -37,41 +37,29 @@ public sealed class StockRackScreen(Host host) : GuidedScreen(host)
     }
 
     /// <inheritdoc />
-    public override bool Has(Need need) =>
-        need switch
-        {
-            Need.Row => Entry is not null || !Bars.IsEmpty,
-            Need.MorePages => Entry is null && Bars.Length > StockRackText.RowsFor(Room, Bars.Length),
-            _ => base.Has(need),
-        };
-
-    /// <inheritdoc />
     protected override void DoInList(Act act, int which)
     {
         switch (act)
         {
-            case Act.Move or Act.Page:
-                place.Move(act, which, Bars.Length, StockRackText.RowsFor(Room, Bars.Length));
-                break;
             case Act.Add:
                 Begin(new BarSheet(Sitting, null));
                 break;
             case Act.Enter:
-                Begin(new BarSheet(Sitting, Bars[Math.Min(place.Chosen, Bars.Length - 1)].Bar));
+                Begin(new BarSheet(Sitting, Bars[Math.Min(List.Chosen, Bars.Length - 1)].Bar));
                 break;
             default:
-                Host.Go(Host.Home);
+                base.DoInList(act, which);
                 break;
         }
     }
 
     /// <inheritdoc />
-    protected override void ComposeList(Picture body) => StockRackText.Draw(body, Bars, place, Sitting.Units);
+    protected override void ComposeList(Picture body) => StockRackText.Draw(body, Bars, List, Sitting.Units);
 
     /// <inheritdoc />
     protected override void Entered(GuidedEntry entered)
     {
         string bar = ((BarSheet)entered).Made!.Bar;
-        place.Choose(Bars.ToList().FindIndex(each => each.Bar.Bar == bar), Bars.Length);
+        List.Choose(Bars.ToList().FindIndex(each => each.Bar.Bar == bar), Bars.Length);
     }
 }

@@ -2,22 +2,17 @@ using System.Collections.Immutable;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Planning;
 using ToolWear.Pens;
+using ToolWear.Results;
 using ToolWear.Results.Plans;
 using ToolWear.Screens.Drawing;
 
 namespace ToolWear.Screens.StockRack;
 
 /// <summary>The text of the stock rack: the bars, and what could be cut from the chosen one.</summary>
-public static class StockRackText
+internal static class StockRackText
 {
     // heading, empty row, heading of the cuts, and some cuts
     private const int Below = 8;
-
-    /// <summary>How many bars fit above what could be cut.</summary>
-    /// <param name="room">Rows of the body.</param>
-    /// <param name="bars">Bars in all.</param>
-    /// <returns>Rows, at least one.</returns>
-    public static int RowsFor(int room, int bars) => Math.Max(1, Math.Min(bars, room - 1 - Below));
 
     /// <summary>Draws it.</summary>
     /// <param name="body">Where to.</param>
@@ -32,22 +27,15 @@ public static class StockRackText
             return;
         }
 
-        int rows = RowsFor(body.Height, bars.Length);
-        int first = place.Show(bars.Length, rows);
-        string[] lines = BarTable.Bars.Over(bars, units).ToText(body.Width - 2).TrimEnd('\n').Split('\n');
-        body.Put(2, 0, lines[0], Ink.Strong);
-        for (int i = first; i < Math.Min(bars.Length, first + rows); i++)
-        {
-            int y = 1 + i - first;
-            body.Put(0, y, i == place.Chosen ? ">" : "", Ink.Strong);
-            body.Put(2, y, lines[1 + i]);
-            if (i == place.Chosen)
-            {
-                body.Tint(y, Ink.Chosen);
-            }
-        }
-
-        DrawCuts(body, rows + 2, bars[place.Chosen], units);
+        Table table = BarTable.Bars.Over(bars, units);
+        int y = body.PutList(
+            0,
+            Math.Max(2, body.Height - Below),
+            bars.Length,
+            place,
+            width => table.Columns(place, width)
+        );
+        DrawCuts(body, y + 1, bars[place.Chosen], units);
     }
 
     private static void DrawCuts(Picture body, int y, BarCuts bar, LengthUnit units)

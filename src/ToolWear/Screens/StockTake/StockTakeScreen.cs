@@ -1,15 +1,15 @@
 using System.Collections.Immutable;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Shops;
+using ToolWear.Keys;
 using ToolWear.Screens.Drawing;
 
 namespace ToolWear.Screens.StockTake;
 
 /// <summary>Every tool is looked for, one after another; then what was not seen.</summary>
 /// <param name="host">Where it is shown.</param>
-public sealed class StockTakeScreen(Host host) : Screen(host)
+internal sealed class StockTakeScreen(Host host) : Screen(host)
 {
-    private readonly ListPlace place = new();
     private (Shop Shop, bool OnlyMissing, ImmutableArray<ToolPresence> Tools)? known;
     private bool onlyMissing;
 
@@ -21,6 +21,9 @@ public sealed class StockTakeScreen(Host host) : Screen(host)
 
     /// <inheritdoc />
     public override string Heading => onlyMissing ? Words.MissingHeading : Words.StockTakeHeading;
+
+    /// <inheritdoc />
+    protected override int Count => asked is null ? Tools.Length : 0;
 
     private ImmutableArray<ToolPresence> Tools
     {
@@ -42,16 +45,13 @@ public sealed class StockTakeScreen(Host host) : Screen(host)
         (onlyMissing, asked) = (false, null);
         // where one stopped: the first tool that was not looked for today
         int next = Tools.ToList().FindIndex(each => each.LookedFor?.On != Sitting.Today);
-        place.Choose(Math.Max(0, next), Tools.Length);
+        List.Choose(Math.Max(0, next), Tools.Length);
     }
 
     /// <inheritdoc />
     public override bool Has(Need need) =>
         need switch
         {
-            Need.Row => asked is null && !Tools.IsEmpty,
-            Need.Choice => asked is null && Tools.Length > 1,
-            Need.MorePages => asked is null && Tools.Length > StockTakeText.RowsFor(Room),
             Need.Asked => asked is not null,
             Need.Tools => asked is null && base.Has(need),
             _ => base.Has(need),
@@ -71,9 +71,6 @@ public sealed class StockTakeScreen(Host host) : Screen(host)
     {
         switch (act)
         {
-            case Act.Move or Act.Page:
-                place.Move(act, which, Tools.Length, StockTakeText.RowsFor(Room));
-                break;
             case Act.Seen:
                 Answer(seen: true);
                 break;
@@ -82,7 +79,7 @@ public sealed class StockTakeScreen(Host host) : Screen(host)
                 break;
             case Act.Words:
                 onlyMissing = !onlyMissing;
-                place.Choose(0, Tools.Length);
+                List.Choose(0, Tools.Length);
                 break;
             case Act.Lose:
                 asked = Chosen.Tool.Id;
@@ -100,7 +97,7 @@ public sealed class StockTakeScreen(Host host) : Screen(host)
                 asked = null;
                 break;
             default:
-                Host.Go(Host.Home);
+                base.Do(act, which);
                 break;
         }
     }
@@ -112,7 +109,7 @@ public sealed class StockTakeScreen(Host host) : Screen(host)
         if (entries[0].What is ToolLookedFor looked)
         {
             int row = Tools.ToList().FindIndex(each => each.Tool.Mark == looked.Tool);
-            place.Choose(row < 0 ? place.Chosen : row, Tools.Length);
+            List.Choose(row < 0 ? List.Chosen : row, Tools.Length);
         }
     }
 
@@ -121,7 +118,7 @@ public sealed class StockTakeScreen(Host host) : Screen(host)
         StockTakeText.Draw(
             body,
             Tools,
-            place,
+            List,
             Sitting.Today,
             asked is { } id ? Words.LostAsked(Sitting.Shop.Tools[id].Mark.Text) : null
         );
@@ -130,15 +127,15 @@ public sealed class StockTakeScreen(Host host) : Screen(host)
     {
         get
         {
-            place.Choose(place.Chosen, Tools.Length);
-            return Tools[place.Chosen];
+            List.Choose(List.Chosen, Tools.Length);
+            return Tools[List.Chosen];
         }
     }
 
     private void Answer(bool seen)
     {
         ToolInShop tool = Chosen.Tool;
-        bool isLast = place.Chosen == Tools.Length - 1;
+        bool isLast = List.Chosen == Tools.Length - 1;
         if (!Sitting.Record(new ToolLookedFor(tool.Mark, Sitting.Today, seen, null)))
         {
             return;
@@ -150,12 +147,12 @@ public sealed class StockTakeScreen(Host host) : Screen(host)
         {
             int missing = all.Count(each => each.IsMissing);
             onlyMissing = true;
-            place.Choose(0, Tools.Length);
+            List.Choose(0, Tools.Length);
             Sitting.Say(Words.StockTaken(all.Length - missing, missing), Ink.Done);
         }
         else if (!onlyMissing)
         {
-            place.Choose(place.Chosen + 1, Tools.Length);
+            List.Choose(List.Chosen + 1, Tools.Length);
         }
     }
 }

@@ -1,21 +1,17 @@
 using System.Collections.Immutable;
 using ToolWear.Core.Shops;
 using ToolWear.Pens;
+using ToolWear.Results;
 using ToolWear.Results.Tools;
 using ToolWear.Screens.Drawing;
 
 namespace ToolWear.Screens.StockTake;
 
 /// <summary>The text of a stock-take.</summary>
-public static class StockTakeText
+internal static class StockTakeText
 {
-    // heading, empty row, two lines below
-    private const int Around = 4;
-
-    /// <summary>How many tools fit.</summary>
-    /// <param name="room">Rows of the body.</param>
-    /// <returns>Rows, at least one.</returns>
-    public static int RowsFor(int room) => Math.Max(1, room - Around);
+    // empty row, two lines below
+    private const int Below = 3;
 
     /// <summary>Draws the tools.</summary>
     /// <param name="body">Where to.</param>
@@ -37,25 +33,15 @@ public static class StockTakeText
             return;
         }
 
-        int rows = RowsFor(body.Height);
-        int first = place.Show(tools.Length, rows);
-        string[] lines = StockTakeTable.Columns.Over(tools).ToText(body.Width - 2).TrimEnd('\n').Split('\n');
-        body.Put(2, 0, lines[0], Ink.Strong);
-        int y = 1;
-        for (int i = first; i < Math.Min(tools.Length, first + rows); i++, y++)
-        {
-            body.Put(0, y, i == place.Chosen ? ">" : "", Ink.Strong);
-            body.Put(2, y, lines[1 + i], InkOf(tools[i], today));
-            if (i == place.Chosen)
-            {
-                body.Tint(y, Ink.Chosen);
-            }
-        }
-
-        foreach (string line in Picture.Wrap(asked ?? Words.StockTakeLegend, Math.Max(10, body.Width)))
-        {
-            body.Put(0, ++y, line, asked is null ? Ink.Quiet : Ink.Warn);
-        }
+        Table table = StockTakeTable.Columns.Over(tools);
+        int y = body.PutList(
+            0,
+            body.Height - Below,
+            tools.Length,
+            place,
+            width => table.Columns(place, width, row => InkOf(tools[row], today))
+        );
+        body.PutWrapped(y + 1, asked ?? Words.StockTakeLegend, asked is null ? Ink.Quiet : Ink.Warn);
     }
 
     private static Ink InkOf(ToolPresence tool, DateOnly today) =>

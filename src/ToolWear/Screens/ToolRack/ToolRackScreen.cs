@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
 using ToolWear.Core.Shops;
+using ToolWear.Keys;
 using ToolWear.Pens;
+using ToolWear.Results;
 using ToolWear.Screens.Drawing;
 using ToolWear.Storage;
 
@@ -8,9 +10,8 @@ namespace ToolWear.Screens.ToolRack;
 
 /// <summary>The tools in service.</summary>
 /// <param name="host">Where it is shown.</param>
-public sealed class ToolRackScreen(Host host) : Screen(host)
+internal sealed class ToolRackScreen(Host host) : Screen(host)
 {
-    private readonly ListPlace place = new();
     private RackRows known = new(null, Core.Measure.LengthUnit.Mm);
     private TypedLine? path;
 
@@ -29,27 +30,17 @@ public sealed class ToolRackScreen(Host host) : Screen(host)
     public override void Open() => path = null;
 
     /// <inheritdoc />
-    public override bool Has(Need need) =>
-        need switch
-        {
-            Need.Row => !Tools.IsEmpty,
-            Need.Choice => Tools.Length > 1,
-            Need.MorePages => Tools.Length > ToolRackText.RowsFor(Room),
-            _ => base.Has(need),
-        };
+    protected override int Count => Tools.Length;
 
     /// <inheritdoc />
     public override string WordsOf(KeyRow row) =>
-        row.Act == Act.Enter && path is not null ? Words.WriteIt : base.WordsOf(row);
+        row.Act == Act.Enter && path is not null ? KeyWords.WriteIt : base.WordsOf(row);
 
     /// <inheritdoc />
     public override void Do(Act act, int which)
     {
         switch (act)
         {
-            case Act.Move or Act.Page:
-                place.Move(act, which, Tools.Length, ToolRackText.RowsFor(Room));
-                break;
             case Act.Export:
                 AskForExport();
                 break;
@@ -60,11 +51,11 @@ public sealed class ToolRackScreen(Host host) : Screen(host)
                 Export(path.Text);
                 break;
             case Act.Enter:
-                Host.ToolInHand = Tools[place.Chosen].Id;
+                Host.ToolInHand = Tools[List.Chosen].Id;
                 Host.Go(ScreenName.WearCard);
                 break;
             default:
-                Host.Go(act);
+                base.Do(act, which);
                 break;
         }
     }
@@ -72,14 +63,13 @@ public sealed class ToolRackScreen(Host host) : Screen(host)
     /// <inheritdoc />
     public override void Compose(Picture body)
     {
-        place.Show(Tools.Length, ToolRackText.RowsFor(body.Height));
         // figures are worked out once for the forecasts that there are, not at every key
         if (!ReferenceEquals(known.Forecasts, Sitting.Forecasts) || known.Units != Sitting.Units)
         {
             known = new RackRows(Sitting.Forecasts, Sitting.Units);
         }
 
-        ToolRackText.Draw(body, Sitting.Shop, known, place, path?.Text);
+        ToolRackText.Draw(body, Sitting.Shop, known, List, path?.Text);
     }
 
     private void AskForExport()

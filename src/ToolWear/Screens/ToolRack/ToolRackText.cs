@@ -2,26 +2,26 @@ using System.Collections.Immutable;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Wear;
 using ToolWear.Core.Wear.Verdicts;
+using ToolWear.Results;
 using ToolWear.Results.Tools;
 using ToolWear.Screens.Drawing;
 
 namespace ToolWear.Screens.ToolRack;
 
 /// <summary>The text of the tool rack. Its figures are those of the table that the rack verb prints.</summary>
-public static class ToolRackText
+internal static class ToolRackText
 {
-    private const int Around = 4;
+    // from so many columns on the rack is complete; a narrow window keeps tool, heats left and verdict
+    private const int Complete = 80;
+
+    // the columns before the one that says why
+    private const int BeforeWhy = 80;
 
     /// <summary>The tools in service in the order of the rack.</summary>
     /// <param name="shop">The shop.</param>
     /// <returns>The tools.</returns>
     public static ImmutableArray<ToolInShop> InService(Shop shop) =>
         [.. shop.Tools.Values.Where(tool => tool.State == ToolState.InService).Order(RackOrder.Instance)];
-
-    /// <summary>How many tools fit.</summary>
-    /// <param name="room">Rows of the body.</param>
-    /// <returns>Tools, at least one.</returns>
-    public static int RowsFor(int room) => Math.Max(1, room - Around);
 
     /// <summary>Draws the rack.</summary>
     /// <param name="body">Where to.</param>
@@ -32,77 +32,61 @@ public static class ToolRackText
     internal static void Draw(Picture body, Shop shop, RackRows known, ListPlace place, string? export)
     {
         ImmutableArray<ToolInShop> tools = InService(shop);
-        int rows = RowsFor(body.Height);
-        RackColumns at = RackColumns.For(body.Width);
-        DrawHeadings(body, at);
-        string? eye = null;
-        for (int i = place.First; i < Math.Min(tools.Length, place.First + rows); i++)
-        {
-            int y = 1 + i - place.First;
-            string now = tools[i].Tool.Eye ?? Words.EveryEye;
-            at.Eye.Put(body, y, now == eye ? "" : now, Ink.Quiet);
-            eye = now;
-            DrawTool(body, at, y, tools[i], known);
-            if (i == place.Chosen)
+        int y = body.PutList(0, body.Height - 3, tools.Length, place, width => Columns(tools, known, width));
+        DrawBelow(body, y, tools, place, known, export);
+    }
+
+    private static IReadOnlyList<ListColumn> Columns(ImmutableArray<ToolInShop> tools, RackRows known, int width)
+    {
+        RackRow? Row(int row) => known.Of(tools[row].Id);
+        string Known(int row, Func<RackRow, string> of) => Row(row) is { } found ? of(found) : "";
+        Func<int, string> Of(Column<RackRow> column) => row => Known(row, found => known.Shown(column, found));
+        Ink OfVerdict(int row) =>
+            Row(row) switch
             {
-                body.Tint(y, Ink.Chosen);
-            }
-        }
-
-        DrawBelow(body, tools, place, known, export);
-    }
-
-    private static void DrawHeadings(Picture body, RackColumns at)
-    {
-        (RackColumn Column, string Heading)[] headings =
-        [
-            (at.Eye, "Eye"),
-            (at.Tool, "Tool"),
-            (at.What, "What"),
-            (at.Worn, "Worn"),
-            (at.Of, "of"),
-            (at.Left, "Heats"),
-            (at.Range, "9 in 10"),
-            (at.EyeNow, "Eye now"),
-            (at.Verdict, "Verdict"),
-            (at.Why, "Why"),
-        ];
-        foreach ((RackColumn column, string heading) in headings)
-        {
-            column.Put(body, 0, heading, Ink.Strong);
-        }
-    }
-
-    private static void DrawTool(Picture body, RackColumns at, int y, ToolInShop tool, RackRows known)
-    {
-        at.Tool.Put(body, y, tool.Mark.Text, Ink.Strong);
-        at.What.Put(body, y, RackTable.PlaceOrForm(tool.Tool));
-        if (known.Of(tool.Id) is not { } row)
-        {
-            at.Verdict.Put(body, y, Words.WorkingOut, Ink.Quiet);
-            return;
-        }
-
-        body.Put(0, y, row.IsNext ? ">" : "");
-        at.Worn.Put(body, y, known.Shown(RackTable.Worn, row));
-        at.Of.Put(body, y, known.Shown(RackTable.Limit, row));
-        at.Left.Put(body, y, known.Shown(RackTable.Left, row), Ink.Strong);
-        at.Range.Put(body, y, RackTable.Range.Of(row, known.Units).Shown);
-        at.EyeNow.Put(body, y, EyeSize(row, known.Units));
-        Ink ink = row.Verdict.Verdict < Verdict.LookItOver ? Ink.Warn : Ink.Plain;
-        at.Verdict.Put(body, y, known.Shown(RackTable.Verdict, row), ink);
-        at.Why.Put(body, y, row.Verdict.Why, Ink.Quiet);
+                null => Ink.Quiet,
+                { Verdict.Verdict: < Verdict.LookItOver } => Ink.Warn,
+                _ => Ink.Plain,
+            };
+        ListColumn next = new("", 1, row => Row(row) is { IsNext: true } ? ">" : "");
+        ListColumn tool = new("Tool", 6, row => tools[row].Mark.Text, _ => Ink.Strong);
+        ListColumn left = new("Heats", 5, Of(RackTable.Left), _ => Ink.Strong, IsRight: true);
+        ListColumn range = new("9 in 10", 9, Of(RackTable.Range), IsRight: true);
+        ListColumn verdict = new(
+            "Verdict",
+            Math.Min(16, width - (width < Complete - 1 ? 25 : 63)),
+            row => Row(row) is { } found ? known.Shown(RackTable.Verdict, found) : Words.WorkingOut,
+            OfVerdict
+        );
+        return width < Complete - 1
+            ? [next, tool, left, range, verdict]
+            :
+            [
+                next,
+                new("Eye", 3, row => tools[row].Tool.Eye ?? Words.EveryEye, _ => Ink.Quiet),
+                tool,
+                new("What", 10, row => RackTable.PlaceOrForm(tools[row].Tool)),
+                new("Worn", 5, Of(RackTable.Worn), IsRight: true),
+                new("of", 5, Of(RackTable.Limit), IsRight: true),
+                left,
+                range,
+                new("Eye now", 10, row => Known(row, found => EyeSize(found, known.Units))),
+                verdict,
+                .. width < BeforeWhy + 10
+                    ? Array.Empty<ListColumn>()
+                    : [new("Why", width - BeforeWhy, row => Known(row, found => found.Verdict.Why), _ => Ink.Quiet)],
+            ];
     }
 
     private static void DrawBelow(
         Picture body,
+        int y,
         ImmutableArray<ToolInShop> tools,
         ListPlace place,
         RackRows known,
         string? export
     )
     {
-        int y = Math.Min(tools.Length, RowsFor(body.Height)) + 1;
         if (export is not null)
         {
             int at = body.Put(0, y, Words.ExportTo);
@@ -113,7 +97,7 @@ public static class ToolRackText
             body.Put(0, y, Chosen(tools[place.Chosen], known, body.Width), Ink.Quiet);
         }
 
-        bool isComplete = body.Width >= RackColumns.Complete;
+        bool isComplete = body.Width >= Complete;
         body.Put(0, y + 1, isComplete ? Words.RackLegend : Words.RackLegendShort, Ink.Quiet);
         // a narrow window shows no eye
         body.Put(0, y + 2, isComplete ? Words.EyeCautionShort : "", Ink.Quiet);

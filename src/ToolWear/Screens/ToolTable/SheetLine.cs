@@ -5,7 +5,7 @@ namespace ToolWear.Screens.ToolTable;
 
 /// <summary>Answers a sheet question by question.</summary>
 /// <param name="questions">The questions in their order.</param>
-public sealed class SheetLine(ImmutableArray<Asked> questions)
+internal sealed class SheetLine(ImmutableArray<Asked> questions)
 {
     /// <summary>The questions in their order.</summary>
     public ImmutableArray<Asked> Questions => questions;

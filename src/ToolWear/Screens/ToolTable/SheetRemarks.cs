@@ -6,7 +6,7 @@ using ToolWear.Core.Wear;
 namespace ToolWear.Screens.ToolTable;
 
 /// <summary>What the shop says to a tool that is being entered: a scrap size, and how a drift nests in its series.</summary>
-public static class SheetRemarks
+internal static class SheetRemarks
 {
     /// <summary>The scrap size that is proposed.</summary>
     /// <param name="sheet">The answers so far.</param>

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Shops;
+using ToolWear.Keys;
 using ToolWear.Screens.Drawing;
 
 namespace ToolWear.Screens.ToolTable;
@@ -9,7 +10,7 @@ namespace ToolWear.Screens.ToolTable;
 /// <summary>A screen on which a tool is entered answer by answer: in the table, or one by itself.</summary>
 /// <param name="host">Where it is shown.</param>
 /// <param name="questions">What is asked, in order.</param>
-public abstract class SheetScreen(Host host, ImmutableArray<Asked> questions) : Screen(host)
+internal abstract class SheetScreen(Host host, ImmutableArray<Asked> questions) : Screen(host)
 {
     private bool wasAsked;
 
@@ -30,7 +31,7 @@ public abstract class SheetScreen(Host host, ImmutableArray<Asked> questions) : 
 
     /// <inheritdoc />
     public override string WordsOf(KeyRow row) =>
-        row.Act == Act.TakeBack && Sheet.At > 0 ? Words.OneBack : base.WordsOf(row);
+        row.Act == Act.TakeBack && Sheet.At > 0 ? KeyWords.OneBack : base.WordsOf(row);
 
     /// <inheritdoc />
     public override void Do(Act act, int which)

@@ -7,7 +7,7 @@ using ToolWear.Core.Tools;
 namespace ToolWear.Screens.ToolTable;
 
 /// <summary>A question about a tool.</summary>
-public enum Asked
+internal enum Asked
 {
     /// <summary>Its mark.</summary>
     Mark,
@@ -39,7 +39,7 @@ public enum Asked
 
 /// <summary>What was answered about one tool, and the entries it comes to.</summary>
 /// <param name="Answers">The answers as typed; an empty one is not known.</param>
-public sealed record ToolSheet(ImmutableDictionary<Asked, string> Answers)
+internal sealed record ToolSheet(ImmutableDictionary<Asked, string> Answers)
 {
     /// <summary>Nothing answered.</summary>
     public static ToolSheet Empty { get; } = new(ImmutableDictionary<Asked, string>.Empty);

@@ -1,12 +1,13 @@
 using System.Collections.Immutable;
 using ToolWear.Core.Ledger;
+using ToolWear.Keys;
 using ToolWear.Screens.Drawing;
 
 namespace ToolWear.Screens.ToolTable;
 
 /// <summary>The table of the tools that are there.</summary>
 /// <param name="host">Where it is shown.</param>
-public sealed class ToolTableScreen(Host host)
+internal sealed class ToolTableScreen(Host host)
     : SheetScreen(host, [Asked.Mark, Asked.Form, Asked.Eye, Asked.Place, Asked.Steel, Asked.Size, Asked.Scrap])
 {
     private readonly List<ToolSheet> rows = [];

@@ -4,7 +4,7 @@ using ToolWear.Screens.Drawing;
 namespace ToolWear.Screens.ToolTable;
 
 /// <summary>The text of the table of tools.</summary>
-public static class ToolTableText
+internal static class ToolTableText
 {
     private static readonly ImmutableArray<int> Columns = [0, 10, 22, 30, 39, 51, 61];
 

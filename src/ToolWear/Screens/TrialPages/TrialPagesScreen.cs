@@ -1,10 +1,11 @@
+using ToolWear.Keys;
 using ToolWear.Screens.Drawing;
 
 namespace ToolWear.Screens.TrialPages;
 
 /// <summary>Steels, lubricants and ways of cooling, where the records can say something.</summary>
 /// <param name="host">Where it is shown.</param>
-public sealed class TrialPagesScreen(Host host) : Screen(host)
+internal sealed class TrialPagesScreen(Host host) : Screen(host)
 {
     private int first;
     private int lines;

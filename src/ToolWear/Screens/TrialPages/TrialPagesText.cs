@@ -4,7 +4,7 @@ using ToolWear.Screens.Drawing;
 namespace ToolWear.Screens.TrialPages;
 
 /// <summary>The text of the trials: what can be said, and in one line how much cannot.</summary>
-public static class TrialPagesText
+internal static class TrialPagesText
 {
     /// <summary>Draws the page.</summary>
     /// <param name="body">Where to.</param>

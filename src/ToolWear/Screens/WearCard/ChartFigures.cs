@@ -11,13 +11,13 @@ namespace ToolWear.Screens.WearCard;
 /// <summary>A point of the chart: sizes over the weighted heats that the records count.</summary>
 /// <param name="Heats">Weighted heats.</param>
 /// <param name="SizeMm">The size, mm.</param>
-public readonly record struct ChartPoint(double Heats, double SizeMm);
+internal readonly record struct ChartPoint(double Heats, double SizeMm);
 
 /// <summary>Where the end is to be expected, in weighted heats from now.</summary>
 /// <param name="About">About so many.</param>
 /// <param name="From">Nine times in ten at least so many; null where nothing bounds it.</param>
 /// <param name="To">Nine times in ten at most so many; null where nothing bounds it.</param>
-public readonly record struct ChartEnd(double About, double? From, double? To);
+internal readonly record struct ChartEnd(double About, double? From, double? To);
 
 /// <summary>The figures of a chart: what the ledger says of one gauge mark, and what is foreseen.</summary>
 /// <param name="Readings">The readings of the caliper.</param>
@@ -30,7 +30,7 @@ public readonly record struct ChartEnd(double About, double? From, double? To);
 /// <param name="High">The upper edge.</param>
 /// <param name="ScrapMm">The scrap size, null where none is set.</param>
 /// <param name="End">Where the end is to be expected; null where nothing bounds it.</param>
-public sealed record ChartFigures(
+internal sealed record ChartFigures(
     ImmutableArray<ChartPoint> Readings,
     ImmutableArray<ChartPoint> Misread,
     ImmutableArray<ChartPoint> Made,

@@ -7,7 +7,7 @@ namespace ToolWear.Screens.WearCard;
 /// <param name="Least">The least size on the other axis, in the unit shown.</param>
 /// <param name="Greatest">The greatest size, in the unit shown.</param>
 /// <param name="Units">The unit shown.</param>
-public sealed record ChartRange(double LastHeat, double Least, double Greatest, LengthUnit Units)
+internal sealed record ChartRange(double LastHeat, double Least, double Greatest, LengthUnit Units)
 {
     /// <summary>The range that holds all readings, made sizes and the limit, with a little air.</summary>
     /// <param name="figures">The figures.</param>

@@ -7,11 +7,11 @@ namespace ToolWear.Screens.WearCard;
 /// <summary>A chart that is asked for.</summary>
 /// <param name="Shop">The shop.</param>
 /// <param name="Gauge">The gauge mark with its forecast.</param>
-public sealed record ChartAsked(Shop Shop, GaugeForecast Gauge);
+internal sealed record ChartAsked(Shop Shop, GaugeForecast Gauge);
 
 /// <summary>Works the figures of charts out beside the screens, each once.</summary>
 /// <param name="onScreen">Does something on the screens' thread.</param>
-public sealed class Charts(Action<Action> onScreen)
+internal sealed class Charts(Action<Action> onScreen)
     : Beside<ChartAsked, ChartFigures>(onScreen, (asked, _) => Make(asked))
 {
     // a forecast never changes, so its chart holds as long as it does

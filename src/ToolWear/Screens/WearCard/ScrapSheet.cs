@@ -11,7 +11,7 @@ using ToolWear.Screens.Guided;
 namespace ToolWear.Screens.WearCard;
 
 /// <summary>A tool that is being scrapped; what it could still be made into stands below.</summary>
-public sealed class ScrapSheet : GuidedEntry
+internal sealed class ScrapSheet : GuidedEntry
 {
     private const int Cause = 0;
     private const int Into = 1;

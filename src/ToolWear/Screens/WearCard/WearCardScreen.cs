@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
 using ToolWear.Core.Shops;
+using ToolWear.Keys;
+using ToolWear.Results;
 using ToolWear.Results.Tools;
 using ToolWear.Screens.Drawing;
 using ToolWear.Screens.Guided;
@@ -9,7 +11,7 @@ namespace ToolWear.Screens.WearCard;
 
 /// <summary>One tool.</summary>
 /// <param name="host">Where it is shown.</param>
-public sealed class WearCardScreen(Host host) : GuidedScreen(host)
+internal sealed class WearCardScreen(Host host) : GuidedScreen(host)
 {
     private Card? card;
     private int gauge;
@@ -74,8 +76,8 @@ public sealed class WearCardScreen(Host host) : GuidedScreen(host)
     public override string WordsOf(KeyRow row) =>
         row.Act switch
         {
-            Act.Words => isInWords ? Words.AsChart : Words.InWords,
-            Act.Move when Entry is null => isInWords ? Words.ALine : Words.ATool,
+            Act.Words => isInWords ? KeyWords.AsChart : KeyWords.InWords,
+            Act.Move when Entry is null => isInWords ? KeyWords.ALine : KeyWords.ATool,
             _ => base.WordsOf(row),
         };
 

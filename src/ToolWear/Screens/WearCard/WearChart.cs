@@ -5,7 +5,7 @@ using ToolWear.Screens.Drawing;
 namespace ToolWear.Screens.WearCard;
 
 /// <summary>Draws the chart of a gauge mark: sizes upwards, heats to the right.</summary>
-public sealed class WearChart
+internal sealed class WearChart
 {
     private const int BandLayer = 1;
     private const int BreakLayer = 2;

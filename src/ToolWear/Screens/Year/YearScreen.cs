@@ -1,12 +1,13 @@
 using System.Collections.Immutable;
 using ToolWear.Core.Planning.Years;
+using ToolWear.Keys;
 using ToolWear.Screens.Drawing;
 
 namespace ToolWear.Screens.Year;
 
 /// <summary>A year looked back on.</summary>
 /// <param name="host">Where it is shown.</param>
-public sealed class YearScreen(Host host) : Screen(host)
+internal sealed class YearScreen(Host host) : Screen(host)
 {
     // how many years before the last one
     private int back;

@@ -7,7 +7,7 @@ using ToolWear.Screens.Drawing;
 namespace ToolWear.Screens.Year;
 
 /// <summary>The text of a year: tools, causes, heads, measuring, one below the other.</summary>
-public static class YearText
+internal static class YearText
 {
     private const int Steel = 18;
     private const int InUse = 33;

@@ -1,7 +1,7 @@
-namespace ToolWear;
+namespace ToolWear.Keys;
 
 /// <summary>The screens.</summary>
-public enum ScreenName
+internal enum ScreenName
 {
     /// <summary>The tools in service.</summary>
     ToolRack,

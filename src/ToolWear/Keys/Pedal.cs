@@ -1,10 +1,10 @@
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Shops;
 
-namespace ToolWear;
+namespace ToolWear.Keys;
 
 /// <summary>The key of a foot pedal at the hammer.</summary>
-public static class Pedal
+internal static class Pedal
 {
     /// <summary>The key as the table of keys names it.</summary>
     /// <param name="shop">The shop.</param>
@@ -19,11 +19,11 @@ public static class Pedal
         entry is SettingChanged { Value.Length: > 0 } change
         && change.Setting == ShopSetting.Pedal.Name
         && TakenBy(change.Value) is { } row
-            ? Words.PedalTaken(change.Value, row)
+            ? $"pedal_key \"{change.Value}\": at the hammer {row.Shown} is \"{row.Words}\" already; a free key is wanted, such as p, Enter or F5"
             : null;
 
     private static string NameOf(string key) => key.Length == 1 ? key.ToLowerInvariant() : key;
 
     private static KeyRow? TakenBy(string key) =>
-        Keys.Of(ScreenName.Hammer).FirstOrDefault(row => row.Names.Contains(NameOf(key), StringComparer.Ordinal));
+        KeyTable.Of(ScreenName.Hammer).FirstOrDefault(row => row.Names.Contains(NameOf(key), StringComparer.Ordinal));
 }

@@ -1,0 +1,94 @@
+using System.Collections.Immutable;
+
+namespace ToolWear.Keys;
+
+/// <summary>Every key of every screen: foot, help and what happens come from it.</summary>
+internal static class KeyTable
+{
+    /// <summary>The keys for findings, in the order of the words of findings.</summary>
+    public static ImmutableArray<string> FindingKeys { get; } =
+    ["s", "m", "c", "k", "b", "e", "o", "g", "p", "h", "u", "l", "t", "x"];
+
+    /// <summary>Every row, in the order of the foot.</summary>
+    public static ImmutableArray<KeyRow> All { get; } =
+    [
+        .. RackKeys.All(),
+        .. HammerKeys.All(),
+        .. PageKeys.All(),
+        .. PlanKeys.All(),
+        .. EyeKeys.All(),
+        Key(Act.Help, "?", "help")
+            .Help(
+                "Shows what this screen is for and every key that works on it. F1 does too, also while you type."
+            ) with
+        {
+            Names = ["?", "F1"],
+        },
+        Key(Act.TakeBack, "Bksp", "take back", Need.Recorded, records: true)
+            .Help(
+                "Takes the last thing recorded in this sitting back. It is crossed out in the ledger and stays visible there; a crossing out is taken back too. While you type, it takes the last character back."
+            ) with
+        {
+            Names = ["Backspace", "Delete"],
+        },
+        Key(Act.Leave, "Ctrl-C", "leave").Help("Leaves the program. What was recorded is on the disk already.") with
+        {
+            Names = ["Ctrl+C"],
+            OnlyInHelp = true,
+        },
+    ];
+
+    public static KeyRow Eyes =>
+        Key(Act.GoEyes, "y", "eyes")
+            .Help("Shows every eye with its series and handle; eyes and handles are entered there.");
+
+    public static KeyRow Bars =>
+        Key(Act.GoBars, "b", "bars").Help("Shows the bars in the rack and what could be cut from each.");
+
+    public static KeyRow Shop => Key(Act.GoShop, "s", "shop").Help("Shows the shop's settings and the cautions.");
+
+    public static KeyRow Choose => Key(Act.Move, "↑↓", "choose", Need.Choice).Help("Moves up and down in the list.");
+
+    public static KeyRow Page => Key(Act.Page, "PgUp PgDn", "page", Need.MorePages).Help("Turns the page.");
+
+    public static KeyRow Leave =>
+        Key(Act.Leave, "q", "leave").Help("Leaves the program. What was recorded is on the disk already.");
+
+    public static KeyRow Cancel => Key(Act.Back, "Esc", "cancel", Need.Typing).Help("Leaves it as it was.");
+
+    public static KeyRow Answer => Key(Act.Enter, "Enter", "take", Need.Typing).Help("Takes what was typed.");
+
+    public static KeyRow NextCell =>
+        Key(Act.Enter, "Enter", "next", records: true)
+            .Help("Takes the answer and goes to the next. On the last one the tool is recorded.");
+
+    public static KeyRow AnotherWord =>
+        Key(Act.Move, "↑↓", "another word", Need.Choice)
+            .Help("Where there is a choice of words: the next or the one before.");
+
+    public static KeyRow Back => Key(Act.Back, "Esc", "back").Help("Goes back. Nothing is lost.");
+
+    public static KeyRow HandOver =>
+        Key(Act.GoHandOver, "o", "hand over", Need.Pattern)
+            .Help("Shows a helper what to take, in order: how deep a drift goes, how it is cooled, when to stop.");
+
+    public static KeyRow Scroll => Key(Act.Move, "↑↓", "scroll", Need.MorePages).Help("Moves up and down in the list.");
+
+    public static KeyRow Stop => Key(Act.Stop, "x", "stop", Need.Working).Help("Stops what is being worked out.");
+
+    public static KeyRow ChooseOrWord =>
+        Key(Act.Move, "↑↓", "choose", Need.Choice)
+            .Help("Moves up and down; where words are asked for, the next or the one before.");
+
+    /// <summary>The keys of a screen: its own rows, then those that all screens have.</summary>
+    public static IEnumerable<KeyRow> Of(ScreenName screen) =>
+        All.Where(row => row.Where is null || row.Where == screen);
+
+    /// <summary>A key of one screen or of all.</summary>
+    public static KeyRow Key(Act act, string shown, string words, Need need = Need.Nothing, bool records = false) =>
+        new(act, shown, words, need, records);
+
+    /// <summary>Rows as those of a screen.</summary>
+    public static IEnumerable<KeyRow> On(ScreenName screen, params IEnumerable<KeyRow> rows) =>
+        rows.Select(row => row with { Where = screen });
+}

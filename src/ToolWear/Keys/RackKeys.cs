@@ -1,0 +1,80 @@
+using static ToolWear.Keys.KeyTable;
+
+namespace ToolWear.Keys;
+
+/// <summary>The keys of the tool rack, of an empty store, and of help.</summary>
+internal static class RackKeys
+{
+    public static KeyRow[] All() =>
+        [
+            .. On(
+                ScreenName.ToolRack,
+                Key(Act.GoHammer, "h", "hammer", Need.Tools)
+                    .Help(
+                        "Goes to the hammer: the tally of heats. Where no session is open, tools and pattern are chosen first; last time's are offered."
+                    ),
+                Key(Act.GoMeasure, "m", "measure", Need.Tools)
+                    .Help("Lists what wants measuring once cold, and takes sizes at once: type a size, Enter."),
+                Key(Act.Enter, "Enter", "card", Need.Row)
+                    .Help("Opens the wear card of the chosen tool. While a file name is typed, takes it."),
+                Key(Act.GoForge, "f", "forge").Help("Lists what has to be forged for the open orders."),
+                Key(Act.GoOrders, "o", "orders").Help("Shows the open orders: adds, changes and drops them."),
+                Key(Act.GoCosts, "c", "costs", Need.Tools)
+                    .Help("Shows what tools cost a heat and heads cost in tooling."),
+                Eyes,
+                Bars,
+                Key(Act.GoTrials, "r", "trials", Need.Tools)
+                    .Help("Shows with which steel, lubricant, cooling or hand tools last longer, where the records can say."),
+                Key(Act.GoYear, "v", "year", Need.Tools)
+                    .Help(
+                        "Looks back on a year: how long tools lasted by place and steel, what ended them, heads, cost a head, how much was measured."
+                    ),
+                Key(Act.GoLoans, "n", "loans", Need.Tools)
+                    .Help("Shows the tools that are lent out, to whom and for how long; lends one, takes one back."),
+                Key(Act.GoStockTake, "k", "stock-take", Need.Tools)
+                    .Help("Walks through all tools, also those set aside and lent: seen or not seen."),
+                Key(Act.GoLedger, "l", "ledger").Help("Shows every entry; entries are crossed out there."),
+                Shop,
+                Key(Act.GoNewTool, "a", "add").Help("Adds one tool, question by question."),
+                Key(Act.GoTable, "t", "table")
+                    .Help("Enters the tools you have, row by row; what repeats is carried down."),
+                Key(Act.Export, "e", "export", Need.Tools)
+                    .Help("Writes the wear history as a CSV file; a name is offered, Enter takes it."),
+                Choose,
+                Page,
+                Leave,
+                Cancel
+            ),
+            .. On(
+                ScreenName.FirstStart,
+                Key(Act.GoTable, "t", "enter the tools I have")
+                    .Help("Enters the tools you have, row by row; what repeats is carried down."),
+                Key(Act.GoNewTool, "a", "add one tool").Help("Adds one tool, question by question."),
+                Key(Act.Demo, "d", "demo")
+                    .Help(
+                        "Opens an invented shop to look at, in a folder of its own that goes at the end. Your own shop stays as it is."
+                    ),
+                Key(Act.Import, "i", "import", Need.EmptyStore)
+                    .Help("Reads a folder of CSV files, or one CSV table of tools. All or nothing."),
+                Answer with
+                {
+                    Records = true,
+                },
+                Cancel,
+                Eyes,
+                Bars,
+                Shop,
+                Leave
+            ),
+            .. On(ScreenName.ToolTable, NextCell, AnotherWord, Back),
+            .. On(ScreenName.NewTool, NextCell, AnotherWord, Back),
+            .. On(
+                ScreenName.Help,
+                Key(Act.Back, "Esc", "back").Help("Goes back. Nothing is lost.") with
+                {
+                    Names = ["Esc", "Enter"],
+                },
+                Page
+            ),
+        ];
+}
