@@ -114,7 +114,7 @@ internal sealed class JournalFlips
         using Store store = Store.Open(Paths, _filled, _settings, _ => { });
         while (store.LastSeq < Entries)
         {
-            store.Append(SteadyWork.Day, [.. work.Line(store.LastSeq + 1).Select(EntryFormat.Write)]);
+            store.Append(SteadyWork.Day, [.. work.Line(store.LastSeq + 1).Select(entry => EntryFormat.Write(entry))]);
         }
     }
 

@@ -155,7 +155,7 @@ internal sealed record Deed(string Name, Action<Shelf> Prepare, params Immutable
         try
         {
             StorePaths nowhere = new(Path.Combine(Path.GetDirectoryName(journal)!, "nowhere.db"));
-            long then = Restore.Look(nowhere, new RealDisk(), Shelf.Settings.Kinds, journal).Then;
+            long then = Restore.Look(nowhere, new RealDisk(), Shelf.Settings.Kinds, journal).Then.Point.Seq;
             return then == entries ? null : $"{journal} holds {then} entries";
         }
         catch (StoreException e)

@@ -8,13 +8,12 @@ internal sealed class Recording
 {
     private const int ShortestWord = 4;
 
-    private readonly IReadOnlyDictionary<string, byte[]> _before;
     private readonly string _folder;
 
     private Recording(string folder, IReadOnlyDictionary<string, byte[]> before, Ended ended, IReadOnlyList<Call> calls)
     {
         _folder = folder;
-        _before = before;
+        Before = before;
         Ended = ended;
         Calls = calls;
     }
@@ -24,7 +23,7 @@ internal sealed class Recording
     public IReadOnlyList<Call> Calls { get; }
 
     /// <summary>What stood in the folder before.</summary>
-    public IReadOnlyDictionary<string, byte[]> Before => _before;
+    public IReadOnlyDictionary<string, byte[]> Before { get; }
 
     /// <summary>Runs a deed in a folder that holds what it needs.</summary>
     /// <param name="deed">The deed.</param>
@@ -64,7 +63,7 @@ internal sealed class Recording
     /// <param name="point">Told where a crash may show another disk than before: the disk, the call, whether the deed was acknowledged.</param>
     public void Replay(string scratch, Action<ModelDisk, Call, bool> point)
     {
-        Shelf.Put(scratch, _before);
+        Shelf.Put(scratch, Before);
         ModelDisk disk = new(_folder, scratch);
         ILookup<int, Call> begun = Calls.ToLookup(call => call.Begun);
         Dictionary<Call, Action<bool>> syncs = [];
@@ -107,7 +106,7 @@ internal sealed class Recording
     /// <returns>Writes, syncs, renames and openings.</returns>
     public IReadOnlyList<Call> Fallible(string scratch)
     {
-        Shelf.Put(scratch, _before);
+        Shelf.Put(scratch, Before);
         ModelDisk disk = new(_folder, scratch);
         List<Call> all = [];
         foreach (Call call in Calls)
