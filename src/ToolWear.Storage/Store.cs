@@ -143,7 +143,7 @@ public sealed class Store : IDisposable
     /// <inheritdoc cref="Append(DateOnly, ImmutableArray{string})" path="/exception"/>
     public JournalLine? Append(DateOnly day, Func<ImmutableArray<JournalLine>, ImmutableArray<string>> ask)
     {
-        lock (_oneAtATime)
+        return Civil(() =>
         {
             ObjectDisposedException.ThrowIf(_closed, this);
             // a shop that is refused its first entry leaves nothing behind
@@ -162,7 +162,7 @@ public sealed class Store : IDisposable
             _documents?.Add(line, _writer.End);
             TakeDocuments();
             return line;
-        }
+        });
     }
 
     /// <summary>Looks whether others have added anything; waits for nobody.</summary>
@@ -170,7 +170,7 @@ public sealed class Store : IDisposable
     /// <exception cref="StoreException">The journal is not the one that was opened.</exception>
     public ImmutableArray<JournalLine> Look()
     {
-        lock (_oneAtATime)
+        return Civil(() =>
         {
             bool isQuiet =
                 _closed
@@ -192,7 +192,7 @@ public sealed class Store : IDisposable
             ImmutableArray<JournalLine> added = CatchUp();
             TakeDocuments();
             return added;
-        }
+        });
     }
 
     /// <summary>Compares every document with the journal, and builds them anew where one differs.</summary>
@@ -388,17 +388,26 @@ public sealed class Store : IDisposable
             return;
         }
         using IDiskLock? held = _held is null ? TakeLock(Paths, Disk, _settings) : null;
-        try
+        if (StoreEntrance.IsNew(Disk, Paths))
         {
-            if (StoreEntrance.IsNew(Disk, Paths))
-            {
-                JournalWriter.Begin(Disk, Paths.Journal, _settings.NewShopId());
-            }
-            _writer = JournalWriter.Open(Disk, Paths.Journal, _settings.Kinds, _untold.Add);
+            JournalWriter.Begin(Disk, Paths.Journal, _settings.NewShopId());
         }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        _writer = JournalWriter.Open(Disk, Paths.Journal, _settings.Kinds, _untold.Add);
+    }
+
+    // one thread at a time, and whatever the disk says is a sentence
+    private T Civil<T>(Func<T> work)
+    {
+        lock (_oneAtATime)
         {
-            throw JournalWriter.Broken(e);
+            try
+            {
+                return work();
+            }
+            catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+            {
+                throw JournalWriter.Broken(e);
+            }
         }
     }
 
@@ -424,9 +433,17 @@ public sealed class Store : IDisposable
     // under the lock: whoever had them before has brought them no further than the journal
     private void TakeDocuments()
     {
-        if (_documents is null && _writer is { } writer)
+        try
         {
-            OwnDocuments()?.TakeOver(writer.End);
+            if (_documents is null && _writer is { } writer)
+            {
+                OwnDocuments()?.TakeOver(writer.End);
+            }
+        }
+        catch (StoreException)
+        {
+            // what was recorded is durable whatever becomes of its documents: the next time, or the next opening, takes them
+            return;
         }
     }
 

@@ -191,6 +191,25 @@ public sealed class SharedStoreTests
         Assert.Empty(again.Findings);
     }
 
+    [Fact]
+    public void What_the_disk_refuses_is_a_sentence_and_never_a_recorded_entry_called_refused()
+    {
+        using var folder = new TemporaryFolder();
+        var disk = new FaultyDisk { Broken = ".db-lock" };
+        using Store store = TestShop.Open(folder.Store, disk);
+        Assert.Equal(1, store.Append(TestShop.Day, TestShop.Heats("R3", 1)).Seq);
+        Assert.False(store.HasDocuments);
+        disk.Broken = ".db.lock";
+        Assert.Contains(
+            "Nothing can be recorded",
+            Assert.Throws<StoreRefusedException>(() => store.Append(TestShop.Day, TestShop.Heats("R3", 2))).Message,
+            StringComparison.Ordinal
+        );
+        disk.Broken = null;
+        Assert.Equal(2, store.Append(TestShop.Day, TestShop.Heats("R3", 2)).Seq);
+        Assert.True(store.HasDocuments);
+    }
+
     [Theory]
     [InlineData(false)]
     [InlineData(true)]
@@ -254,6 +273,8 @@ public sealed class SharedStoreTests
 
         internal Action? AtSync { get; set; }
 
+        internal string? Broken { get; set; }
+
         public PathKind KindOf(string path) => _disk.KindOf(path);
 
         public IDiskFile OpenToRead(string path) => _disk.OpenToRead(path);
@@ -264,7 +285,10 @@ public sealed class SharedStoreTests
 
         public Stream OpenDocuments(string path) => _disk.OpenDocuments(path);
 
-        public IDiskLock? TryLock(string path) => IsLockless ? new NoLock() : _disk.TryLock(path);
+        public IDiskLock? TryLock(string path) =>
+            Broken is not null && path.EndsWith(Broken, StringComparison.Ordinal) ? throw new IOException("Too many open files")
+            : IsLockless ? new NoLock()
+            : _disk.TryLock(path);
 
         public void Move(string from, string to) => _disk.Move(from, to);
 

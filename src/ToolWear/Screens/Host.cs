@@ -190,6 +190,7 @@ internal sealed class Host : Runnable
         else if (press.Name is not null)
         {
             Take(press);
+            LeaveClosedSession();
             WantForecasts();
             Redraw();
         }
@@ -205,14 +206,18 @@ internal sealed class Host : Runnable
             return;
         }
 
-        // the session that this screen is about can have been closed elsewhere
-        if (Current.Name == ScreenName.Hammer && Sitting.Shop.OpenSession is null)
+        LeaveClosedSession();
+        WantForecasts();
+        Redraw();
+    }
+
+    // the session that a screen is about can have been closed elsewhere
+    private void LeaveClosedSession()
+    {
+        if (Current.Name is ScreenName.Hammer or ScreenName.Closing && Sitting.Shop.OpenSession is null)
         {
             Go(Home);
         }
-
-        WantForecasts();
-        Redraw();
     }
 
     /// <inheritdoc />
