@@ -327,7 +327,7 @@ public sealed class Store : IDisposable
         }
     }
 
-    private IDisposable Lock() => Await(Paths, TryBoth);
+    private BothLocks Lock() => Await(Paths, TryBoth);
 
     // The named lock keeps out whoever begins, restores or mends a journal; the journal's own whoever adds to this one.
     private BothLocks? TryBoth()

@@ -27,17 +27,13 @@ public sealed partial class RealDisk : IDisk
         : facts.Kind;
 
     /// <inheritdoc />
-    public IDiskFile OpenToRead(string path) => new RealFile(path, OpenBare(path, isToWrite: false));
+    public IDiskFile OpenToRead(string path) => new RealFile(path, FileMode.Open, isToWrite: false);
 
     /// <inheritdoc />
-    public IDiskFile OpenToWrite(string path) => new RealFile(path, OpenBare(path, isToWrite: true));
+    public IDiskFile OpenToWrite(string path) => new RealFile(path, FileMode.Open, isToWrite: true);
 
     /// <inheritdoc />
-    public IDiskFile Create(string path)
-    {
-        FileStream stream = Open(path, FileMode.CreateNew, FileAccess.ReadWrite);
-        return new RealFile(path, stream.SafeFileHandle, stream);
-    }
+    public IDiskFile Create(string path) => new RealFile(path, FileMode.CreateNew, isToWrite: true);
 
     /// <inheritdoc />
     public Stream OpenDocuments(string path) => Open(path, FileMode.OpenOrCreate, FileAccess.ReadWrite);
@@ -47,7 +43,7 @@ public sealed partial class RealDisk : IDisk
     {
         try
         {
-            return new RealLock(path, Open(path, FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None));
+            return new RealLock(path);
         }
         catch (IOException e) when (e.HResult is HeldOnLinux or HeldOnMac or HeldOnWindows)
         {
@@ -141,49 +137,76 @@ public sealed partial class RealDisk : IDisk
     private static bool IsLocked(SafeFileHandle file) =>
         OperatingSystem.IsWindows() || Flock(file, Exclusive | DoNotWait) == 0;
 
-    private sealed class RealFile(string path, SafeFileHandle handle, IDisposable? owner = null) : IDiskFile
+    private sealed class RealFile : IDiskFile
     {
+        private readonly string _path;
+        private readonly SafeFileHandle _handle;
+
+        // .NET alone makes a file with rights of its own; its stream owns the handle
+        private readonly FileStream? _made;
+
+        public RealFile(string path, FileMode mode, bool isToWrite)
+        {
+            _path = path;
+            _made = mode == FileMode.CreateNew ? Open(path, mode, FileAccess.ReadWrite) : null;
+            _handle = _made?.SafeFileHandle ?? OpenBare(path, isToWrite);
+        }
+
         public FilePlace Place =>
-            FileFacts.Of(path) is not { } named || !FileFacts.Of(handle).IsSameAs(named) ? FilePlace.Gone
+            FileFacts.Of(_path) is not { } named || !FileFacts.Of(_handle).IsSameAs(named) ? FilePlace.Gone
             : named.Names == 1 ? FilePlace.InPlace
             : FilePlace.Shared;
 
         public IDisposable? TryLock() =>
-            IsLocked(handle) || Marshal.GetLastPInvokeError() is not (HeldOnLinux or HeldOnMac)
-                ? new FileLock(handle)
+            IsLocked(_handle) || Marshal.GetLastPInvokeError() is not (HeldOnLinux or HeldOnMac)
+                ? new FileLock(_handle)
                 : null;
 
-        public long Length => RandomAccess.GetLength(handle);
+        public long Length => RandomAccess.GetLength(_handle);
 
-        public int Read(long offset, Span<byte> into) => RandomAccess.Read(handle, into, offset);
+        public int Read(long offset, Span<byte> into) => RandomAccess.Read(_handle, into, offset);
 
         public void Write(long offset, ReadOnlySpan<byte> bytes)
         {
             try
             {
-                RandomAccess.Write(handle, bytes, offset);
+                RandomAccess.Write(_handle, bytes, offset);
             }
             catch (ArgumentOutOfRangeException e)
             {
                 // EFBIG (write(2)): a file system or a limit of this user allows no file of that length
-                throw new IOException($"{path} has grown as large as it may here.", e);
+                throw new IOException($"{_path} has grown as large as it may here.", e);
             }
         }
 
-        public void Cut(long length) => RandomAccess.SetLength(handle, length);
+        public void Cut(long length) => RandomAccess.SetLength(_handle, length);
 
-        public void Sync() => DiskSync.File(handle, path);
+        public void Sync() => DiskSync.File(_handle, _path);
 
-        public void Dispose() => (owner ?? handle).Dispose();
+        public void Dispose()
+        {
+            _made?.Dispose();
+            _handle.Dispose();
+        }
     }
 
-    private sealed class RealLock(string path, FileStream stream) : IDiskLock
+    private sealed class RealLock : IDiskLock
     {
-        public bool IsKept { get; } = IsLocked(stream.SafeFileHandle);
+        private readonly string _path;
+        private readonly FileStream _stream;
 
-        public bool IsInPlace => FileFacts.Of(stream.SafeFileHandle).IsSameAs(FileFacts.Of(path));
+        public RealLock(string path)
+        {
+            _path = path;
+            _stream = Open(path, FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None);
+            IsKept = IsLocked(_stream.SafeFileHandle);
+        }
 
-        public void Dispose() => stream.Dispose();
+        public bool IsKept { get; }
+
+        public bool IsInPlace => FileFacts.Of(_stream.SafeFileHandle).IsSameAs(FileFacts.Of(_path));
+
+        public void Dispose() => _stream.Dispose();
     }
 
     private sealed class FileLock(SafeFileHandle handle) : IDisposable
