@@ -1,4 +1,3 @@
-using ToolWear.Core.Tools;
 
 namespace ToolWear;
 

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using System.CommandLine;
-using System.Globalization;
 using System.Text;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Measure;
@@ -168,13 +167,6 @@ internal sealed class Call
                 _ => before + table.ToText() + after,
             }
         );
-
-    /// <summary>Prints figures in the format asked for; what follows them only as text.</summary>
-    public void Print(Calculated figures, string after = "") => Print(figures.ToTable(), after: after);
-
-    /// <summary>A number for people with some decimals.</summary>
-    public static Func<double, string> Decimals(int places) =>
-        value => value.ToString("F" + places.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
 
     /// <summary>Says what is wrong with files and stops, where anything is.</summary>
     public void RefuseFaults(ImmutableArray<CsvFault> faults, int more)

@@ -2,7 +2,6 @@ using System.CommandLine;
 using ToolWear.Commands.Calls;
 using ToolWear.Core.Deeds;
 using ToolWear.Core.Ledger;
-using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
 
 namespace ToolWear.Commands.Evening;

@@ -6,7 +6,7 @@ using ToolWear.Core.Measure;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
 using ToolWear.Core.Wear;
-using ToolWear.Results;
+using ToolWear.Results.Eyes;
 
 namespace ToolWear.Commands.Figures;
 
@@ -50,10 +50,7 @@ internal static class DriveDepthVerb
             throw RefusedException.WrongUsage(refusal);
         }
 
-        call.Print(
-            new Calculated([new("shift_mm", "Deeper by, mm", Cell.Of(shift, Call.Decimals(1)))]),
-            $"{Words.EyeCaution}\n"
-        );
+        call.Print(ReckonedTables.Shift.Of(shift), after: $"{Words.EyeCaution}\n");
     }
 
     private static void OfTool(Call call, ToolInShop tool)
@@ -69,21 +66,7 @@ internal static class DriveDepthVerb
             throw RefusedException.WrongData($"{tool.Mark} is at its end. {none.Why(units)}");
         }
 
-        DriveTo to = (DriveTo)depth;
-        string Shown(double mm) => SizeShown.Eye(Length.FromMm(mm), units);
-        call.Print(
-            new Calculated([
-                new("shift_mm", "Deeper by", Cell.Of(to.DeeperMm, Call.Decimals(1))),
-                new(
-                    "mark_mm",
-                    "New mark, from the shank mark",
-                    Cell.Of(to.Mark.Mm, _ => SizeShown.Eye(to.MarkFor(units), units))
-                ),
-                new("eye_length_mm", "Eye length there", Cell.Of(to.Eye.LengthMm, Shown)),
-                new("eye_width_mm", "Eye width there", Cell.Of(to.Eye.WidthMm, Shown)),
-            ]),
-            $"{Words.EyeCaution}\n"
-        );
+        call.Print(ReckonedTables.Depth.Of((DriveTo)depth, units), after: $"{Words.EyeCaution}\n");
     }
 
     private static EyeSize EyeOf(Call call, ToolInShop tool)

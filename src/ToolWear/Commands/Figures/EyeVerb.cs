@@ -6,7 +6,6 @@ using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
 using ToolWear.Core.Wear;
 using ToolWear.Pens;
-using ToolWear.Results;
 using ToolWear.Results.Eyes;
 
 namespace ToolWear.Commands.Figures;
@@ -57,12 +56,10 @@ internal static class EyeVerb
             Temperature(call, "The eye", EyeC, KnockOut.Finish.Eye)
         );
         call.Print(
-            new Calculated([
-                call.Get(DriftMm) is { } drift
-                    ? new("eye_mm", "Eye, mm", Cell.Of(knockOut.EyeMm(drift), Call.Decimals(1)))
-                    : new("drift_mm", "Drift, mm", Cell.Of(knockOut.DriftMm(call.Need(EyeMm)), Call.Decimals(2))),
-            ]),
-            $"{Words.EyeCaution}\n"
+            call.Get(DriftMm) is { } drift
+                ? ReckonedTables.Eye.Of(knockOut.EyeMm(drift))
+                : ReckonedTables.Drift.Of(knockOut.DriftMm(call.Need(EyeMm))),
+            after: $"{Words.EyeCaution}\n"
         );
     }
 

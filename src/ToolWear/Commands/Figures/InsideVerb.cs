@@ -2,7 +2,7 @@ using System.CommandLine;
 using ToolWear.Commands.Calls;
 using ToolWear.Core.Sections;
 using ToolWear.Pens;
-using ToolWear.Results;
+using ToolWear.Results.Eyes;
 
 namespace ToolWear.Commands.Figures;
 
@@ -42,18 +42,6 @@ internal static class InsideVerb
             return;
         }
 
-        string leastAt = clearance.LeastAt switch
-        {
-            NearestAt.Nose => "nose",
-            NearestAt.Back => "back",
-            _ => "cheek",
-        };
-        call.Print(
-            new Calculated([
-                new("clearance_mm", "Clearance, mm", Cell.Of(clearance.ClearanceMm, Call.Decimals(2))),
-                new("least_at", "Least at", Cell.Of(leastAt)),
-            ]),
-            $"{clearance.ToWords()}\n"
-        );
+        call.Print(ReckonedTables.Inside.Of(clearance), after: $"{clearance.ToWords()}\n");
     }
 }

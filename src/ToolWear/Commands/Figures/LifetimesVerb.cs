@@ -7,6 +7,7 @@ using ToolWear.Core.Tools;
 using ToolWear.Core.Wear.Lifetimes;
 using ToolWear.Pens;
 using ToolWear.Results;
+using ToolWear.Results.Looks;
 using ToolWear.Storage.Csv;
 
 namespace ToolWear.Commands.Figures;
@@ -46,7 +47,7 @@ internal static class LifetimesVerb
             .. read.Rows.Select(row => new WatchedLife(row.Heats, row.Failed, row.FromHeats)),
         ];
         SuddenFailures failures = SuddenFailures.Of(lives, call.Get(Guess) ?? GuessedLife.Assumed);
-        Table survival = Survival(SurvivalCurve.Of(lives));
+        Table survival = LifetimeTable.Columns.Over(SurvivalCurve.Of(lives));
         call.Print(
             call.Format switch
             {
@@ -54,36 +55,6 @@ internal static class LifetimesVerb
                 "json" => Json(lives.Length, failures, survival),
                 _ => Text(lives.Length, failures, survival),
             }
-        );
-    }
-
-    private static Table Survival(ImmutableArray<SurvivalStep> steps)
-    {
-        Func<double, string> share = Call.Decimals(3);
-        return new(
-            [
-                new("heats", "Heats"),
-                new("at_risk", "Watched"),
-                new("failed", "Failed"),
-                new("surviving", "Share left"),
-                new("se", null),
-                new("lo95", "from"),
-                new("hi95", "to"),
-            ],
-            [
-                .. steps.Select(step =>
-                    (ImmutableArray<Cell>)
-                        [
-                            Cell.Of(step.Heats),
-                            Cell.Of(step.AtRisk),
-                            Cell.Of(step.Failed),
-                            Cell.Of(step.Surviving, share),
-                            Cell.Of(step.Se),
-                            Cell.Of(step.Low95, share),
-                            Cell.Of(step.High95, share),
-                        ]
-                ),
-            ]
         );
     }
 

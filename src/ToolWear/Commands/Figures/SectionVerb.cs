@@ -4,7 +4,7 @@ using ToolWear.Commands.Calls;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Sections;
 using ToolWear.Pens;
-using ToolWear.Results;
+using ToolWear.Results.Eyes;
 
 namespace ToolWear.Commands.Figures;
 
@@ -58,12 +58,7 @@ internal static class SectionVerb
             return;
         }
 
-        call.Print(
-            new Calculated([
-                new("area_mm2", "Area, mm2", Cell.Of(section.AreaMm2(), Call.Decimals(2))),
-                new("perimeter_mm", "Perimeter, mm", Cell.Of(section.PerimeterMm(), Call.Decimals(2))),
-            ])
-        );
+        call.Print(ReckonedTables.OfSection.Of(section));
     }
 
     private static ImmutableArray<Length> Sizes(Call call, SectionKind kind) =>

@@ -4,7 +4,7 @@ using ToolWear.Core.Eyes.Slits;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Sections;
-using ToolWear.Results;
+using ToolWear.Results.Eyes;
 
 namespace ToolWear.Commands.Figures;
 
@@ -55,10 +55,7 @@ internal static class SlitVerb
             throw RefusedException.WrongUsage(refusal);
         }
 
-        call.Print(
-            new Calculated([new("slit_mm", "Slit, mm", Cell.Of(slit, Call.Decimals(1)))]),
-            $"{Words.BlindHoleCaution}\n"
-        );
+        call.Print(ReckonedTables.SlitLength.Of(slit), after: $"{Words.BlindHoleCaution}\n");
     }
 
     private static void OfEye(Call call, string name, SlitTool tool, double edge)
@@ -78,21 +75,8 @@ internal static class SlitVerb
             throw RefusedException.WrongData(refusal);
         }
 
-        Func<double, string> percent = share => (share * 100).ToString("0") + " %";
         call.Print(
-            new Table(
-                [new("slit_mm", "Slit, mm"), new("stretch", "Stretch"), new("warning", "")],
-                [
-                    .. new[] { proposal.Longest, proposal.Shortest }.Select(slit =>
-                        (System.Collections.Immutable.ImmutableArray<Cell>)
-                            [
-                                Cell.Of(slit.LengthMm, Call.Decimals(1)),
-                                Cell.Of(slit.StretchShare, percent),
-                                Cell.Of(slit.Warning, none: ""),
-                            ]
-                    ),
-                ]
-            ),
+            ReckonedTables.Slits.Over([proposal.Longest, proposal.Shortest]),
             after: $"{Words.BlindHoleCaution}\n"
         );
     }

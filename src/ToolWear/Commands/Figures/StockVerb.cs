@@ -4,7 +4,7 @@ using ToolWear.Commands.Calls;
 using ToolWear.Core.Sections;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
-using ToolWear.Results;
+using ToolWear.Results.Eyes;
 using ToolWear.Storage.Csv;
 
 namespace ToolWear.Commands.Figures;
@@ -65,12 +65,8 @@ internal static class StockVerb
         }
 
         call.Print(
-            new Calculated([
-                new("volume_mm3", "Volume, mm3", Cell.Of(stock.VolumeMm3, Call.Decimals(0))),
-                new("mass_kg", "Weight, kg", Cell.Of(stock.MassKg, Call.Decimals(2))),
-                new("length_mm", "Length of bar, mm", Cell.Of(stock.LengthMm, Call.Decimals(0))),
-            ]),
-            stock.MustBeUpset ? "The bar is smaller than the tool's largest section: it has to be upset." + "\n" : ""
+            ReckonedTables.Cut.Of(stock),
+            after: stock.MustBeUpset ? "The bar is smaller than the tool's largest section: it has to be upset.\n" : ""
         );
     }
 

@@ -1,21 +1,12 @@
-using System.Collections.Immutable;
 using ToolWear.Commands.Calls;
 using ToolWear.Core.Shops;
-using ToolWear.Results;
+using ToolWear.Results.Looks;
 
 namespace ToolWear.Commands.Files;
 
 /// <summary>settings: how the shop speaks and works.</summary>
 internal static class SettingsVerb
 {
-    private static readonly ImmutableArray<Column> Columns =
-    [
-        new("setting", "Setting"),
-        new("value", "Value"),
-        new("usual", "Usual"),
-        new("meaning", "Meaning"),
-    ];
-
     public static Verb Verb { get; } =
         new(
             "settings",
@@ -29,11 +20,8 @@ internal static class SettingsVerb
     private static void Run(Call call)
     {
         call.Print(
-            new Table(Columns, [.. ShopSetting.All.Select(setting => Row(call.Shop, setting))]),
+            SettingTable.Columns.Over(ShopSetting.All.Select(setting => (call.Shop, setting))),
             after: $"\n{Words.ShopCaution}\n{Words.ForecastCaution}\n"
         );
     }
-
-    private static ImmutableArray<Cell> Row(Shop shop, ShopSetting setting) =>
-        [Cell.Of(setting.Name), Cell.Of(shop.Settings.Get(setting)), Cell.Of(setting.Usual), Cell.Of(setting.Meaning)];
 }

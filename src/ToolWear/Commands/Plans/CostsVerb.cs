@@ -78,15 +78,8 @@ internal static class CostsVerb
         Estimate life = new ShopLives(call.Forecasts).At(place).NewLife;
         ReforgeOrScrap answer = ReforgeOrScrap.Of(rework, call.Need(Gains), (double)total, life);
         call.Print(
-            new Calculated([
-                new("tool", "Tool", Cell.Of(tool.Mark.Text)),
-                new("reforge", "Answer", Cell.Of(answer.Reforge ? "yes" : "no", Words.ReforgeAnswer(answer))),
-                new("rework_a_heat", "Rework, a heat", Cell.Of(answer.ReworkAHeat, Call.Decimals(2))),
-                new("new_a_heat", "New one, a heat", Cell.Of(answer.NewAHeat.Value, Call.Decimals(2))),
-                new("new_a_heat_lo90", "from", Cell.Of(answer.NewAHeat.Low90, Call.Decimals(2))),
-                new("new_a_heat_hi90", "to", Cell.Of(answer.NewAHeat.High90, Call.Decimals(2))),
-            ]),
-            $"\n{Words.ReforgeBasis}\n{Words.RestoringCautions}\n"
+            DecisionTables.Reforge.Of(new(tool.Mark, answer)),
+            after: $"\n{Words.ReforgeBasis}\n{Words.RestoringCautions}\n"
         );
     }
 

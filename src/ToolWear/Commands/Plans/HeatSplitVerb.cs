@@ -6,7 +6,7 @@ using ToolWear.Core.Planning;
 using ToolWear.Core.Planning.Decisions;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
-using ToolWear.Results;
+using ToolWear.Results.Plans;
 
 namespace ToolWear.Commands.Plans;
 
@@ -89,24 +89,7 @@ internal static class HeatSplitVerb
         )
             ? found
             : throw RefusedException.WrongUsage(refusal);
-        Func<double, string> money = Call.Decimals(2);
-        call.Print(
-            new Calculated([
-                new("whole_heats", "Rough heats a head", Cell.Of(split.WholeHeats)),
-                new("cost_at_whole", "Cost of its heats", Cell.Of(split.CostAtWhole, money)),
-                new("cost_without", "With none", Cell.Of(split.CostWithout, money)),
-                new("saving", "Saved on a head", Cell.Of(split.Saving, money)),
-                new("rough_heats", "Best, not in whole heats", Cell.Of(split.RoughHeats, money)),
-                new("cost_at_best", "Cost there", Cell.Of(split.CostAtBest, money)),
-                new("cost_a_rough_heat", "A rough heat costs", Cell.Of(split.CostARoughHeat, money)),
-                new("cost_a_finish_heat", "A finish heat costs", Cell.Of(split.CostAFinishHeat, money)),
-                new("least_finish_heats", "Finish heats always needed", Cell.Of(falls.Least, money)),
-                new("more_without_rough", "More without rough heats", Cell.Of(falls.More, money)),
-                new("rough_heats_that_help", "Rough heats that take 2/3 away", Cell.Of(falls.Helps, money)),
-                new("sessions", "Sessions it rests on", Cell.Of(falls.Sessions, n => n > 0 ? Words.About(n) : "given")),
-            ]),
-            $"\n{SplitBasis}\n"
-        );
+        call.Print(DecisionTables.HeatSplit.Of(new(split, falls)), after: $"\n{SplitBasis}\n");
     }
 
     private static double AHeat(ShopLives lives, PatternDescribed pattern, Place place)

@@ -36,13 +36,6 @@ internal static class PlanOfStore
         );
     }
 
-    /// <summary>The certainty by number of new tools.</summary>
-    public static Table CoverTable(Replacements plan) =>
-        new(
-            [new("new_tools", "New"), new("cover", "Certainty")],
-            [.. plan.Cover.Select((cover, r) => (ImmutableArray<Cell>)[Cell.Of(r), Cell.Of(cover, Words.Percent)])]
-        );
-
     /// <summary>What follows a plan for people: late orders, how much is learned, cautions.</summary>
     private static string Below(ForgeList list) =>
         "\n"
@@ -88,41 +81,7 @@ internal static class PlanOfStore
         });
 
     private static Table Rows(ForgeList list) =>
-        new(
-            [
-                new("eye", "Eye"),
-                new("place", "Place"),
-                new("form", "Form"),
-                new("in_service", "In service"),
-                new("demand_heats", "Heats"),
-                new("learned", "Heats a head"),
-                new("sure", null),
-                new("sure_without", "With none"),
-                new("needed", "New"),
-                new("expected", "Expected"),
-                new("sure_with_one_fewer", "One fewer"),
-            ],
-            [.. list.Places.Select(place => Row(place, list.Sure))]
-        );
-
-    private static ImmutableArray<Cell> Row(PlacePlan place, double sure)
-    {
-        Replacements? needs = place.Needs as Replacements;
-        return
-        [
-            Cell.Of(place.Demand.Tools.Eye),
-            Cell.Of(PlaceWord(place.Demand.Tools)),
-            Cell.Of(place.Demand.Tools.Form),
-            Cell.Of(place.InService.Count(tool => tool.WhyNot is null)),
-            Cell.Of(Math.Ceiling(place.Demand.Heats - 1e-9)),
-            Cell.Of(place.Demand.IsLearned ? "from records" : "first guess"),
-            Cell.Of(sure),
-            Cell.Of(needs?.Cover[0], Words.Percent),
-            Cell.Of(needs?.Needed),
-            Cell.Of(needs?.Expected),
-            Cell.Of(needs?.SureWithOneFewer, Words.Percent),
-        ];
-    }
+        PlanTable.Columns.Over(list.Places.Select(place => new PlanRow(place, list.Sure)));
 
     private static string? PlaceWord(ToolPlace tools) =>
         tools.Place == Place.None ? null : Places.Words.Word(tools.Place);

@@ -5,6 +5,7 @@ using ToolWear.Commands.Calls;
 using ToolWear.Core.Planning.Lives;
 using ToolWear.Core.Sections;
 using ToolWear.Pens;
+using ToolWear.Results.Plans;
 
 namespace ToolWear.Commands.Plans;
 
@@ -87,7 +88,7 @@ internal static class PlanVerb
                 PlanFigures.Write(json, plan);
                 json.WriteEndObject();
             }),
-            "csv" => PlanOfStore.CoverTable(plan).ToCsv(),
+            "csv" => PlanTable.Covers.Over(plan.Cover.Select((cover, r) => (r, cover))).ToCsv(),
             _ => $"{PlanFigures.ToText(plan)}\n{Words.PlanBasis}\n",
         };
         call.Print(text);

@@ -1,13 +1,12 @@
 using System.CommandLine;
 using ToolWear.Commands.Calls;
-using ToolWear.Core.Measure;
 using ToolWear.Core.Planning;
 using ToolWear.Core.Planning.Decisions;
 using ToolWear.Core.Planning.Lives;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
 using ToolWear.Core.Wear;
-using ToolWear.Results;
+using ToolWear.Results.Plans;
 
 namespace ToolWear.Commands.Plans;
 
@@ -75,24 +74,7 @@ internal static class PullEarlyVerb
             cf,
             call.Get(Session)
         );
-        AgeReplacement? age = answer.Age as AgeReplacement;
-        ChangeBeforeSession? before = answer.Before as ChangeBeforeSession;
-        Func<double, string> money = Call.Decimals(4);
-        call.Print(
-            new Calculated([
-                new("tool", "Tool", Cell.Of(tool.Mark.Text)),
-                new("answer", "Answer", Cell.Of(PullWord(answer), PullAnswer(answer))),
-                new("pull_at_heats", "Pull such tools at", Cell.Of(age?.AtHeats)),
-                new("cost_a_heat", "Cost a heat so", Cell.Of(age?.CostAHeat, money)),
-                new("run_to_failure_a_heat", "Run till they fail", Cell.Of(age?.RunToFailureAHeat, money)),
-                new("heats_from_new", "Its heats from new", Cell.Of(answer.HeatsFromNew)),
-                new("session_heats", "Next session", Cell.Of(answer.SessionHeats)),
-                new("cost_of_staying", "Staying costs", Cell.Of(before?.CostOfStaying, money)),
-                new("cost_of_changing", "Changing costs", Cell.Of(before?.CostOfChanging, money)),
-                new("failures", "Failed on record", Cell.Of(answer.Failures)),
-            ]),
-            $"\n{Words.ForecastCaution}\n"
-        );
+        call.Print(DecisionTables.PullEarly.Of(new(tool.Mark, answer)), after: $"\n{Words.ForecastCaution}\n");
     }
 
     private static (double Planned, double Failure) Costs(Call call)
@@ -127,37 +109,6 @@ internal static class PullEarlyVerb
 
         // figures are taken as they are given
         AgeReplacement age = (AgeReplacement)AgeReplacement.Of(life, cp, cf, int.MaxValue);
-        Func<double, string> money = Call.Decimals(4);
-        call.Print(
-            new Calculated([
-                new(
-                    "pull_at_heats",
-                    "Pull at",
-                    age.AtHeats is { } at ? Cell.Of(at) : Cell.Of(null, null, "run them till they fail")
-                ),
-                new("cost_a_heat", "Cost a heat so", Cell.Of(age.CostAHeat, money)),
-                new("run_to_failure_a_heat", "Run till they fail", Cell.Of(age.RunToFailureAHeat, money)),
-            ])
-        );
+        call.Print(DecisionTables.PullAt.Of(age));
     }
-
-    private static string PullWord(EarlyPulling answer) =>
-        answer.Before is ChangeBeforeSession before
-            ? before.Change
-                ? "change it"
-                : "keep it"
-            : "not enough data";
-
-    private static string PullAnswer(EarlyPulling answer) =>
-        (answer.Before, answer.Age) switch
-        {
-            (ChangeBeforeSession { Change: true }, _) => "change it before the session",
-            (ChangeBeforeSession, AgeReplacement { AtHeats: { } at }) when answer.HeatsFromNew < at =>
-                $"keep it; pull such tools at about {Words.About(at)} heats from new",
-            (ChangeBeforeSession, AgeReplacement { AtHeats: { } at }) =>
-                $"keep it for this session, though it is past the {Words.About(at)} heats at which such tools are best pulled",
-            (ChangeBeforeSession, _) => "keep it, and use such tools to their limit",
-            (NotEnoughData missing, _) => $"{Words.Missing(missing)} Use it to its limit.",
-            _ => "use it to its limit",
-        };
 }

@@ -1,14 +1,12 @@
-using System.Collections.Immutable;
 using System.CommandLine;
 using System.Text;
 using ToolWear.Commands.Calls;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Measure;
-using ToolWear.Core.Sections;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Wear;
 using ToolWear.Pens;
-using ToolWear.Results;
+using ToolWear.Results.Eyes;
 using ToolWear.Screens.Eyes;
 
 namespace ToolWear.Commands.Tools;
@@ -17,27 +15,6 @@ namespace ToolWear.Commands.Tools;
 internal static class EyesVerb
 {
     private static readonly Argument<string?> Name = Said.Maybe("NAME", "one eye or handle; usually all");
-
-    private static readonly ImmutableArray<Column> Columns =
-    [
-        .. new[]
-        {
-            "eye",
-            "section",
-            "length_mm",
-            "width_mm",
-            "depth_mm",
-            "taper_length",
-            "taper_width",
-            "fit",
-            "driven",
-            "least_length_mm",
-            "greatest_length_mm",
-            "least_width_mm",
-            "greatest_width_mm",
-            "handle",
-        }.Select(name => new Column(name, null)),
-    ];
 
     public static Verb Verb { get; } =
         new(
@@ -72,7 +49,7 @@ internal static class EyesVerb
             return;
         }
 
-        call.Print(new Table(Columns, [.. rows.Select(row => row.Eye).OfType<EyeDescribed>().Select(Row)]));
+        call.Print(EyeTable.Columns.Over(rows.Select(row => row.Eye).OfType<EyeDescribed>()));
     }
 
     private static string Text(ShopForecasts forecasts, EyeOrHandle[] rows, LengthUnit units)
@@ -91,22 +68,4 @@ internal static class EyesVerb
 
         return text.Append(Wrapped.Of(Words.EyeCaution)).ToString();
     }
-
-    private static ImmutableArray<Cell> Row(EyeDescribed eye) =>
-        [
-            Cell.Of(eye.Name),
-            Cell.Of(SectionKinds.Words.Word(eye.Section)),
-            Cell.Of(eye.Length.Mm),
-            Cell.Of(eye.Width.Mm),
-            Cell.Of(eye.Depth?.Mm),
-            Cell.Of(eye.TaperLength),
-            Cell.Of(eye.TaperWidth),
-            Cell.Of(eye.Fit is { } fit ? EyeDescribed.FitWords.Word(fit) : null),
-            Cell.Of(eye.Driven is { } driven ? EyeDescribed.DrivenWords.Word(driven) : null),
-            Cell.Of(eye.LeastLength?.Mm),
-            Cell.Of(eye.GreatestLength?.Mm),
-            Cell.Of(eye.LeastWidth?.Mm),
-            Cell.Of(eye.GreatestWidth?.Mm),
-            Cell.Of(eye.Handle),
-        ];
 }

@@ -8,7 +8,6 @@ using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
 using ToolWear.Core.Wear;
 using ToolWear.Pens;
-using ToolWear.Results;
 using ToolWear.Results.Eyes;
 
 namespace ToolWear.Commands.Tools;
@@ -68,29 +67,8 @@ internal static class MakeIntoVerb
             throw RefusedException.WrongUsage(refusal);
         }
 
-        call.Print(
-            new Table(
-                [
-                    new("into", "Into"),
-                    new("possible", "Can be"),
-                    new("clearance_mm", "Room, mm"),
-                    new("off_each_end_mm", "Off each end"),
-                    new("off_each_cheek_mm", "Off each cheek"),
-                ],
-                [.. makings.Select(Row)]
-            ),
-            after: $"\n{Words.MakeIntoCaution}\n{Words.GrindingCaution}\n"
-        );
+        call.Print(ReckonedTables.Into.Over(makings), after: $"\n{Words.MakeIntoCaution}\n{Words.GrindingCaution}\n");
     }
-
-    private static ImmutableArray<Cell> Row(MakingInto making) =>
-        [
-            Cell.Of(making.Target.Name),
-            Cell.Of(making.Possible ? "yes" : "no"),
-            Cell.Of(making.Clearance.ClearanceMm, Call.Decimals(2)),
-            Cell.Of(making.LengthwaysMm, Call.Decimals(2)),
-            Cell.Of(making.WidthwaysMm, Call.Decimals(2)),
-        ];
 
     private static void OfTool(Call call, ToolInShop tool, Length cleanUp)
     {

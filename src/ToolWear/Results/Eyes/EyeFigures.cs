@@ -7,6 +7,14 @@ namespace ToolWear.Results.Eyes;
 /// <summary>The eye that a drift makes now, and how deep to drive it; all unknown for what is no drift.</summary>
 internal static class EyeFigures
 {
+    public static Column<DriveTo?> NewMark { get; } =
+        new Column<DriveTo?>(
+            "new_mark_mm",
+            "New mark",
+            (to, units) => Cell.Of(to?.Mark.Mm, _ => SizeShown.Eye(to!.MarkFor(units), units)),
+            "mm"
+        ).Means("the new mark, from the shank mark");
+
     public static Columns<DriftOutlook?> Columns { get; } =
     [
         Size("eye_length_mm", "Eye length", drift => drift.Eye.Eye.LengthMm),
@@ -38,9 +46,7 @@ internal static class EyeFigures
         Size("seat_tolerance_mm", "Seat tolerance", SeatToleranceMm),
         Size("deeper_mm", "Deeper", drift => (drift.Drive as DriveTo)?.DeeperMm)
             .Means("how much deeper than its present mark the drift is driven; below zero less deep"),
-        new Row("new_mark_mm", "New mark", (drift, units) => NewMark(drift?.Drive as DriveTo, units), "mm").Means(
-            "the new mark, from the shank mark"
-        ),
+        NewMark.From<DriftOutlook?>(drift => drift?.Drive as DriveTo),
         Size("length_there_mm", "Length there", drift => (drift.Drive as DriveTo)?.Eye.LengthMm)
             .Means("the eye's length at the new mark"),
         Size("width_there_mm", "Width there", drift => (drift.Drive as DriveTo)?.Eye.WidthMm)
@@ -103,9 +109,6 @@ internal static class EyeFigures
 
     private static Row Size(string name, string heading, Func<DriftOutlook, double?> of) =>
         Row.Number(name, heading, drift => drift is null ? null : of(drift), Quantity.Gap);
-
-    private static Cell NewMark(DriveTo? to, LengthUnit units) =>
-        Cell.Of(to?.Mark.Mm, _ => SizeShown.Eye(to!.MarkFor(units), units));
 
     private static Cell NoDepth(NoDepth? none, LengthUnit units) => Cell.Of(none?.Why(), none?.Why(units));
 }
