@@ -1,4 +1,3 @@
-using ToolWear.Core.Sections;
 using ToolWear.Core.Wear;
 
 namespace ToolWear;

@@ -1,4 +1,3 @@
-
 namespace ToolWear;
 
 /// <content>What stands on printed sheets.</content>

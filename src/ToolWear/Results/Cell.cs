@@ -41,7 +41,7 @@ internal readonly record struct Cell
     public static Cell Of(DateOnly? day) => Of(day?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture));
 
     /// <summary>A list or an object in JSON.</summary>
-    public static Cell Of(Table part) => Unknown with { Part = part };
+    public static Cell Of(Table? part) => Unknown with { Part = part };
 
     private static string OneDecimal(double value) => value.ToString("0.#", CultureInfo.InvariantCulture);
 }

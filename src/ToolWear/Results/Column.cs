@@ -69,7 +69,7 @@ internal sealed record Column<T>(string? Name, string? Heading, Func<T, LengthUn
         );
 
     /// <summary>A list or an object in JSON.</summary>
-    public static Column<T> Part(string name, Func<T, Table> of) => new(name, null, (row, _) => Cell.Of(of(row)));
+    public static Column<T> Part(string name, Func<T, Table?> of) => new(name, null, (row, _) => Cell.Of(of(row)));
 
     /// <summary>Eye, place and form in files, for people together in words.</summary>
     public static Column<T>[] Tools(string heading, Func<T, ToolPlace?> of) =>

@@ -11,6 +11,8 @@ namespace ToolWear.Results;
 /// <summary>The data dictionary: every column of the CSV files and every key of the JSON results.</summary>
 internal static class ColumnTable
 {
+    private const string InResults = "in results";
+
     public static Columns<Column> Columns { get; } =
     [
         Named.Text("name", "Name", column => column.Name).Means("the name of a column or key"),
@@ -27,7 +29,7 @@ internal static class ColumnTable
                     (Where: file.File, Column: new Column(each.Name, null, each.Unit) { Meaning = each.Meaning })
                 )
             )
-            .Concat(Results.Select(column => (Where: Words.InResults, Column: column)))
+            .Concat(Results.Select(column => (Where: InResults, Column: column)))
             .GroupBy(each => each.Column.Name!, StringComparer.Ordinal)
             .OrderBy(named => named.Key, StringComparer.Ordinal)
             .Select(named => new Column(named.Key, null, Together(named.Select(each => each.Column.Unit)))
@@ -37,10 +39,15 @@ internal static class ColumnTable
     ];
 
     private static IEnumerable<Column> Results =>
-        Words
-            .ColumnMeanings.Split('\n')
-            .Select(line => line.Split('|'))
-            .Select(parts => new Column(parts[0], null, parts[1]) { Meaning = parts[2] })
+        new Column[]
+        {
+            // what is read from plain tables alone
+            new("from_heats", null, "heats")
+            {
+                Meaning = "heats a tool had when the records began; empty means from new",
+            },
+            new("start_mm", null, "mm") { Meaning = "the wear at the start of the segment" },
+        }
             .Concat([
                 .. BarTable.Bars,
                 .. BarTable.Cuts,
@@ -49,20 +56,36 @@ internal static class ColumnTable
                 .. Compared.All,
                 .. CostTables.Heads,
                 .. CostTables.Places,
+                .. DecisionTables.HeatSplit,
+                .. DecisionTables.PullEarly,
+                .. DecisionTables.Reforge,
                 .. EyeFigures.Columns,
                 .. ForecastTable.Columns,
                 .. ForgeTable.Columns,
                 .. HandOverTable.Columns,
                 .. HistoryTable.Columns,
                 .. LedgerTable.Columns,
+                .. LifetimeTable.All,
+                .. LifetimeTable.Columns,
+                .. LifetimeTable.OfFit,
+                .. LifetimeTable.OfPrior,
                 .. LoanTable.Columns,
                 .. MadeIntoTable.All,
                 .. OrderTable.Columns,
                 .. PatternTable.Columns,
+                .. PlanTable.Columns,
+                .. PlanTable.Covers,
                 .. QuoteTable.All,
                 .. QuoteTable.Tools,
                 .. RackTable.Columns,
+                .. ReckonedTables.Cut,
+                .. ReckonedTables.Drift,
+                .. ReckonedTables.Eye,
+                .. ReckonedTables.OfSection,
+                .. ReckonedTables.Shift,
+                .. ReckonedTables.Slits,
                 .. SeriesTable.Columns,
+                .. SettingTable.Columns,
                 .. SlitFigures.Columns,
                 .. StockTakeTable.Columns,
                 .. ToMeasureTable.Columns,

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using System.CommandLine;
-using System.Text.Json;
 using ToolWear.Commands.Calls;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Tools;
@@ -47,47 +46,16 @@ internal static class LifetimesVerb
             .. read.Rows.Select(row => new WatchedLife(row.Heats, row.Failed, row.FromHeats)),
         ];
         SuddenFailures failures = SuddenFailures.Of(lives, call.Get(Guess) ?? GuessedLife.Assumed);
-        Table survival = LifetimeTable.Columns.Over(SurvivalCurve.Of(lives));
+        ImmutableArray<SurvivalStep> steps = SurvivalCurve.Of(lives);
+        Table survival = LifetimeTable.Columns.Over(steps);
         call.Print(
             call.Format switch
             {
                 "csv" => survival.ToCsv(),
-                "json" => Json(lives.Length, failures, survival),
+                "json" => LifetimeTable.All.Of(new(lives.Length, failures, steps)).ToJson(),
                 _ => Text(lives.Length, failures, survival),
             }
         );
-    }
-
-    private static string Json(int tools, SuddenFailures failures, Table survival) =>
-        JsonPen.Of(json =>
-        {
-            json.WriteStartObject();
-            json.WriteNumber("tools", tools);
-            json.WriteNumber("failures", failures.Failures);
-            json.WritePropertyName("survival");
-            survival.Write(json);
-            WriteFit(json, failures.Fit as WeibullFit);
-            json.WriteStartObject("weibull_with_prior");
-            json.WriteNumber("mean_shape", failures.WithPrior.MeanShape);
-            json.WriteNumber("median_life", failures.WithPrior.MedianLife);
-            json.WriteNumber("b10", failures.WithPrior.B10);
-            json.WriteEndObject();
-            json.WriteEndObject();
-        });
-
-    private static void WriteFit(Utf8JsonWriter json, WeibullFit? fit)
-    {
-        if (fit is null)
-        {
-            json.WriteNull("weibull");
-            return;
-        }
-
-        json.WriteStartObject("weibull");
-        json.WriteNumber("shape", fit.Shape);
-        json.WriteNumber("scale", fit.Scale);
-        json.WriteNumber("log_likelihood", fit.LogLikelihood);
-        json.WriteEndObject();
     }
 
     private static string Text(int tools, SuddenFailures failures, Table survival)

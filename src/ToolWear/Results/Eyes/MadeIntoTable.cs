@@ -12,10 +12,11 @@ internal static class MadeIntoTable
 
     public static Column<MadeIntoOffer> Into { get; } =
         Row.Text(
-            "into",
-            "Into",
-            offer => Words.SeriesName(offer.Series.Eye, offer.Series.Place, offer.Series.Form.Name)
-        );
+                "into",
+                "Into",
+                offer => Words.SeriesName(offer.Series.Eye, offer.Series.Place, offer.Series.Form.Name)
+            )
+            .Means("the place it could be made into");
 
     /// <summary>All places, those too that it cannot be made into.</summary>
     public static Columns<MadeIntoOffer> All { get; } = Of(Possible);

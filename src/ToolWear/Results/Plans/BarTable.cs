@@ -31,7 +31,7 @@ internal static class BarTable
     public static Columns<CutFromBar> Cuts { get; } =
     [
         Cut.Text("tool", "Tool", cut => cut.Tools.ToString()),
-        Cut.Number("length_mm", "Cut", cut => cut.Stock.LengthMm, Quantity.Whole),
+        Cut.Number("length_mm", "Cut", cut => cut.Stock.LengthMm, Quantity.Whole).Means("the length of a piece to cut"),
         Cut.Number("pieces", "Pieces", cut => cut.Pieces).Means("pieces that a bar still gives"),
         Cut.Number("weight_kg", "kg", cut => cut.Stock.StockMassKg, Quantity.Of("kg", "0.00")),
         Cut.Text("upset", "", cut => cut.Stock.MustBeUpset ? Words.Upset : null, none: "")

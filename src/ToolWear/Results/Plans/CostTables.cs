@@ -12,7 +12,8 @@ internal static class CostTables
     public static Columns<PlaceHeatCost> Places { get; } =
     [
         .. Tool.Tools("Tool", place => place.Tools),
-        Tool.Number("cost", "Cost", place => (double?)place.Cost.Total, Quantity.Money),
+        Tool.Number("cost", "Cost", place => (double?)place.Cost.Total, Quantity.Money)
+            .Means("what a batch or a tool cost"),
         Tool.Text("not_noted", null, place => string.Join("; ", Words.Unknown(place.Cost)))
             .Means("parts of the cost that nobody ever noted"),
         Tool.Text("of_other_eyes", null, place => string.Join("; ", place.Cost.Borrowed))

@@ -36,7 +36,8 @@ internal static class ForgeTable
             .Means("what one piece weighs as cut"),
         Row.Number("batch_kg", null, batch => batch.Stock.PieceKg * batch.Number, Quantity.Of("kg", "0.00"))
             .Means("what the pieces of a batch weigh as cut"),
-        Row.Number("hours", null, batch => (double?)batch.Hours, Quantity.Of("hours", "0.#")),
+        Row.Number("hours", null, batch => (double?)batch.Hours, Quantity.Of("hours", "0.#"))
+            .Means("hours that a batch takes"),
         Row.Number("cost", null, batch => (double?)batch.TotalCost, Quantity.Money),
         Row.Number("sure", null, batch => batch.Sure, Quantity.Sure)
             .Means("the certainty that was asked for or that a batch gives"),

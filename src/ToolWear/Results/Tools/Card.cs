@@ -47,7 +47,7 @@ internal sealed record Card(ShopForecasts All, ToolForecast Forecast, LengthUnit
         Row.Number("chance_lasts_session_with_cracks", null, card => card.NextSession?.WithCracks, Quantity.Chance)
             .Means("the same, and that it neither cracks nor breaks"),
         Row.Number("until_near_heats", null, card => card.Forecast.EnoughToday, Quantity.Heats),
-        Row.Part("eye", card => EyeFigures.Columns.Of(card.Drift)),
+        Row.Part("eye", card => EyeFigures.Columns.Of(card.Drift)).Means("the figures of the eye"),
         Row.Part("slit", card => SlitFigures.Columns.Of(card.Slit)).Means("the figures of a slit"),
         Row.Part("made_into", card => MadeIntoTable.Offers.Over(card.Offers))
             .Means("what the tool can still be made into"),

@@ -96,10 +96,11 @@ internal static class HandOverTable
 
     public static Column<HandOverStep> Cooling { get; } =
         Row.Text(
-            "cooling",
-            "Cooling",
-            step => step.Tool is { } tool ? CoolingOf(tool, step.All.Shop.Settings.Cooling) : null
-        );
+                "cooling",
+                "Cooling",
+                step => step.Tool is { } tool ? CoolingOf(tool, step.All.Shop.Settings.Cooling) : null
+            )
+            .Means("what to do between heats");
 
     public static Column<HandOverStep> Verdict { get; } = Row.Text("verdict", "Verdict", step => step.Verdict?.Word);
 

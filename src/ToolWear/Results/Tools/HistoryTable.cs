@@ -49,7 +49,8 @@ internal static class HistoryTable
         Row.Number("segment", "Stretch", row => row.Reading.Segment)
             .Means("the stretch between two reworks of a gauge mark, 1 first"),
         Row.Day("on", "Read on", row => row.Reading.On),
-        Row.Number("heats", "Heats", row => row.Reading.Heats, Quantity.Worked),
+        Row.Number("heats", "Heats", row => row.Reading.Heats, Quantity.Worked)
+            .Means("weighted by the work, since the stretch began"),
         Row.Number("size_mm", "Size", row => row.Reading.Size.Mm, Quantity.Wear),
         Row.Number("wear_mm", "Worn", row => row.Reading.WearMm, Quantity.Wear)
             .Means("start less size, or size less start where it wears larger, since the stretch began"),

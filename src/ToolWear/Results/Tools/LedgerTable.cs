@@ -16,10 +16,15 @@ internal static class LedgerTable
 {
     public static Columns<LedgerRow> Columns { get; } =
     [
-        Row.Number("entry", "Entry", row => row.Entered.Number),
+        Row.Number("entry", "Entry", row => row.Entered.Number)
+            .Means(
+                "the entry's number in the ledger; in the CSV set the rank of the row among all rows of all event files"
+            ),
         Row.Day("entered_on", "Entered on", row => row.Entered.Day).Means("the shop's day on which an entry was made"),
         Row.Text("tools", "Tools", row => string.Join(' ', row.Entered.What.Tools.Distinct()), none: ""),
-        new("what", "What", (row, units) => Cell.Of(Said(row, LengthUnit.Mm), Said(row, units))),
+        new Row("what", "What", (row, units) => Cell.Of(Said(row, LengthUnit.Mm), Said(row, units))).Means(
+            "what happened, in words"
+        ),
         new Row(
             "crossed_out_by",
             "Crossed out by",

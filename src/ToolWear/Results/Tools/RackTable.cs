@@ -69,7 +69,8 @@ internal static class RackTable
             "out, dress first, past its limit, near its limit, look it over, measure it, inside its limit; in comparisons who lasts longer"
         );
 
-    public static Column<RackRow> Why { get; } = Row.Text("why", null, row => row.Verdict.Why);
+    public static Column<RackRow> Why { get; } =
+        Row.Text("why", null, row => row.Verdict.Why).Means("one sentence why");
 
     public static Column<RackRow> LookedOver { get; } =
         Row.Day("looked_over_on", null, row => Core.Wear.Verdicts.LookedOver.Of(row.All.Shop, row.Tool.Tool).Last?.On)
@@ -84,10 +85,12 @@ internal static class RackTable
         Row.Place(null, row => row.Made.Place),
         What,
         Row.Text("steel", null, row => row.Made.Steel),
-        Row.Text("state", null, row => ToolStates.Words.Word(row.Tool.Tool.State)),
+        Row.Text("state", null, row => ToolStates.Words.Word(row.Tool.Tool.State))
+            .Means("of a tool: in service, set aside, scrapped"),
         Verdict.InFiles,
         Why,
-        Row.Text("gauge", null, row => row.Tool.Deciding?.History.Gauge.Name),
+        Row.Text("gauge", null, row => row.Tool.Deciding?.History.Gauge.Name)
+            .Means("the gauge mark that ends the tool first"),
         Worn,
         Limit,
         Left,

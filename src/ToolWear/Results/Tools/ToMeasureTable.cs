@@ -20,7 +20,8 @@ internal static class ToMeasureTable
     [
         Row.Text("tool", "Tool", row => row.Tool.Mark.Text),
         Row.Text("gauge", "Gauge", row => row.Gauge.Name),
-        Row.Number("from_mark_mm", "At", row => row.Gauge.FromMark?.Mm, Quantity.Caliper),
+        Row.Number("from_mark_mm", "At", row => row.Gauge.FromMark?.Mm, Quantity.Caliper)
+            .Means("below zero towards the struck end"),
         Row.Number("heats_since", "Heats since", row => row.Known?.History.HeatsSinceKnown, Quantity.Worked)
             .Means("weighted heats since a gauge mark was read"),
         Row.Number("start_mm", "Start", row => row.Known?.History.Start?.Mm, Quantity.Caliper),
