@@ -1,5 +1,5 @@
 using ToolWear.Core.Ledger;
-using ToolWear.Screens;
+using ToolWear.Keys;
 using ToolWear.Tests.Commands;
 using Xunit;
 
