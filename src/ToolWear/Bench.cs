@@ -57,8 +57,8 @@ public sealed class Bench : IDisposable
             site.Disk.MakeFolder(folder);
         }
 
-        OnceKeys keys = new();
-        LedgerReading reading = new(keys);
+        OnceKeys known = new();
+        LedgerReading reading = new(known);
         Store opened = Store.Open(new StorePaths(path), site.Disk, Settings(site), reading.Take);
         try
         {
@@ -68,7 +68,7 @@ public sealed class Bench : IDisposable
                 opened.HoldAgainst(second);
             }
 
-            return new(site, opened, keys, shop);
+            return new(site, opened, known, shop);
         }
         catch
         {
@@ -92,10 +92,10 @@ public sealed class Bench : IDisposable
             );
         }
 
-        OnceKeys keys = new();
-        LedgerReading reading = new(keys);
+        OnceKeys known = new();
+        LedgerReading reading = new(known);
         Store.Read(paths, site.Disk, new KnownKinds(EntryFormat.Known), reading.Take);
-        return new(site, null, keys, Fold(path, reading));
+        return new(site, null, known, Fold(path, reading));
     }
 
     /// <summary>Records one entry.</summary>
