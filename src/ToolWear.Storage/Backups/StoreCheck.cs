@@ -8,7 +8,8 @@ namespace ToolWear.Storage.Backups;
 /// <summary>What a check came to.</summary>
 /// <param name="Entries">How many entries the store holds now, and can be read.</param>
 /// <param name="Findings">What was out of order; empty where nothing was.</param>
-public sealed record CheckReport(long Entries, ImmutableArray<StoreFinding> Findings)
+/// <param name="HasDocuments">Whether the documents were compared: not where a window keeps them.</param>
+public sealed record CheckReport(long Entries, ImmutableArray<StoreFinding> Findings, bool HasDocuments = false)
 {
     /// <summary>Whether something that was accepted is gone.</summary>
     public bool IsAnythingGone => Findings.Any(finding => finding.Kind == FindingKind.EntriesGone);
@@ -99,7 +100,8 @@ public static class StoreCheck
         _ = store.VerifyDocuments();
         return new CheckReport(
             store.LastSeq,
-            [.. mended, .. store.Findings, .. Backups(store.Paths, store.Disk, settings, folders, store.Shop)]
+            [.. mended, .. store.Findings, .. Backups(store.Paths, store.Disk, settings, folders, store.Shop)],
+            store.HasDocuments
         );
     }
 

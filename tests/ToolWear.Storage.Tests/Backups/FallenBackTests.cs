@@ -159,6 +159,18 @@ public sealed class FallenBackTests
     }
 
     [Fact]
+    public void A_check_beside_a_window_says_that_the_documents_were_not_compared()
+    {
+        using var folder = new TemporaryFolder();
+        _ = Filled(folder, 2);
+        Assert.True(StoreCheck.Run(folder.Store, Disk, TestShop.Settings()).HasDocuments);
+        using Store window = TestShop.Open(folder.Store, Disk);
+        CheckReport beside = StoreCheck.Run(folder.Store, Disk, TestShop.Settings());
+        Assert.False(beside.HasDocuments);
+        Assert.Equal((2, 0), (beside.Entries, beside.Findings.Length));
+    }
+
+    [Fact]
     public void Files_set_aside_are_counted_and_all_but_the_newest_three_are_deleted()
     {
         using var folder = new TemporaryFolder();

@@ -57,7 +57,10 @@ internal static class CheckVerb
         }
 
         // what the lines say must also fold to a shop
-        string looked = call.Get(ReadOnly) ? "; the documents were not compared" : "";
+        string looked =
+            report.HasDocuments ? ""
+            : call.Get(ReadOnly) ? "; the documents were not compared"
+            : "; the documents were not compared, an open window keeps them";
         call.PrintLine($"{call.Shop.Ledger.Count} entries, all sound{looked}");
         if (call.Get(Tidy))
         {
