@@ -446,13 +446,4 @@ public sealed class Store : IDisposable
             return;
         }
     }
-
-    private sealed class BothLocks(IDiskLock? named, IDisposable own) : IDisposable
-    {
-        public void Dispose()
-        {
-            own.Dispose();
-            named?.Dispose();
-        }
-    }
 }
