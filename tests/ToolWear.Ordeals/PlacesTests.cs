@@ -15,6 +15,7 @@ public sealed class PlacesTests
         Assert.Equal(
             [
                 "data/toolwear/shop.db",
+                "data/toolwear/shop.db-lock",
                 "data/toolwear/shop.db.backups",
                 "data/toolwear/shop.db.journal",
                 "data/toolwear/shop.db.lock",

@@ -76,7 +76,10 @@ public static class Verbs
         {
             // the library's own "did you mean"; it goes to the output unless told otherwise
             hints.ShowHelp = false;
-            parsed.Invoke(Streams(site.Error, TextWriter.Null));
+            using StringWriter said = new();
+            parsed.Invoke(Streams(said, TextWriter.Null));
+            // it repeats what was typed, as it was typed
+            site.Error.Write(said.ToString().Replace('\t', '\uFFFD'));
         }
 
         string verb = parsed.CommandResult.Command is Verb ? parsed.CommandResult.Command.Name + " " : "";

@@ -147,13 +147,11 @@ internal sealed class Killing(int seed) : IDisposable
                 WatchLimit = WatchLimit,
             };
             var paths = new StorePaths(Store);
-            using (
-                Store store = Storage.Store.Open(paths, new RealDisk(), settings, line => bodies.AddRange(line.Bodies))
-            )
-            {
-                found = store.LastSeq;
-                how = HowOpened(store.Findings);
-            }
+            Store store = Storage.Store.Open(paths, new RealDisk(), settings, line => bodies.AddRange(line.Bodies));
+            found = store.LastSeq;
+            // what became of the documents is known once they have followed
+            store.Dispose();
+            how = HowOpened(store.Findings);
 
             // the documents too tell the truth, or are built anew
             foreach (StoreFinding finding in StoreCheck.Run(paths, new RealDisk(), settings).Findings)

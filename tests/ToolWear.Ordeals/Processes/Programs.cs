@@ -66,7 +66,7 @@ internal static class Programs
         process.StandardInput.Close();
         Task<string> error = process.StandardError.ReadToEndAsync();
         Task<string> output = process.StandardOutput.ReadToEndAsync();
-        if (!process.WaitForExit(60_000))
+        if (!process.WaitForExit(180_000))
         {
             process.Kill();
             Assert.Fail($"{string.Join(' ', arguments)} does not end");

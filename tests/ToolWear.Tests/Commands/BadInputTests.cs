@@ -25,6 +25,7 @@ public sealed class BadInputTests
             { "pull-early ''", 2, ["TOOL", "leave it out"] },
             { "order ''", 2, ["ORDER", "leave it out"] },
             { "rack --on", 2, ["--on"] },
+            { "inside --outer 'round 20' --inner ''", 2, ["--inner", "round d"] },
             { "rack --as xml", 2, ["xml", "text, csv, json"] },
             { "import /nowhere/at/all", 1, ["/nowhere/at/all"] },
             { "fly R3", 2, ["fly", "--help"] },

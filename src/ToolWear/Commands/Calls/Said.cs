@@ -385,7 +385,7 @@ internal static class Said
                 _ => -1,
             }
             : -1;
-        if (parts.Length != sizes + 1)
+        if (sizes < 0 || parts.Length != sizes + 1)
         {
             return it.Refuse<Section>($"{name} \"{text}\": one of {Right} is wanted, sizes in mm");
         }
