@@ -65,7 +65,12 @@ internal static class ForgeListText
                 Of(batch => batch.TotalCost?.ToString("0", CultureInfo.InvariantCulture) ?? "-"),
                 IsRight: true
             ),
-            new("One less", 9, Of(batch => Words.Percent(batch.SureWithOneFewer)), IsRight: true),
+            new(
+                "One less",
+                Math.Clamp(width - 70, 0, 9),
+                Of(batch => Words.Percent(batch.SureWithOneFewer)),
+                IsRight: true
+            ),
             .. width < 90
                 ? Array.Empty<ListColumn>()
                 : [new("From", width - 80, Of(batch => From(batch, units)), _ => Ink.Quiet)],
