@@ -79,7 +79,7 @@ public static class Verbs
             using StringWriter said = new();
             parsed.Invoke(Streams(said, TextWriter.Null));
             // it repeats what was typed, as it was typed
-            site.Error.Write(said.ToString().Replace('\t', '\uFFFD'));
+            site.Error.Write(said.ToString().ReplaceLineEndings().Replace('\t', '\uFFFD'));
         }
 
         string verb = parsed.CommandResult.Command is Verb ? parsed.CommandResult.Command.Name + " " : "";
