@@ -9,7 +9,7 @@ using ToolWear.Results.Tools;
 namespace ToolWear.Tests.Commands;
 
 /// <summary>What a card says beyond its tables, and that it fits the narrowest screen.</summary>
-public sealed class CardTests(DemoFixture demo) : IClassFixture<DemoFixture>
+public sealed class CardTests(DemoFixture demo)
 {
     [Theory]
     [InlineData(LengthUnit.Mm)]

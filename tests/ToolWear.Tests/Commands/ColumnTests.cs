@@ -3,7 +3,7 @@ using System.Text.RegularExpressions;
 namespace ToolWear.Tests.Commands;
 
 /// <summary>The data dictionary knows every column of every file and every key of every result, and no other.</summary>
-public sealed partial class ColumnTests(DemoFixture demo) : IClassFixture<DemoFixture>
+public sealed partial class ColumnTests(DemoFixture demo)
 {
     [Fact]
     public void Every_column_and_key_is_in_the_dictionary_and_nothing_else()

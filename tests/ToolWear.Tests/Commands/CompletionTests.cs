@@ -1,7 +1,7 @@
 namespace ToolWear.Tests.Commands;
 
 /// <summary>What shells are offered.</summary>
-public sealed class CompletionTests(DemoFixture demo) : IClassFixture<DemoFixture>
+public sealed class CompletionTests(DemoFixture demo)
 {
     [Theory]
     [InlineData("ra", "rack")]

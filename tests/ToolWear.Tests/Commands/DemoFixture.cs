@@ -2,6 +2,8 @@ using ToolWear.Core.Measure;
 using ToolWear.Core.Wear;
 using ToolWear.Results.Tools;
 
+[assembly: Xunit.AssemblyFixture(typeof(ToolWear.Tests.Commands.DemoFixture))]
+
 namespace ToolWear.Tests.Commands;
 
 /// <summary>The demo shop with its forecasts, built once for all tests that only read it.</summary>

@@ -6,7 +6,8 @@ using ToolWear.Testing.Goldens;
 namespace ToolWear.Tests.Commands;
 
 /// <summary>The example in the help of every verb does what it says: in text, csv and json, as accepted.</summary>
-public sealed partial class ExampleTests(DemoFixture demo) : IClassFixture<DemoFixture>
+[Collection(Screens.ScreenLibrary.Alone)]
+public sealed partial class ExampleTests(DemoFixture demo)
 {
     /// <summary>Verbs that say the same in every format: what they do is not to show figures.</summary>
     private static readonly string[] SayOneThing =

@@ -12,7 +12,7 @@ using ToolWear.Results.Tools;
 namespace ToolWear.Tests.Commands;
 
 /// <summary>The eyes of the demo's drifts: on the rack, on cards, and by the verb that reckons from figures alone.</summary>
-public sealed class EyeTests(DemoFixture demo) : IClassFixture<DemoFixture>
+public sealed class EyeTests(DemoFixture demo)
 {
     [Fact]
     public void For_every_drift_the_racks_eye_is_eye_run_on_its_present_sizes()

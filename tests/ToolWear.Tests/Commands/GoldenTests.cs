@@ -3,7 +3,7 @@ using ToolWear.Testing.Goldens;
 namespace ToolWear.Tests.Commands;
 
 /// <summary>What the commands print on the demo shop, and the help of every verb, as accepted.</summary>
-public sealed class GoldenTests(DemoFixture demo) : IClassFixture<DemoFixture>
+public sealed class GoldenTests(DemoFixture demo)
 {
     [Fact]
     public void The_rack_of_the_demo_as_text() => Golden.Same("commands/rack.txt", demo.RackText);

@@ -12,6 +12,7 @@ using ToolWear.Tests.Screens;
 namespace ToolWear.Tests.Commands;
 
 /// <summary>Texts that a terminal, a page or a spreadsheet would obey: they show harmlessly everywhere and come back unchanged.</summary>
+[Collection(Screens.ScreenLibrary.Name)]
 public sealed class HarmfulTextTests(HarmfulTextTests.FilledShop filled) : IClassFixture<HarmfulTextTests.FilledShop>
 {
     // clears the screen, sets the window's title, rings, turns the direction round, hides; and what CSV and XML would trip over

@@ -6,7 +6,7 @@ using ToolWear.Results.Tools;
 namespace ToolWear.Tests.Commands;
 
 /// <summary>Heats left of work that is harder or lighter than usual.</summary>
-public sealed class LoadTests(DemoFixture demo) : IClassFixture<DemoFixture>
+public sealed class LoadTests(DemoFixture demo)
 {
     private static readonly string[] Left = ["heats_left", "left_lo80", "left_hi80", "left_lo90", "left_hi90"];
 

@@ -6,7 +6,7 @@ using ToolWear.Testing.Goldens;
 namespace ToolWear.Tests.Commands;
 
 /// <summary>plan, forge-list, costs, order and close-session on the demo shop.</summary>
-public sealed class PlanningVerbTests(DemoFixture demo) : IClassFixture<DemoFixture>
+public sealed class PlanningVerbTests(DemoFixture demo)
 {
     [Fact]
     public void The_forge_list_as_it_hangs_on_the_wall() =>

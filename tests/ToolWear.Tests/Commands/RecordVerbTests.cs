@@ -3,7 +3,7 @@ using System.Text.Json;
 namespace ToolWear.Tests.Commands;
 
 /// <summary>lifetimes, comparisons, and the plans of the demo shop.</summary>
-public sealed class RecordVerbTests(DemoFixture demo) : IClassFixture<DemoFixture>
+public sealed class RecordVerbTests(DemoFixture demo)
 {
     [Fact]
     public void Lifetimes_give_the_pinned_names()

@@ -4,7 +4,7 @@ using System.Xml.Linq;
 namespace ToolWear.Tests.Commands;
 
 /// <summary>Printed sheets: they say what the commands say, they only show, and nothing of the store is markup in them.</summary>
-public sealed partial class SheetTests(DemoFixture demo) : IClassFixture<DemoFixture>
+public sealed partial class SheetTests(DemoFixture demo)
 {
     private static readonly string[][] Sheets =
     [

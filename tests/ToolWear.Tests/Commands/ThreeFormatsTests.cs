@@ -10,7 +10,7 @@ using ToolWear.Results.Tools;
 namespace ToolWear.Tests.Commands;
 
 /// <summary>Text, csv and json say the same, number by number, for every tool of the demo.</summary>
-public sealed partial class ThreeFormatsTests(DemoFixture demo) : IClassFixture<DemoFixture>
+public sealed partial class ThreeFormatsTests(DemoFixture demo)
 {
     [Fact]
     public void The_rack_says_the_same_in_all_three_formats() =>

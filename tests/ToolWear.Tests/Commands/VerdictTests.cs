@@ -10,7 +10,7 @@ using ToolWear.Results.Tools;
 namespace ToolWear.Tests.Commands;
 
 /// <summary>Each tool of the demo gets the verdict that the rules give it, and each verdict is given to some tool.</summary>
-public sealed class VerdictTests(DemoFixture demo) : IClassFixture<DemoFixture>
+public sealed class VerdictTests(DemoFixture demo)
 {
     [Fact]
     public void Every_verdict_of_the_demo_follows_from_its_forecast_and_its_ledger()

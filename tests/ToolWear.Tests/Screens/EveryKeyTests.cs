@@ -11,6 +11,7 @@ namespace ToolWear.Tests.Screens;
 /// something, all of it does, and only the keys that say so write into the ledger. Every picture that comes of it is
 /// looked at: nothing overlaps, nothing is cut without a sign, nothing is left out where there is room.
 /// </summary>
+[Collection(ScreenLibrary.Name)]
 public sealed class EveryKeyTests
 {
     // Ctrl-C first: leaving shows by its exit code, which q sets back

@@ -10,6 +10,7 @@ using Xunit;
 namespace ToolWear.Tests.Screens;
 
 /// <summary>Eyes and handles, the series of an eye, the stock rack, and what a worn tool still makes, by keys.</summary>
+[Collection(ScreenLibrary.Name)]
 public sealed class EyeScreenTests
 {
     [Theory]

@@ -8,7 +8,7 @@ using Xunit;
 namespace ToolWear.Tests.Screens;
 
 /// <summary>Every figure that a screen shows is given by a command too: the list of which, and each held against it.</summary>
-public sealed partial class FigureTests(DemoFixture demo) : IClassFixture<DemoFixture>
+public sealed partial class FigureTests(DemoFixture demo)
 {
     // what is only typed or chosen there, or explains keys, and shows no figure of the shop
     private static readonly string[] WithoutFigures = ["FirstStartText", "GuidedText", "HelpText", "ToolTableText"];

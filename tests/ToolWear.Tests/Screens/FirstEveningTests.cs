@@ -7,6 +7,7 @@ using Xunit;
 namespace ToolWear.Tests.Screens;
 
 /// <summary>The first evening: an empty store.</summary>
+[Collection(ScreenLibrary.Name)]
 public sealed class FirstEveningTests
 {
     [Fact]

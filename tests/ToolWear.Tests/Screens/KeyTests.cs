@@ -8,6 +8,7 @@ using Xunit;
 namespace ToolWear.Tests.Screens;
 
 /// <summary>Keys: how few it takes, and that foot and help tell the truth.</summary>
+[Collection(ScreenLibrary.Name)]
 public sealed class KeyTests
 {
     [Fact]

@@ -18,7 +18,7 @@ namespace ToolWear.Tests.Screens;
 /// in the files that the verbs write, after rounding as the screen rounds. What is no figure of a forecast is held
 /// against the ledger: sizes, dates, numbers of entries; and nothing may be left over.
 /// </summary>
-public sealed class NumberTests(DemoFixture demo) : IClassFixture<DemoFixture>
+public sealed class NumberTests(DemoFixture demo)
 {
     private const string Today = "2026-11-12";
 

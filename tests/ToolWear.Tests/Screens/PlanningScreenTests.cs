@@ -7,6 +7,7 @@ using Xunit;
 namespace ToolWear.Tests.Screens;
 
 /// <summary>Orders, forge list and costs by keys.</summary>
+[Collection(ScreenLibrary.Name)]
 public sealed class PlanningScreenTests
 {
     [Theory]

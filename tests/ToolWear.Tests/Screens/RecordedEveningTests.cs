@@ -8,6 +8,7 @@ using Xunit;
 namespace ToolWear.Tests.Screens;
 
 /// <summary>An evening and the morning after, as one would play it to somebody: the keys, and the screen after each step.</summary>
+[Collection(ScreenLibrary.Name)]
 public sealed class RecordedEveningTests
 {
     [Theory]

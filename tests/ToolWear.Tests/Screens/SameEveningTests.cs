@@ -14,6 +14,7 @@ namespace ToolWear.Tests.Screens;
 /// The recorded evening once more, key by key: in a window a column and a row too small, in a shop that speaks inches,
 /// without colour, and on a console that has neither colours nor braille to spare. It comes to the same.
 /// </summary>
+[Collection(ScreenLibrary.Name)]
 public sealed class SameEveningTests
 {
     [Fact]

@@ -11,6 +11,7 @@ namespace ToolWear.Tests.Screens;
 /// Every way out of the screens, on a real pseudo-terminal, a heat just tallied: how the program ends, how it leaves the
 /// terminal, and that the heat is in the store. All of them begin at once, since each spends most of its time waiting.
 /// </summary>
+[Collection(ScreenLibrary.Name)]
 public sealed partial class WaysOutTests(WaysOutTests.AllOpened terminals) : IClassFixture<WaysOutTests.AllOpened>
 {
     private const string NeedsLinux = "a pseudo-terminal by the numbers of Linux";
