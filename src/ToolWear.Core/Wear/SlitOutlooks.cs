@@ -1,4 +1,3 @@
-using ToolWear.Core.Eyes;
 using ToolWear.Core.Eyes.Slits;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Measure;

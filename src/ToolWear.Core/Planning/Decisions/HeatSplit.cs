@@ -1,5 +1,4 @@
 using System.Diagnostics.CodeAnalysis;
-using ToolWear.Core.Planning.Lives;
 using ToolWear.Core.Sections;
 
 namespace ToolWear.Core.Planning.Decisions;

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Measure;
-using ToolWear.Core.Planning.Lives;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
 using ToolWear.Core.Wear.Lifetimes;
