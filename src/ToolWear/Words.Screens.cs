@@ -4,7 +4,6 @@ using ToolWear.Core.Ledger;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Shops;
 using ToolWear.Keys;
-using ToolWear.Results;
 using ToolWear.Results.Tools;
 
 namespace ToolWear;

@@ -10,7 +10,9 @@ internal static class HammerKeys
         "Before a size is typed: what was found on the tool in the hand. Any number can be entered. "
         + string.Join(", ", FindingKeys.Zip(ToolLookedOver.FindingWords.All, (key, word) => $"{key} {word}"));
 
-    public static KeyRow[] All() =>
+    public static KeyRow[] All() => [.. Tonight(), .. MorningAfter()];
+
+    private static KeyRow[] Tonight() =>
         [
             .. On(
                 ScreenName.Choosing,
@@ -58,6 +60,10 @@ internal static class HammerKeys
                 HandOver,
                 Key(Act.Back, "Esc", "rack").Help("Goes to the rack; the session stays open.")
             ),
+        ];
+
+    private static KeyRow[] MorningAfter() =>
+        [
             .. On(ScreenName.HandOver, Scroll, Page, Back),
             .. On(
                 ScreenName.Closing,

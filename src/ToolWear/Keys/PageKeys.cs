@@ -5,7 +5,9 @@ namespace ToolWear.Keys;
 /// <summary>The keys of the pages that look back.</summary>
 internal static class PageKeys
 {
-    public static KeyRow[] All() =>
+    public static KeyRow[] All() => [.. LookingBack(), .. Lent()];
+
+    private static KeyRow[] LookingBack() =>
         [
             .. On(
                 ScreenName.WearCard,
@@ -54,6 +56,10 @@ internal static class PageKeys
                 Page,
                 Back
             ),
+        ];
+
+    private static KeyRow[] Lent() =>
+        [
             .. On(
                 ScreenName.Loans,
                 Key(Act.Add, "a", "lend", Need.Tools).Help("Asks which tool is lent to whom."),

@@ -5,7 +5,9 @@ namespace ToolWear.Keys;
 /// <summary>The keys of the tool rack, of an empty store, and of help.</summary>
 internal static class RackKeys
 {
-    public static KeyRow[] All() =>
+    public static KeyRow[] All() => [.. Rack(), .. Around()];
+
+    private static KeyRow[] Rack() =>
         [
             .. On(
                 ScreenName.ToolRack,
@@ -45,6 +47,10 @@ internal static class RackKeys
                 Leave,
                 Cancel
             ),
+        ];
+
+    private static KeyRow[] Around() =>
+        [
             .. On(
                 ScreenName.FirstStart,
                 Key(Act.GoTable, "t", "enter the tools I have")

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Diagnostics.CodeAnalysis;
 using Terminal.Gui.Input;
 using Terminal.Gui.ViewBase;
 using Terminal.Gui.Views;
@@ -21,6 +22,11 @@ internal enum Afterwards
 }
 
 /// <summary>The one view that holds every screen, side by side, one of them visible; keys come in here.</summary>
+[SuppressMessage(
+    "Usage",
+    "CA2213:Disposable fields should be disposed",
+    Justification = "a view disposes of the views that were added to it"
+)]
 internal sealed class Host : Runnable
 {
     private readonly Dictionary<ScreenName, Screen> screens = [];

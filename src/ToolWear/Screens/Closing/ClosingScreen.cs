@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using System.Globalization;
 using ToolWear.Core.Deeds;
 using ToolWear.Core.Ledger;
-using ToolWear.Core.Shops;
 using ToolWear.Keys;
 using ToolWear.Screens.Drawing;
 

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using ToolWear.Core.Wear;
 using ToolWear.Keys;
-using ToolWear.Results;
 using ToolWear.Results.Tools;
 using ToolWear.Screens.Drawing;
 

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using ToolWear.Core.Planning;
 using ToolWear.Results;
 using ToolWear.Results.Plans;

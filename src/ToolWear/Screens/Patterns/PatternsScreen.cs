@@ -3,7 +3,6 @@ using ToolWear.Core.Ledger;
 using ToolWear.Core.Planning;
 using ToolWear.Core.Shops;
 using ToolWear.Keys;
-using ToolWear.Results;
 using ToolWear.Screens.Drawing;
 using ToolWear.Screens.Guided;
 

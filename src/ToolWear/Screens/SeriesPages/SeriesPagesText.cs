@@ -1,6 +1,5 @@
 using ToolWear.Core.Measure;
 using ToolWear.Core.Planning;
-using ToolWear.Pens;
 using ToolWear.Results;
 using ToolWear.Results.Eyes;
 using ToolWear.Screens.Drawing;

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using ToolWear.Core.Shops;
-using ToolWear.Pens;
 using ToolWear.Results;
 using ToolWear.Results.Tools;
 using ToolWear.Screens.Drawing;

@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using ToolWear.Core.Shops;
 using ToolWear.Keys;
 using ToolWear.Pens;
-using ToolWear.Results;
 using ToolWear.Screens.Drawing;
 using ToolWear.Storage;
 

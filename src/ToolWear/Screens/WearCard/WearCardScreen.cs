@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using ToolWear.Core.Shops;
 using ToolWear.Keys;
-using ToolWear.Results;
 using ToolWear.Results.Tools;
 using ToolWear.Screens.Drawing;
 using ToolWear.Screens.Guided;
