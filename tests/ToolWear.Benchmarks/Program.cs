@@ -36,7 +36,7 @@ switch (args)
         break;
     default:
         // --filter '*'
-        BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);
+        BenchmarkSwitcher.FromAssembly(System.Reflection.Assembly.GetExecutingAssembly()).Run(args);
         break;
 }
 

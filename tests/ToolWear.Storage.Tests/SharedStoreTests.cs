@@ -234,7 +234,12 @@ public sealed class SharedStoreTests
             .. Enumerable
                 .Range(1, 8)
                 .Select(i =>
-                    Task.Factory.StartNew(() => Write(folder.Store, i, accepted), TaskCreationOptions.LongRunning)
+                    Task.Factory.StartNew(
+                        () => Write(folder.Store, i, accepted),
+                        CancellationToken.None,
+                        TaskCreationOptions.LongRunning,
+                        TaskScheduler.Default
+                    )
                 ),
         ];
         await Task.WhenAll(writers);
@@ -286,7 +291,8 @@ public sealed class SharedStoreTests
         public Stream OpenDocuments(string path) => _disk.OpenDocuments(path);
 
         public IDiskLock? TryLock(string path) =>
-            Broken is not null && path.EndsWith(Broken, StringComparison.Ordinal) ? throw new IOException("Too many open files")
+            Broken is not null && path.EndsWith(Broken, StringComparison.Ordinal)
+                ? throw new IOException("Too many open files")
             : IsLockless ? new NoLock()
             : _disk.TryLock(path);
 

@@ -26,7 +26,9 @@ internal static class RackKeys
                 Eyes,
                 Bars,
                 Key(Act.GoTrials, "r", "trials", Need.Tools)
-                    .Help("Shows with which steel, lubricant, cooling or hand tools last longer, where the records can say."),
+                    .Help(
+                        "Shows with which steel, lubricant, cooling or hand tools last longer, where the records can say."
+                    ),
                 Key(Act.GoYear, "v", "year", Need.Tools)
                     .Help(
                         "Looks back on a year: how long tools lasted by place and steel, what ended them, heads, cost a head, how much was measured."

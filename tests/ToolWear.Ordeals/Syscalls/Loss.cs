@@ -35,7 +35,7 @@ internal sealed class Loss
 
     public IEnumerable<Change> Of(Change change) => _of(change);
 
-    private static IEnumerable<Change> Torn(Change change, Random chance)
+    private static Change[] Torn(Change change, Random chance)
     {
         switch (chance.Next(4))
         {

@@ -52,7 +52,9 @@ internal sealed class TwoWindows(int entries, int kills, int delayMs)
             );
         }
 
+#pragma warning disable CA2000 // closed below, whatever happens
         Window[] windows = [new(folder.Path, store, "1 R1", delayMs), new(folder.Path, store, "2 R2", delayMs)];
+#pragma warning restore CA2000
         try
         {
             Parallel.Invoke(

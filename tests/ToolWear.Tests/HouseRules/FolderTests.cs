@@ -52,8 +52,8 @@ public sealed partial class FolderTests
         Assert.DoesNotContain(
             House
                 .Files("src", "*.cs")
-                .CountBy(Path.GetDirectoryName)
-                .Select(folder => (Path.GetRelativePath(House.Root, folder.Key!), Files: folder.Value)),
+                .CountBy(file => Path.GetDirectoryName(file)!)
+                .Select(folder => (Path.GetRelativePath(House.Root, folder.Key), Files: folder.Value)),
             folder => folder.Files > MostFiles
         );
 

@@ -32,7 +32,18 @@ public sealed class TwoWindowsTests
         site.Done("demo", "--no-screens", "--store", site.Store);
         using Evenings evening = new(site);
         evening.Press("h", "2");
-        site.Done("order", "fair", "--pattern", "hatchet", "--heads", "3", "--due", "2027-04-01", "--store", site.Store);
+        site.Done(
+            "order",
+            "fair",
+            "--pattern",
+            "hatchet",
+            "--heads",
+            "3",
+            "--due",
+            "2027-04-01",
+            "--store",
+            site.Store
+        );
         evening.Press("2");
         Entered own = evening.Sitting.Shop.Ledger[^1];
         Assert.IsType<HeatsWorked>(own.What);

@@ -50,7 +50,13 @@ public static class ShopTrials
 
     /// <summary>The words of <see cref="TrialBy"/>.</summary>
     public static Vocabulary<TrialBy> ByWords { get; } =
-        new("--by", (TrialBy.Steel, "steel"), (TrialBy.Lubricant, "lubricant"), (TrialBy.Cooling, "cooling"), (TrialBy.Hand, "hand"));
+        new(
+            "--by",
+            (TrialBy.Steel, "steel"),
+            (TrialBy.Lubricant, "lubricant"),
+            (TrialBy.Cooling, "cooling"),
+            (TrialBy.Hand, "hand")
+        );
 
     /// <summary>The shop's histories, grouped by what is compared.</summary>
     /// <param name="shop">The shop.</param>

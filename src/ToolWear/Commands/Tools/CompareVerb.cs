@@ -10,7 +10,10 @@ namespace ToolWear.Commands.Tools;
 /// <summary>compare: two steels, lubricants, ways of cooling or hands by how long the shop's tools last.</summary>
 internal static class CompareVerb
 {
-    private static readonly Argument<string> A = new("A") { Description = "a steel, a lubricant, a way of cooling or a hand" };
+    private static readonly Argument<string> A = new("A")
+    {
+        Description = "a steel, a lubricant, a way of cooling or a hand",
+    };
     private static readonly Argument<string> B = new("B") { Description = "another" };
     private static readonly Option<TrialBy?> By = Said.Word(
         "--by",
