@@ -44,7 +44,7 @@ internal sealed class Loss
             case 1 when change.Bytes is { Length: > 0 } bytes:
                 return [new Change(change.Offset, bytes[..chance.Next(bytes.Length)])];
             case 2 when change.Bytes is { Length: > 0 }:
-                return Sectors(change, chance);
+                return [.. Sectors(change, chance)];
             default:
                 return [change];
         }
