@@ -23,10 +23,13 @@ internal static class DescriptionArms
     internal static Step Describe(Shop shop, PatternDescribed e) =>
         e.Stages.IsEmpty ? $"pattern {e.Pattern} has no stage: at least one is wanted"
         : e
-            .Stages.Select(stage => PatternFields.Table.Fault(new(e.Pattern, stage)))
-            .FirstOrDefault(fault => fault is not null)
-            is { } fault
-            ? fault
+            .Stages.Select(stage => (stage.Name, Fault: PatternFields.Table.Fault(new(e.Pattern, stage))))
+            .FirstOrDefault(each => each.Fault is not null)
+            is { Fault: { } fault, Name: var stage }
+            ? fault with
+            {
+                Sentence = $"{fault.Sentence} (stage {stage})",
+            }
         : shop with { Patterns = shop.Patterns.SetItem(e.Pattern, e) };
 
     internal static Step Describe(Shop shop, BarDescribed e) =>

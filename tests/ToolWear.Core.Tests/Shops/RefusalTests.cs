@@ -179,11 +179,11 @@ public sealed class RefusalTests
         );
         PatternStage stage = new("rough", null, null, Place.Rough, null, null, null);
         Assert.Equal(
-            "pattern axe, stage rough: a load from above 0 to 100",
+            "load: NaN lies outside; a number above 0 to 100 (stage rough)",
             story.Refused(new PatternDescribed("axe", [stage with { Load = double.NaN }]))
         );
         story.Enter(new PatternDescribed("axe", [stage]));
-        Assert.Equal("heads 0: a number from 1 to 100000", story.Refused(order with { Heads = 0 }));
+        Assert.Equal("heads: 0 lies outside; a whole number from 1 to 100000", story.Refused(order with { Heads = 0 }));
         Assert.Equal("pattern: none is called pick: there are axe", story.Refused(order with { Pattern = "pick" }));
         story.Enter(order);
     }

@@ -23,7 +23,8 @@ internal sealed record ListColumn(
     /// <summary>A text as it stands in the column: cut where it is too long, on its side.</summary>
     public string Set(string text)
     {
-        string fit = Picture.Fit(text, Width);
+        // the table of the library draws what it is given, whatever a terminal would make of it
+        string fit = Picture.Fit(HarmlessWriter.Of(text), Width);
         string space = new(' ', Width - Picture.ColumnsOf(fit));
         return IsRight ? space + fit : fit + space;
     }
