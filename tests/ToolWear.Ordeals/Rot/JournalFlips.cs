@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Globalization;
 using System.Security.Cryptography;
 using System.Text;
@@ -57,19 +58,41 @@ internal sealed class JournalFlips
     /// <summary>What was otherwise.</summary>
     public List<string> Wrong { get; } = [];
 
-    /// <summary>Flips bits, every so many by hand or one after another, and says what came of it.</summary>
+    /// <summary>Flips every bit, a stretch of them on each core, and says what came of it; progress to standard error.</summary>
     /// <param name="mendEvery">How many flips there are to one that is mended.</param>
     /// <returns>The exit code.</returns>
     public static int ByHand(int mendEvery)
     {
-        JournalFlips flips = new();
-        for (int bit = 0; bit < flips.Bits; bit++)
+        const int Stretch = 10_000;
+        ConcurrentBag<JournalFlips> all = [];
+        int bits = new JournalFlips().Bits;
+        _ = Parallel.For(
+            0,
+            (bits + Stretch - 1) / Stretch,
+            new ParallelOptions { MaxDegreeOfParallelism = Environment.ProcessorCount },
+            () => new JournalFlips(),
+            (stretch, _, flips) =>
+            {
+                for (int bit = stretch * Stretch; bit < Math.Min(bits, (stretch + 1) * Stretch); bit++)
+                {
+                    flips.Flip(bit, mend: bit % mendEvery == 0);
+                }
+
+                Console.Error.WriteLine(
+                    $"bits {stretch * Stretch} to {Math.Min(bits, (stretch + 1) * Stretch) - 1}: done"
+                );
+                return flips;
+            },
+            all.Add
+        );
+        JournalFlips sum = all.First();
+        foreach (JournalFlips flips in all.Skip(1))
         {
-            flips.Flip(bit, mend: bit % mendEvery == 0);
+            sum.Add(flips);
         }
 
-        Console.Write(flips.ToString());
-        return flips.Wrong.Count == 0 ? 0 : 1;
+        Console.Write(sum.ToString());
+        return sum.Wrong.Count == 0 && sum.Flipped == bits ? 0 : 1;
     }
 
     /// <summary>Flips one bit.</summary>
@@ -116,6 +139,15 @@ internal sealed class JournalFlips
         {
             store.Append(SteadyWork.Day, [.. work.Line(store.LastSeq + 1).Select(entry => EntryFormat.Write(entry))]);
         }
+    }
+
+    private void Add(JournalFlips other)
+    {
+        Flipped += other.Flipped;
+        Refused += other.Refused;
+        Same += other.Same;
+        Mended += other.Mended;
+        Wrong.AddRange(other.Wrong);
     }
 
     // The shop is the same, or the line is named; anything else is wrong.
