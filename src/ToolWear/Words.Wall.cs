@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Planning;
-using ToolWear.Core.Wear;
+using ToolWear.Core.Wear.Figures;
 
 namespace ToolWear;
 

@@ -1,8 +1,10 @@
 using System.Globalization;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Shops;
-using ToolWear.Core.Wear;
+using ToolWear.Core.Wear.Figures;
 using ToolWear.Core.Wear.Histories;
+using ToolWear.Core.Wear.OneTool;
+using ToolWear.Core.Wear.Sisters;
 
 namespace ToolWear;
 

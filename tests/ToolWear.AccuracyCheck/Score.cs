@@ -1,4 +1,5 @@
-using ToolWear.Core.Wear;
+using ToolWear.Core.Wear.Figures;
+using ToolWear.Core.Wear.Sisters;
 
 namespace ToolWear.AccuracyCheck;
 

@@ -1,4 +1,4 @@
-using ToolWear.Core.Wear;
+using ToolWear.Core.Wear.Histories;
 
 namespace ToolWear.AccuracyCheck;
 

@@ -1,5 +1,7 @@
 using System.Globalization;
 using ToolWear.Core.Wear;
+using ToolWear.Core.Wear.Histories;
+using ToolWear.Core.Wear.Sisters;
 using ToolWear.Testing.Wear;
 
 namespace ToolWear.Benchmarks;

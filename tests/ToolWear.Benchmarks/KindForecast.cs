@@ -1,5 +1,6 @@
 using BenchmarkDotNet.Attributes;
-using ToolWear.Core.Wear;
+using ToolWear.Core.Wear.Figures;
+using ToolWear.Core.Wear.Sisters;
 
 namespace ToolWear.Benchmarks;
 

@@ -1,6 +1,5 @@
 using System.Globalization;
 using ToolWear.Core.Ledger;
-using ToolWear.Core.Tools;
 using ToolWear.Storage;
 using ToolWear.Storage.Disks;
 using ToolWear.Storage.Entries;

@@ -1,5 +1,5 @@
 using System.Globalization;
-using ToolWear.Core.Wear;
+using ToolWear.Core.Wear.Histories;
 
 namespace ToolWear.Benchmarks;
 

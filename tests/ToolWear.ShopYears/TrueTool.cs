@@ -1,6 +1,8 @@
 using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
-using ToolWear.Core.Wear;
+using ToolWear.Core.Tools.Forms;
+using ToolWear.Core.Wear.Figures;
+using ToolWear.Core.Wear.OneTool;
 
 namespace ToolWear.ShopYears;
 

@@ -1,6 +1,7 @@
 using ToolWear.Core.Measure;
 using ToolWear.Core.Tools;
-using ToolWear.Core.Wear;
+using ToolWear.Core.Wear.Figures;
+using ToolWear.Core.Wear.OneTool;
 
 namespace ToolWear.Core.Deeds;
 

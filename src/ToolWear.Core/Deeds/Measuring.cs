@@ -1,7 +1,7 @@
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Shops;
-using ToolWear.Core.Wear;
 using ToolWear.Core.Wear.Histories;
+using ToolWear.Core.Wear.OneTool;
 
 namespace ToolWear.Core.Deeds;
 

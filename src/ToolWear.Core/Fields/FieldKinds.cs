@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Tools;
+using ToolWear.Core.Tools.Forms;
 
 namespace ToolWear.Core.Fields;
 

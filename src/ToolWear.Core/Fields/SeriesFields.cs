@@ -2,6 +2,7 @@ using ToolWear.Core.Ledger;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Sections;
 using ToolWear.Core.Tools;
+using ToolWear.Core.Tools.Forms;
 using static ToolWear.Core.Fields.FieldKinds;
 
 namespace ToolWear.Core.Fields;

@@ -1,5 +1,6 @@
 using ToolWear.Core.Sections;
 using ToolWear.Core.Tools;
+using ToolWear.Core.Tools.Forms;
 using static ToolWear.Core.Fields.FieldKinds;
 
 namespace ToolWear.Core.Fields;

@@ -7,6 +7,7 @@ using ToolWear.Core.Measure;
 using ToolWear.Core.Sections;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
+using ToolWear.Core.Tools.Forms;
 
 namespace ToolWear.Core.Planning;
 
@@ -122,7 +123,7 @@ public sealed record SeriesPlan(
         return new(
             series,
             shop.Series.GetValueOrDefault(new SeriesKey(series.Eye, series.Place, series.Form.Name)) == series,
-            own is null ? blank?.Mark : Wear.ToolNow.MarkOf(own),
+            own is null ? blank?.Mark : Wear.OneTool.ToolNow.MarkOf(own),
             own is null ? blank?.Overall : overall?.Start,
             own is null ? blank?.Least : overall?.Least,
             StockOf(series, blank?.Body ?? like?.Body, place, rack, number),

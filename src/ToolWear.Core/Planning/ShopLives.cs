@@ -4,9 +4,13 @@ using ToolWear.Core.Ledger;
 using ToolWear.Core.Planning.Lives;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
+using ToolWear.Core.Tools.Forms;
 using ToolWear.Core.Wear;
+using ToolWear.Core.Wear.Figures;
 using ToolWear.Core.Wear.Histories;
 using ToolWear.Core.Wear.Lifetimes;
+using ToolWear.Core.Wear.OneTool;
+using ToolWear.Core.Wear.Sisters;
 using ToolWear.Core.Wear.Verdicts;
 
 namespace ToolWear.Core.Planning;

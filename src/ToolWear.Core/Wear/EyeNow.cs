@@ -1,5 +1,6 @@
 using ToolWear.Core.Eyes;
 using ToolWear.Core.Tools;
+using ToolWear.Core.Wear.OneTool;
 
 namespace ToolWear.Core.Wear;
 

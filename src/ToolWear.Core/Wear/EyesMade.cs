@@ -4,6 +4,8 @@ using ToolWear.Core.Eyes;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
+using ToolWear.Core.Tools.Forms;
+using ToolWear.Core.Wear.OneTool;
 
 namespace ToolWear.Core.Wear;
 

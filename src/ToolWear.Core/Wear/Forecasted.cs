@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
 using ToolWear.Core.Measure;
+using ToolWear.Core.Wear.Histories;
+using ToolWear.Core.Wear.Sisters;
 
 namespace ToolWear.Core.Wear;
 

@@ -5,6 +5,8 @@ using ToolWear.Core.Measure;
 using ToolWear.Core.Sections;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
+using ToolWear.Core.Wear.Figures;
+using ToolWear.Core.Wear.OneTool;
 using ToolWear.Core.Wear.Verdicts;
 
 namespace ToolWear.Core.Wear;

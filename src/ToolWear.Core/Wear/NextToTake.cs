@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ToolWear.Core.Wear.OneTool;
 using ToolWear.Core.Wear.Verdicts;
 
 namespace ToolWear.Core.Wear;

@@ -3,6 +3,7 @@ using ToolWear.Core.Ledger;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
+using ToolWear.Core.Tools.Forms;
 
 namespace ToolWear.Core.Wear;
 

@@ -1,7 +1,11 @@
 using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using ToolWear.Core.Shops;
+using ToolWear.Core.Wear.Alone;
+using ToolWear.Core.Wear.Figures;
 using ToolWear.Core.Wear.Histories;
+using ToolWear.Core.Wear.OneTool;
+using ToolWear.Core.Wear.Sisters;
 using ToolWear.Core.Wear.Verdicts;
 
 namespace ToolWear.Core.Wear;

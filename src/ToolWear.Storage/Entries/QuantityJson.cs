@@ -3,6 +3,7 @@ using System.Text.Json.Serialization;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Sections;
 using ToolWear.Core.Tools;
+using ToolWear.Core.Tools.Forms;
 
 namespace ToolWear.Storage.Entries;
 

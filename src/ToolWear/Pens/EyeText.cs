@@ -5,6 +5,8 @@ using ToolWear.Core.Ledger;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Tools;
 using ToolWear.Core.Wear;
+using ToolWear.Core.Wear.Figures;
+using ToolWear.Core.Wear.OneTool;
 using ToolWear.Results;
 using ToolWear.Results.Eyes;
 using ToolWear.Results.Tools;

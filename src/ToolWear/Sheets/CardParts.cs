@@ -1,7 +1,8 @@
 using System.Collections.Immutable;
 using System.Text;
 using ToolWear.Core.Sections;
-using ToolWear.Core.Wear;
+using ToolWear.Core.Wear.Figures;
+using ToolWear.Core.Wear.OneTool;
 using ToolWear.Pens;
 using ToolWear.Results.Tools;
 using ToolWear.Screens.WearCard;

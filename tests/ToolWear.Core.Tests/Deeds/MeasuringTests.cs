@@ -4,6 +4,7 @@ using ToolWear.Core.Measure;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Tests.Shops;
 using ToolWear.Core.Wear;
+using ToolWear.Core.Wear.OneTool;
 using Xunit;
 
 namespace ToolWear.Core.Tests.Deeds;

@@ -5,6 +5,8 @@ using ToolWear.Core.Planning.Lives;
 using ToolWear.Core.Tests.Shops;
 using ToolWear.Core.Tools;
 using ToolWear.Core.Wear;
+using ToolWear.Core.Wear.Histories;
+using ToolWear.Core.Wear.Sisters;
 using Xunit;
 
 namespace ToolWear.Core.Tests.Planning;

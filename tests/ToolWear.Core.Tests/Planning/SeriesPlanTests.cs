@@ -9,6 +9,7 @@ using ToolWear.Core.Shops;
 using ToolWear.Core.Tests.Sections;
 using ToolWear.Core.Tests.Shops;
 using ToolWear.Core.Tools;
+using ToolWear.Core.Tools.Forms;
 using Xunit;
 using static ToolWear.Core.Tests.Shops.Story;
 

@@ -1,4 +1,5 @@
 using ToolWear.Core.Tools;
+using ToolWear.Core.Tools.Forms;
 using Xunit;
 
 namespace ToolWear.Core.Tests.Tools;

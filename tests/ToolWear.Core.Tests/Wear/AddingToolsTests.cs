@@ -5,6 +5,7 @@ using ToolWear.Core.Sections;
 using ToolWear.Core.Tests.Shops;
 using ToolWear.Core.Tools;
 using ToolWear.Core.Wear;
+using ToolWear.Core.Wear.OneTool;
 using Xunit;
 using static ToolWear.Core.Tests.Shops.Story;
 

@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using ToolWear.Core.Wear;
+using ToolWear.Core.Wear.Histories;
 
 namespace ToolWear.Core.Tests.Wear;
 

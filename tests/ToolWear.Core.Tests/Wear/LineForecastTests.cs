@@ -1,7 +1,9 @@
 using CsCheck;
 using MathNet.Numerics.Distributions;
 using ToolWear.Core.Measure;
-using ToolWear.Core.Wear;
+using ToolWear.Core.Wear.Alone;
+using ToolWear.Core.Wear.Figures;
+using ToolWear.Core.Wear.Histories;
 using Xunit;
 
 namespace ToolWear.Core.Tests.Wear;

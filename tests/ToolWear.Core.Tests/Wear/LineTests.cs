@@ -1,5 +1,7 @@
 using System.Text.Json;
-using ToolWear.Core.Wear;
+using ToolWear.Core.Wear.Alone;
+using ToolWear.Core.Wear.Figures;
+using ToolWear.Core.Wear.Histories;
 using Xunit;
 
 namespace ToolWear.Core.Tests.Wear;

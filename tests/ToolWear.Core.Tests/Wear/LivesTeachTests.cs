@@ -2,6 +2,9 @@ using ToolWear.Core.Measure;
 using ToolWear.Core.Tests.Shops;
 using ToolWear.Core.Tools;
 using ToolWear.Core.Wear;
+using ToolWear.Core.Wear.Histories;
+using ToolWear.Core.Wear.OneTool;
+using ToolWear.Core.Wear.Sisters;
 using ToolWear.Testing.Wear;
 using Xunit;
 

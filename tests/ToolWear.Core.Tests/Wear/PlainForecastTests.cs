@@ -1,4 +1,6 @@
-using ToolWear.Core.Wear;
+using ToolWear.Core.Wear.Figures;
+using ToolWear.Core.Wear.Histories;
+using ToolWear.Core.Wear.Sisters;
 using ToolWear.Testing.Wear;
 using Xunit;
 

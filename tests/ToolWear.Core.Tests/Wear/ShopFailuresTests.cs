@@ -4,7 +4,10 @@ using ToolWear.Core.Shops;
 using ToolWear.Core.Tests.Shops;
 using ToolWear.Core.Tools;
 using ToolWear.Core.Wear;
+using ToolWear.Core.Wear.Figures;
 using ToolWear.Core.Wear.Lifetimes;
+using ToolWear.Core.Wear.OneTool;
+using ToolWear.Core.Wear.Verdicts;
 using Xunit;
 using static ToolWear.Core.Tests.Shops.Story;
 

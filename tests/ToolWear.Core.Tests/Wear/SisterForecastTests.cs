@@ -1,7 +1,9 @@
 using System.Collections.Immutable;
 using System.Text.Json;
 using ToolWear.Core.Measure;
-using ToolWear.Core.Wear;
+using ToolWear.Core.Wear.Figures;
+using ToolWear.Core.Wear.Histories;
+using ToolWear.Core.Wear.Sisters;
 using Xunit;
 
 namespace ToolWear.Core.Tests.Wear;

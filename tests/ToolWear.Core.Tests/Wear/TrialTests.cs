@@ -1,7 +1,7 @@
 using System.Text.Json;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Tests.Shops;
-using ToolWear.Core.Wear;
+using ToolWear.Core.Wear.Histories;
 using ToolWear.Core.Wear.Trials;
 using Xunit;
 

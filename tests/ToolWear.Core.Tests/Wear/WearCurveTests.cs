@@ -1,7 +1,8 @@
 using System.Collections.Immutable;
 using System.Numerics;
 using MathNet.Numerics;
-using ToolWear.Core.Wear;
+using ToolWear.Core.Wear.Figures;
+using ToolWear.Core.Wear.Histories;
 using ToolWear.Core.Wear.Sisters;
 using Xunit;
 

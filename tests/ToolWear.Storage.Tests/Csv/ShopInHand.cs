@@ -5,6 +5,7 @@ using ToolWear.Core.Measure;
 using ToolWear.Core.Sections;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
+using ToolWear.Core.Tools.Forms;
 using Xunit;
 
 namespace ToolWear.Storage.Tests.Csv;

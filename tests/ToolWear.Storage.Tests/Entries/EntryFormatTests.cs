@@ -6,6 +6,7 @@ using ToolWear.Core.Ledger;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Sections;
 using ToolWear.Core.Tools;
+using ToolWear.Core.Tools.Forms;
 using ToolWear.Storage.Entries;
 using ToolWear.Testing;
 using ToolWear.Testing.Generators;

@@ -1,5 +1,5 @@
 using MathNet.Numerics;
-using ToolWear.Core.Wear;
+using ToolWear.Core.Wear.Histories;
 
 namespace ToolWear.Testing.Wear;
 

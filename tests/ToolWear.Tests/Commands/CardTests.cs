@@ -2,7 +2,7 @@ using System.Globalization;
 using System.Text.Json;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Shops;
-using ToolWear.Core.Wear;
+using ToolWear.Core.Wear.OneTool;
 using ToolWear.Pens;
 using ToolWear.Results.Tools;
 

@@ -4,6 +4,8 @@ using ToolWear.Core.Eyes;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Tools;
 using ToolWear.Core.Wear;
+using ToolWear.Core.Wear.Figures;
+using ToolWear.Core.Wear.OneTool;
 using ToolWear.Pens;
 using ToolWear.Results;
 using ToolWear.Results.Eyes;

@@ -2,7 +2,7 @@ using System.Globalization;
 using System.Text.Json;
 using System.Text.RegularExpressions;
 using ToolWear.Core.Measure;
-using ToolWear.Core.Wear;
+using ToolWear.Core.Wear.OneTool;
 using ToolWear.Pens;
 using ToolWear.Results;
 using ToolWear.Results.Tools;

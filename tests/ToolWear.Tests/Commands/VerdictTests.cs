@@ -2,7 +2,7 @@ using System.Globalization;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Shops;
-using ToolWear.Core.Wear;
+using ToolWear.Core.Wear.OneTool;
 using ToolWear.Core.Wear.Verdicts;
 using ToolWear.Pens;
 using ToolWear.Results.Tools;

@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using ToolWear.Core.Wear;
+using ToolWear.Core.Wear.Figures;
 using ToolWear.Screens.Drawing;
 using ToolWear.Screens.Hammer;
 using Xunit;

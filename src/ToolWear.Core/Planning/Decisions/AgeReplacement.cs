@@ -1,7 +1,7 @@
 using MathNet.Numerics.Integration;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Planning.Lives;
-using ToolWear.Core.Wear;
+using ToolWear.Core.Wear.Figures;
 
 namespace ToolWear.Core.Planning.Decisions;
 

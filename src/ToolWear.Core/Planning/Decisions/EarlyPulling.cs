@@ -1,7 +1,8 @@
 using ToolWear.Core.Measure;
 using ToolWear.Core.Planning.Lives;
-using ToolWear.Core.Wear;
+using ToolWear.Core.Wear.Figures;
 using ToolWear.Core.Wear.Lifetimes;
+using ToolWear.Core.Wear.OneTool;
 
 namespace ToolWear.Core.Planning.Decisions;
 

@@ -1,5 +1,5 @@
 using ToolWear.Core.Measure;
-using ToolWear.Core.Wear;
+using ToolWear.Core.Wear.Figures;
 
 namespace ToolWear.Core.Planning.Decisions;
 

@@ -1,7 +1,7 @@
 using System.Diagnostics.CodeAnalysis;
 using MathNet.Numerics.Integration;
 using ToolWear.Core.Sections;
-using ToolWear.Core.Wear;
+using ToolWear.Core.Wear.Figures;
 
 namespace ToolWear.Core.Planning.Lives;
 

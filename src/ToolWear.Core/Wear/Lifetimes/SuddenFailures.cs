@@ -1,4 +1,5 @@
 using ToolWear.Core.Measure;
+using ToolWear.Core.Wear.Figures;
 
 namespace ToolWear.Core.Wear.Lifetimes;
 
@@ -58,6 +59,8 @@ public sealed class SuddenFailures
     public HeatsLeft HeatsLeft(Forecast wear, double heatsFromNew)
     {
         double F(double k) => 1 - ChanceInService(wear, heatsFromNew, k);
-        return wear.AtOrPastLimit ? Wear.HeatsLeft.None : Wear.HeatsLeft.Of(F, F(0), Math.Max(1, heatsFromNew) / 16);
+        return wear.AtOrPastLimit
+            ? Figures.HeatsLeft.None
+            : Figures.HeatsLeft.Of(F, F(0), Math.Max(1, heatsFromNew) / 16);
     }
 }

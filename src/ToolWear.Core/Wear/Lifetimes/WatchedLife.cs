@@ -1,4 +1,5 @@
 using System.Runtime.InteropServices;
+using ToolWear.Core.Wear.Figures;
 
 namespace ToolWear.Core.Wear.Lifetimes;
 

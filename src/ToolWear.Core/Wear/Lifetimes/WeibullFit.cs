@@ -1,4 +1,5 @@
 using ToolWear.Core.Measure;
+using ToolWear.Core.Wear.Figures;
 
 namespace ToolWear.Core.Wear.Lifetimes;
 

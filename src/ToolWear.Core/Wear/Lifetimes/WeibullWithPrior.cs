@@ -1,3 +1,4 @@
+using ToolWear.Core.Wear.Figures;
 using ToolWear.Core.Wear.Sisters;
 
 namespace ToolWear.Core.Wear.Lifetimes;

@@ -1,5 +1,6 @@
 using System.Buffers;
 using System.Collections.Immutable;
+using ToolWear.Core.Wear.Histories;
 
 namespace ToolWear.Core.Wear.Sisters;
 

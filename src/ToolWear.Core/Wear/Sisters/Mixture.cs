@@ -1,6 +1,7 @@
 using System.Buffers;
 using System.Numerics;
 using System.Runtime.CompilerServices;
+using ToolWear.Core.Wear.Figures;
 
 namespace ToolWear.Core.Wear.Sisters;
 

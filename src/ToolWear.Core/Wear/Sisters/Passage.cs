@@ -1,5 +1,6 @@
 using System.Runtime.InteropServices;
 using MathNet.Numerics.Distributions;
+using ToolWear.Core.Wear.Figures;
 
 namespace ToolWear.Core.Wear.Sisters;
 

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Numerics;
+using ToolWear.Core.Wear.Histories;
 
 namespace ToolWear.Core.Wear.Sisters;
 

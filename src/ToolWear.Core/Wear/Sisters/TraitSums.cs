@@ -1,3 +1,5 @@
+using ToolWear.Core.Wear.Figures;
+
 namespace ToolWear.Core.Wear.Sisters;
 
 /// <summary>Means over nodes and tau by the weight of their evidence; of scales, whose nodes stand in even ratios, the

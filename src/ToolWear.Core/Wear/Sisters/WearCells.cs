@@ -1,5 +1,6 @@
 using System.Numerics;
 using System.Runtime.CompilerServices;
+using ToolWear.Core.Wear.Figures;
 
 namespace ToolWear.Core.Wear.Sisters;
 

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Numerics;
+using ToolWear.Core.Wear.Figures;
 
 namespace ToolWear.Core.Wear.Sisters;
 

@@ -2,6 +2,8 @@ using System.Collections.Immutable;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Shops;
+using ToolWear.Core.Wear.Figures;
+using ToolWear.Core.Wear.OneTool;
 
 namespace ToolWear.Core.Wear.Verdicts;
 

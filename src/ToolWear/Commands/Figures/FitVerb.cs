@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.CommandLine;
 using ToolWear.Commands.Calls;
 using ToolWear.Core.Wear;
+using ToolWear.Core.Wear.Histories;
 using ToolWear.Results.Tools;
 using ToolWear.Storage.Csv;
 

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using ToolWear.Core.Tools;
-using ToolWear.Core.Wear;
+using ToolWear.Core.Wear.Histories;
 using ToolWear.Storage.Csv;
 
 namespace ToolWear.Commands.Figures;

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using System.CommandLine;
 using ToolWear.Commands.Calls;
-using ToolWear.Core.Wear;
+using ToolWear.Core.Wear.Histories;
 using ToolWear.Core.Wear.Trials;
 using ToolWear.Results.Looks;
 

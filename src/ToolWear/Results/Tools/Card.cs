@@ -5,6 +5,8 @@ using ToolWear.Core.Ledger;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Wear;
+using ToolWear.Core.Wear.Figures;
+using ToolWear.Core.Wear.OneTool;
 using ToolWear.Core.Wear.Verdicts;
 using ToolWear.Results.Eyes;
 using Gauge = ToolWear.Results.Column<ToolWear.Results.Tools.CardGauge>;

@@ -1,7 +1,7 @@
 using ToolWear.Core.Eyes;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Tools;
-using ToolWear.Core.Wear;
+using ToolWear.Core.Wear.OneTool;
 
 namespace ToolWear.Results.Tools;
 

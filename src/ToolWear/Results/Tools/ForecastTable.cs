@@ -1,5 +1,10 @@
 using ToolWear.Core.Measure;
 using ToolWear.Core.Wear;
+using ToolWear.Core.Wear.Alone;
+using ToolWear.Core.Wear.Figures;
+using ToolWear.Core.Wear.Histories;
+using ToolWear.Core.Wear.OneTool;
+using ToolWear.Core.Wear.Sisters;
 using Row = ToolWear.Results.Column<ToolWear.Results.Tools.ForecastRow>;
 
 namespace ToolWear.Results.Tools;

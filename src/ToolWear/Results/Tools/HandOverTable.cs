@@ -4,6 +4,7 @@ using ToolWear.Core.Eyes;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Tools;
 using ToolWear.Core.Wear;
+using ToolWear.Core.Wear.OneTool;
 using ToolWear.Core.Wear.Verdicts;
 using Row = ToolWear.Results.Column<ToolWear.Results.Tools.HandOverStep>;
 

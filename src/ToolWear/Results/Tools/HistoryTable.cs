@@ -1,8 +1,9 @@
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
-using ToolWear.Core.Wear;
+using ToolWear.Core.Wear.Figures;
 using ToolWear.Core.Wear.Histories;
+using ToolWear.Core.Wear.OneTool;
 using Row = ToolWear.Results.Column<ToolWear.Results.Tools.HistoryRow>;
 
 namespace ToolWear.Results.Tools;

@@ -3,6 +3,8 @@ using ToolWear.Core.Eyes;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
 using ToolWear.Core.Wear;
+using ToolWear.Core.Wear.Figures;
+using ToolWear.Core.Wear.OneTool;
 using ToolWear.Core.Wear.Verdicts;
 using Row = ToolWear.Results.Column<ToolWear.Results.Tools.RackRow>;
 

@@ -2,6 +2,7 @@ using ToolWear.Core.Deeds;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
 using ToolWear.Core.Wear;
+using ToolWear.Core.Wear.OneTool;
 using Row = ToolWear.Results.Column<ToolWear.Results.Tools.ToMeasureRow>;
 
 namespace ToolWear.Results.Tools;

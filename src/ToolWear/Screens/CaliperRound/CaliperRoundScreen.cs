@@ -6,6 +6,7 @@ using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
 using ToolWear.Core.Wear;
 using ToolWear.Core.Wear.Histories;
+using ToolWear.Core.Wear.OneTool;
 using ToolWear.Keys;
 using ToolWear.Screens.Drawing;
 

@@ -3,6 +3,7 @@ using ToolWear.Core.Fields;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
+using ToolWear.Core.Tools.Forms;
 using ToolWear.Screens.Guided;
 
 namespace ToolWear.Screens.Patterns;

@@ -1,6 +1,7 @@
 using ToolWear.Core.Fields;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Tools;
+using ToolWear.Core.Tools.Forms;
 using ToolWear.Screens.Guided;
 
 namespace ToolWear.Screens.SeriesPages;

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Wear;
+using ToolWear.Core.Wear.Figures;
 using ToolWear.Core.Wear.Verdicts;
 using ToolWear.Results;
 using ToolWear.Results.Tools;

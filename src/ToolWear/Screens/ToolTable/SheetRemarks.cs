@@ -1,6 +1,7 @@
 using ToolWear.Core.Eyes;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Tools;
+using ToolWear.Core.Tools.Forms;
 using ToolWear.Core.Wear;
 
 namespace ToolWear.Screens.ToolTable;

@@ -3,6 +3,7 @@ using ToolWear.Core.Deeds;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Tools;
+using ToolWear.Core.Tools.Forms;
 
 namespace ToolWear.Screens.ToolTable;
 

@@ -3,8 +3,9 @@ using ToolWear.Core.Ledger;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
-using ToolWear.Core.Wear;
+using ToolWear.Core.Wear.Figures;
 using ToolWear.Core.Wear.Histories;
+using ToolWear.Core.Wear.OneTool;
 
 namespace ToolWear.Screens.WearCard;
 

@@ -1,6 +1,6 @@
 using System.Runtime.CompilerServices;
 using ToolWear.Core.Shops;
-using ToolWear.Core.Wear;
+using ToolWear.Core.Wear.OneTool;
 
 namespace ToolWear.Screens.WearCard;
 
