@@ -183,6 +183,8 @@ public static class Verbs
             RestoreVerb.Verb,
             ColumnsVerb.Verb,
             CompletionVerb.Verb,
+            GuideVerb.Verb,
+            ManVerb.Verb,
         ];
 
     private static string NoSuchOption(string option) =>

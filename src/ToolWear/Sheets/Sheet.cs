@@ -75,7 +75,9 @@ internal sealed class Sheet
 
     /// <summary>Puts a heading.</summary>
     /// <param name="text">The heading.</param>
-    public void Head(string text) => body.Append($"<h2>{Markup.Of(text)}</h2>\n");
+    /// <param name="isOnNewPage">Whether a page begins with it.</param>
+    public void Head(string text, bool isOnNewPage = false) =>
+        body.Append($"<h2{(isOnNewPage ? " style=\"break-before:page\"" : "")}>{Markup.Of(text)}</h2>\n");
 
     /// <summary>Puts a drawing.</summary>
     /// <param name="width">Its width in its own units.</param>

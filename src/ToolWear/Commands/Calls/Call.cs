@@ -97,6 +97,9 @@ internal sealed class Call
         }
     }
 
+    /// <summary>The whole command line: every verb with what is said of it.</summary>
+    public Command Program => parsed.RootCommandResult.Command;
+
     public T? Get<T>(Argument<T> argument) => parsed.GetValue(argument);
 
     public T? Get<T>(Option<T> option) => parsed.GetValue(option);

@@ -13,8 +13,6 @@ internal sealed class Verb : Command
     public const string MakesSheet =
         "--as html makes a sheet to print, black on white, A4 or Letter: toolwear ... --as html > sheet.html";
 
-    private readonly string help;
-
     public Verb(
         string name,
         string does,
@@ -26,7 +24,7 @@ internal sealed class Verb : Command
     )
         : base(name, does)
     {
-        help = $"{more}{(more.Length == 0 ? "" : "\n\n")}Example:\n  toolwear {example}\n";
+        More = $"{more}{(more.Length == 0 ? "" : "\n\n")}Example:\n  toolwear {example}\n";
         Prints = prints;
         foreach (Symbol symbol in typed)
         {
@@ -43,6 +41,9 @@ internal sealed class Verb : Command
         SetAction(parsed => Call.Run(parsed, run));
     }
 
+    /// <summary>What its help says behind the options: more about it, and an example.</summary>
+    public string More { get; }
+
     /// <summary>The formats it has besides text, csv and json.</summary>
     public ImmutableArray<string> Prints { get; }
 
@@ -52,7 +53,7 @@ internal sealed class Verb : Command
         public override int Invoke(ParseResult parseResult)
         {
             int exit = usual.Invoke(parseResult);
-            parseResult.InvocationConfiguration.Output.Write((parseResult.CommandResult.Command as Verb)?.help);
+            parseResult.InvocationConfiguration.Output.Write((parseResult.CommandResult.Command as Verb)?.More);
             return exit;
         }
     }
