@@ -1,5 +1,5 @@
 # The licences of the libraries that travel with the program, gathered from the packages that were restored.
-# Sourced by .build/publish; the repository's folder is the current one.
+# Sourced by .build/release; the repository's folder is the current one.
 
 packages=${NUGET_PACKAGES:-$HOME/.nuget/packages}
 
@@ -21,7 +21,7 @@ gather_licences() {
     while read -r name version; do
       folder=$packages/${name,,}/$version
       nuspec=$folder/${name,,}.nuspec
-      [ -f "$nuspec" ] || { echo "publish: $name $version is not restored: dotnet restore ToolWear.sln" >&2; return 1; }
+      [ -f "$nuspec" ] || { echo "release: $name $version is not restored: dotnet restore ToolWear.sln" >&2; return 1; }
       licence=$(says "$nuspec" license)
       copyright=$(says "$nuspec" copyright)
       [ -n "$copyright" ] || copyright="Copyright $(says "$nuspec" authors)"

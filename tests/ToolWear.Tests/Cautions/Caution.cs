@@ -34,7 +34,7 @@ internal sealed record Caution(
                 "shop: lubricant",
             ],
             ["rack", "card", "forge list", "hand-over"],
-            ["card", "forecast", "forge-list", "lifetimes", "plan", "pull-early", "rack", "settings"]
+            ["card", "forecast", "forge-list", "guide", "lifetimes", "plan", "pull-early", "rack", "settings"]
         ),
         new(
             "not looked over since its last heat: look it over",

@@ -19,7 +19,15 @@ public sealed partial class GuideTests(DemoFixture demo)
         string page = site.Done("guide", name);
         if (name == "first-evening")
         {
-            string rows = string.Join('\n', page.Split('\n').Where(line => line.Contains(',', StringComparison.Ordinal) && line.StartsWith("     ", StringComparison.Ordinal)).Select(line => line.Trim()));
+            string rows = string.Join(
+                '\n',
+                page.Split('\n')
+                    .Where(line =>
+                        line.Contains(',', StringComparison.Ordinal)
+                        && line.StartsWith("     ", StringComparison.Ordinal)
+                    )
+                    .Select(line => line.Trim())
+            );
             site.Write("my-tools.csv", rows + "\n");
         }
         else
@@ -65,7 +73,13 @@ public sealed partial class GuideTests(DemoFixture demo)
             Assert.Contains(line.Split(' ')[0], known);
         }
 
-        string[] verbs = [.. Directory.GetFiles(Path.Combine(Repository.Folder, "tests/ToolWear.Tests/goldens/help")).Select(path => Path.GetFileNameWithoutExtension(path)!).Where(verb => verb != "toolwear")];
+        string[] verbs =
+        [
+            .. Directory
+                .GetFiles(Path.Combine(Repository.Folder, "tests/ToolWear.Tests/goldens/help"))
+                .Select(path => Path.GetFileNameWithoutExtension(path)!)
+                .Where(verb => verb != "toolwear"),
+        ];
         Assert.True(verbs.Length > 50, $"only {verbs.Length} verbs");
         Assert.All(verbs, verb => Assert.Contains($"\n.SS {verb}\n", page, StringComparison.Ordinal));
         Assert.Contains("\\fB\\-\\-not\\-seen\\fR", page, StringComparison.Ordinal);

@@ -12,8 +12,9 @@ public sealed partial class ReadmeTests
     {
         string path = Path.Combine(Repository.Folder, "README.md");
         string before = File.ReadAllText(path);
+        // in an empty home, with the table as README has it
         using TestSite site = new();
-        site.Done("demo", "--no-screens", "--store", site.Store);
+        site.Write("my-tools.csv", Table().Match(before).Groups["text"].Value);
         int run = 0;
         string after = Example()
             .Replace(
@@ -22,11 +23,11 @@ public sealed partial class ReadmeTests
                 {
                     run++;
                     string line = example.Groups["line"].Value;
-                    return $"```console\n$ toolwear {line}\n{Printed(site, line)}```";
+                    return $"```sh\ntoolwear {line}\n```\n\n```text\n{Printed(site, line)}```";
                 }
             );
 
-        Assert.Equal(5, run);
+        Assert.Equal(6, run);
         if (Environment.GetEnvironmentVariable(Golden.Accept) == "1")
         {
             File.WriteAllText(path, after);
@@ -60,12 +61,34 @@ public sealed partial class ReadmeTests
         Assert.Contains("H5", site.Done("rack", "--store", site.In("demo.db")), StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void Every_other_block_for_the_shell_works_too_and_README_is_a_front_door()
+    {
+        string readme = File.ReadAllText(Path.Combine(Repository.Folder, "README.md"));
+        Assert.InRange(readme.Split('\n').Length, 100, 200);
+        using TestSite site = new();
+        site.Write("my-tools.csv", Table().Match(readme).Groups["text"].Value);
+        string[] lines = [.. Blocks().Matches(readme).SelectMany(block => block.Groups["text"].Value.Split('\n'))];
+        string[] typed = [.. lines.Where(line => line.StartsWith("toolwear ", StringComparison.Ordinal))];
+        Assert.True(typed.Length >= 11, $"only {typed.Length} lines");
+        foreach (string line in typed)
+        {
+            site.Done([.. Words(site, line.Split(['>', '#'])[0].Trim()["toolwear ".Length..])]);
+        }
+
+        foreach (Match picture in Pictures().Matches(readme))
+        {
+            Assert.True(File.Exists(Path.Combine(Repository.Folder, picture.Value)), picture.Value);
+        }
+    }
+
+    private static IEnumerable<string> Words(TestSite site, string line) =>
+        line.Split(' ').Select(word => word.EndsWith(".csv", StringComparison.Ordinal) ? site.In(word) : word);
+
     /// <summary>What a user sees: results and what is said beside them.</summary>
     private static string Printed(TestSite site, string line)
     {
-        string[] words = line.Split(' ');
-        string[] inFolder = words[0] == "export-history" ? [words[0], site.In(words[1])] : words;
-        Ran ran = site.Run(inFolder);
+        Ran ran = site.Run([.. Words(site, line)]);
         Assert.Equal(0, ran.Exit);
         return (ran.Output + ran.Error).Replace(
             site.Folder + Path.DirectorySeparatorChar,
@@ -74,9 +97,18 @@ public sealed partial class ReadmeTests
         );
     }
 
+    [GeneratedRegex("```csv\\n(?<text>(?s:.*?))```")]
+    private static partial Regex Table();
+
+    [GeneratedRegex("```sh\\n(?<text>(?s:.*?))```")]
+    private static partial Regex Blocks();
+
+    [GeneratedRegex("\\.build/pictures/[a-z-]+\\.svg")]
+    private static partial Regex Pictures();
+
     [GeneratedRegex("```sh\\n(?<line>[^\\n]+)\\n```")]
     private static partial Regex Shell();
 
-    [GeneratedRegex("```console\\n\\$ toolwear (?<line>[^\\n]+)\\n(?<text>(?s:.*?))```")]
+    [GeneratedRegex("```sh\\ntoolwear (?<line>[^\\n]+)\\n```\\n\\n```text\\n(?<text>(?s:.*?))```")]
     private static partial Regex Example();
 }

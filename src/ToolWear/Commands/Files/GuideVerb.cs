@@ -13,12 +13,12 @@ internal static class GuideVerb
 
     /// <summary>The pages in their order: a line "# name Title", then its text, at most 80 columns wide.</summary>
     internal static ImmutableArray<(string Name, string Title, string Text)> Pages { get; } =
-        [
-            .. Written()
-                .Split("\n# ", StringSplitOptions.RemoveEmptyEntries)
-                .Select(page => page.Split(['\n'], 2))
-                .Select(page => (page[0].Split(' ')[0], page[0][(page[0].IndexOf(' ') + 1)..], page[1].Trim('\n') + "\n")),
-        ];
+    [
+        .. Written()
+            .Split("\n# ", StringSplitOptions.RemoveEmptyEntries)
+            .Select(page => page.Split(['\n'], 2))
+            .Select(page => (page[0].Split(' ')[0], page[0][(page[0].IndexOf(' ') + 1)..], page[1].Trim('\n') + "\n")),
+    ];
 
     public static Verb Verb { get; } =
         new(

@@ -20,9 +20,14 @@ internal static class ManVerb
     /// <summary>A page in the macros of man(7).</summary>
     private static string Page(Command program)
     {
-        StringBuilder page = new(".TH TOOLWEAR 1 \"\" ToolWear\n.SH NAME\ntoolwear \\- the wear of hot\\-work tooling\n");
-        page.Append(".SH SYNOPSIS\n.B toolwear\n[\\fIVERB\\fR] [\\fIARGUMENTS\\fR] [\\fIOPTIONS\\fR]\n.SH DESCRIPTION\n");
-        page.Append(Safe(program.Description)).Append(".PP\nWithout a verb the screens open.\n.SH OPTIONS OF EVERY VERB\n");
+        StringBuilder page = new(
+            ".TH TOOLWEAR 1 \"\" ToolWear\n.SH NAME\ntoolwear \\- the wear of hot\\-work tooling\n"
+        );
+        page.Append(
+            ".SH SYNOPSIS\n.B toolwear\n[\\fIVERB\\fR] [\\fIARGUMENTS\\fR] [\\fIOPTIONS\\fR]\n.SH DESCRIPTION\n"
+        );
+        page.Append(Safe(program.Description))
+            .Append(".PP\nWithout a verb the screens open.\n.SH OPTIONS OF EVERY VERB\n");
         Describe(page, program);
         page.Append(".SH VERBS\n");
         foreach (Verb verb in program.Subcommands.OfType<Verb>())
