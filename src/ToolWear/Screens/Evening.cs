@@ -41,7 +41,7 @@ internal static class Evening
     public static int RunDemo(Site site, DateOnly on)
     {
         NeedTerminal(site);
-        using PrivateFolder folder = new(site.TemporaryFolder, site.NewShopId());
+        using PrivateFolder folder = new(site.Disk, site.TemporaryFolder, site.NewShopId());
         string path = Path.Combine(folder.Path, "demo.db");
         using (Bench bench = Bench.ToWrite(site, path))
         {

@@ -1,20 +1,14 @@
+using ToolWear.Storage.Disks;
+
 namespace ToolWear.Screens;
 
 /// <summary>A folder that only this user can enter, gone when it is disposed of or the process ends.</summary>
 internal sealed class PrivateFolder : IDisposable
 {
-    public PrivateFolder(string under, string random)
+    public PrivateFolder(IDisk disk, string under, string random)
     {
         Path = System.IO.Path.Combine(under, $"toolwear-demo-{random}");
-        if (OperatingSystem.IsWindows())
-        {
-            Directory.CreateDirectory(Path);
-        }
-        else
-        {
-            Directory.CreateDirectory(Path, UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute);
-        }
-
+        disk.MakeFolder(Path);
         // after a hang-up the process ends without coming back here
         AppDomain.CurrentDomain.ProcessExit += AtExit;
     }

@@ -106,4 +106,26 @@ public sealed class FileTests
                         .Any(each => each.Contains("Justification", StringComparison.Ordinal))
                 )
         );
+
+    /// <summary>Sync, lock and rights, which file it is, the terminal, signals: one file each; all else is the same everywhere.</summary>
+    [Fact]
+    public void What_differs_by_system_stands_in_one_place_each()
+    {
+        string[] asks =
+        [
+            .. House
+                .Files("src", "*.cs")
+                .Where(file =>
+                    File.ReadAllText(file) is { } text
+                    && (
+                        text.Contains("OperatingSystem.Is", StringComparison.Ordinal)
+                        || text.Contains("OSPlatform", StringComparison.Ordinal)
+                        || text.Contains("LibraryImport", StringComparison.Ordinal)
+                    )
+                )
+                .Select(file => Path.GetFileName(file))
+                .Order(StringComparer.Ordinal),
+        ];
+        Assert.Equal(["DiskSync.cs", "FileFacts.cs", "Program.cs", "RealDisk.cs", "Tty.cs"], asks);
+    }
 }
