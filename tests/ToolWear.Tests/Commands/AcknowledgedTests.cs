@@ -112,7 +112,7 @@ public sealed class AcknowledgedTests
     private static TestSite WithTool()
     {
         TestSite site = new();
-        site.Done("demo", "--no-screens", "--store", site.Store);
+        site.Demo();
         return site;
     }
 

@@ -7,7 +7,7 @@ public sealed class CountOffTests
     public void Closing_names_the_open_order_and_counts_it_down_only_when_told()
     {
         using TestSite site = new();
-        site.Done("demo", "--no-screens", "--store", site.Store);
+        site.Demo();
         site.Done("open-session", "--pattern", "hatchet");
         string hint = site.Done("close-session", "--heads", "6");
         Assert.Contains("order hatchets still has 18 hatchet to go", hint, StringComparison.Ordinal);
@@ -29,7 +29,7 @@ public sealed class CountOffTests
     public void An_added_order_adds_a_drift_and_dropping_it_takes_it_away()
     {
         using TestSite site = new();
-        site.Done("demo", "--no-screens", "--store", site.Store);
+        site.Demo();
         int before = Drifts(site);
         site.Done("order", "fair", "--pattern", "cross-peen", "--heads", "40", "--due", "2027-02-01");
         Assert.True(Drifts(site) > before, $"{Drifts(site)} {before}");

@@ -13,7 +13,7 @@ public sealed class DemoFixture : IDisposable
 
     public DemoFixture()
     {
-        site.Done("demo", "--no-screens", "--store", site.Store);
+        site.Demo();
         RackText = site.Done("rack");
         ForecastText = site.Done("forecast");
         using StringWriter nothing = new();

@@ -9,7 +9,7 @@ public sealed class EveningTests
     public void A_reading_is_in_the_history_and_moves_the_forecast()
     {
         using TestSite site = new();
-        site.Done("demo", "--no-screens", "--store", site.Store);
+        site.Demo();
         Dictionary<string, string> before = Forecast(site, "H5", "width");
 
         site.Done("open-session", "--pattern", "hatchet");

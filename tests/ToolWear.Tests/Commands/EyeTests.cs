@@ -66,7 +66,7 @@ public sealed class EyeTests(DemoFixture demo)
     public void A_rework_changes_the_eye()
     {
         using TestSite site = new();
-        site.Done("demo", "--no-screens", "--store", site.Store);
+        site.Demo();
         double before = EyeWidth(site, "H5");
         site.Done("rework", "H5", "re-forged", "--gauge", "width", "--before", "13.1", "--after", "13.9");
         Assert.Equal(Predicted(Place.Rough, 13.9), EyeWidth(site, "H5"), 9);
@@ -150,7 +150,7 @@ public sealed class EyeTests(DemoFixture demo)
     public void Scrapping_a_worn_drift_says_what_it_could_still_be_made_into()
     {
         using TestSite site = new();
-        site.Done("demo", "--no-screens", "--store", site.Store);
+        site.Demo();
         Ran worn = site.Run("scrap", "A2ND", "worn");
         Assert.Equal(0, worn.Exit);
         Assert.StartsWith("entry ", worn.Output, StringComparison.Ordinal);

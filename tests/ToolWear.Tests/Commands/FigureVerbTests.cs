@@ -130,7 +130,7 @@ public sealed class FigureVerbTests
     public void A_demo_drifts_cut_is_what_it_is_by_hand()
     {
         using TestSite site = new();
-        site.Done("demo", "--no-screens", "--store", site.Store);
+        site.Demo();
         JsonElement json = Parse(site.Done("stock", "--like", "TO1", "--bar-area-mm2", "804.2477", "--as", "json"));
         Assert.Equal(46_490.9, Number(json, "volume_mm3"), 0.1);
         Assert.Equal(0.36495, Number(json, "mass_kg"), 5e-6);

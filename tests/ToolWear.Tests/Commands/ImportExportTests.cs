@@ -77,7 +77,7 @@ public sealed class ImportExportTests
         for (int day = 1; day <= 9; day++)
         {
             using TestSite site = new($"2027-03-0{day}");
-            site.Done("demo", "--no-screens", "--store", site.Store);
+            site.Demo();
             site.Done("export", site.In("out"));
             DateOnly last = CsvCells
                 .Of(File.ReadAllText(site.In("out/sessions.csv")))

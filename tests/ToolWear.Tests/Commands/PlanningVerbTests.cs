@@ -152,7 +152,7 @@ public sealed class PlanningVerbTests(DemoFixture demo)
     public void A_quote_names_stock_hours_and_what_is_left_and_makes_the_series()
     {
         using TestSite site = new();
-        site.Done("demo", "--no-screens", "--store", site.Store);
+        site.Demo();
         string[] asked = ["quote", "--section", "teardrop 28.6 9.5 3.4", "--taper", "0.035", "--heads", "3"];
         Golden.Same("commands/quote.txt", site.Done(asked));
         Assert.StartsWith("entry ", site.Done([.. asked, "--make", "--name", "Q"]), StringComparison.Ordinal);

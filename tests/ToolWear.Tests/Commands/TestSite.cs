@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using Microsoft.Extensions.Time.Testing;
 using ToolWear.Commands;
 using ToolWear.Storage.Disks;
@@ -7,6 +8,8 @@ namespace ToolWear.Tests.Commands;
 /// <summary>A program in a folder of its own with a clock that stands still, driven by command lines.</summary>
 internal sealed class TestSite : IDisposable
 {
+    private static readonly ConcurrentDictionary<DateTimeOffset, Lazy<(string Name, byte[] Bytes)[]>> Demos = new();
+
     public TestSite(string today = "2026-11-12")
     {
         Folder = Directory.CreateTempSubdirectory("toolwear-test-").FullName;
@@ -15,7 +18,7 @@ internal sealed class TestSite : IDisposable
 
     public string Folder { get; }
 
-    public FakeTimeProvider Clock { get; }
+    public FakeTimeProvider Clock { get; private init; }
 
     public string Store => In("shop.db");
 
@@ -57,6 +60,15 @@ internal sealed class TestSite : IDisposable
         return ran.Output;
     }
 
+    /// <summary>The demo shop in the store: made once for each moment of the clock, then copied.</summary>
+    public void Demo()
+    {
+        foreach ((string name, byte[] bytes) in Demos.GetOrAdd(Clock.GetUtcNow(), MakeDemo).Value)
+        {
+            File.WriteAllBytes(In(name), bytes);
+        }
+    }
+
     /// <summary>Everything that lies in the folder, to see that nothing changed.</summary>
     public Dictionary<string, string> Bytes() =>
         Directory
@@ -67,6 +79,17 @@ internal sealed class TestSite : IDisposable
             );
 
     public void Dispose() => Directory.Delete(Folder, recursive: true);
+
+    private static Lazy<(string Name, byte[] Bytes)[]> MakeDemo(DateTimeOffset now) =>
+        new(() =>
+        {
+            using TestSite site = new() { Clock = new FakeTimeProvider(now) };
+            site.Done("demo", "--no-screens", "--store", site.Store);
+            return
+            [
+                .. Directory.GetFiles(site.Folder).Select(path => (Path.GetFileName(path), File.ReadAllBytes(path))),
+            ];
+        });
 }
 
 /// <summary>What a command line came to.</summary>

@@ -31,7 +31,7 @@ public sealed class TimeZoneTests
     {
         using TestSite site = new("2026-11-11");
         site.Clock.SetLocalTimeZone(TimeZoneInfo.FindSystemTimeZoneById("Pacific/Kiritimati"));
-        site.Done("demo", "--no-screens", "--store", site.Store);
+        site.Demo();
         Golden.Same("commands/rack.txt", site.Done("rack"));
     }
 

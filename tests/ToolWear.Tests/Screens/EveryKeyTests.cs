@@ -114,7 +114,7 @@ public sealed class EveryKeyTests
     public void Foot_and_keys_agree_on_every_screen_of_the_demo()
     {
         using TestSite site = new();
-        site.Done("demo", "--no-screens", "--store", site.Store);
+        site.Demo();
         using BareScreens screens = new(site);
         screens.Wait();
         int before = screens.Sitting.Shop.Ledger.Count;

@@ -19,7 +19,7 @@ public sealed class EyeScreenTests
     public void Eyes_series_bars_and_cards(int width, int height)
     {
         using TestSite site = new();
-        site.Done("demo", "--no-screens", "--store", site.Store);
+        site.Demo();
         using Evenings evening = new(site, width: width, height: height);
         evening.WaitForForecasts();
         StringBuilder record = new();
@@ -101,7 +101,7 @@ public sealed class EyeScreenTests
     public void A_series_is_entered_as_it_was_proposed_and_can_be_taken_back()
     {
         using TestSite site = new();
-        site.Done("demo", "--no-screens", "--store", site.Store);
+        site.Demo();
         using Evenings evening = new(site);
         int before = evening.Sitting.Shop.Ledger.Count;
         evening.Press("y", "a");
@@ -129,7 +129,7 @@ public sealed class EyeScreenTests
     public void A_bought_handle_leads_to_its_eye_and_that_to_a_series()
     {
         using TestSite site = new();
-        site.Done("demo", "--no-screens", "--store", site.Store);
+        site.Demo();
         using Evenings evening = new(site);
         evening.Press("y", "n");
         Answer(evening, "33", "20", "0.03", "10", "", "odd hawk");
@@ -152,7 +152,7 @@ public sealed class EyeScreenTests
     public void An_impossible_eye_is_refused_at_its_question(string answers, string says)
     {
         using TestSite site = new();
-        site.Done("demo", "--no-screens", "--store", site.Store);
+        site.Demo();
         using Evenings evening = new(site);
         int before = evening.Sitting.Shop.Ledger.Count;
         evening.Press("y", "a");
@@ -173,7 +173,7 @@ public sealed class EyeScreenTests
     public void An_eye_changed_with_nothing_typed_is_the_same_eye()
     {
         using TestSite site = new();
-        site.Done("demo", "--no-screens", "--store", site.Store);
+        site.Demo();
         site.Done("set", "units", "in");
         using Evenings evening = new(site);
         EyeDescribed[] eyes = [.. evening.Sitting.Shop.Eyes.Values];
@@ -191,7 +191,7 @@ public sealed class EyeScreenTests
     public void A_bar_is_added_and_one_changed_keeps_what_was_not_typed()
     {
         using TestSite site = new();
-        site.Done("demo", "--no-screens", "--store", site.Store);
+        site.Demo();
         using Evenings evening = new(site);
         evening.Press("b", "a");
         Answer(evening, "H13", "", "32", "", "1200", "W9", "18.5", "H13 32");
@@ -213,7 +213,7 @@ public sealed class EyeScreenTests
     public void A_tool_is_scrapped_from_its_card_and_taken_back()
     {
         using TestSite site = new();
-        site.Done("demo", "--no-screens", "--store", site.Store);
+        site.Demo();
         using Evenings evening = new(site);
         evening.WaitForForecasts();
         Card(evening, "H4");
@@ -229,7 +229,7 @@ public sealed class EyeScreenTests
     public void The_keys_of_the_series_stand_at_its_foot_and_in_its_help()
     {
         using TestSite site = new();
-        site.Done("demo", "--no-screens", "--store", site.Store);
+        site.Demo();
         using Evenings evening = new(site);
         evening.WaitForForecasts();
         evening.Press("y", "p");

@@ -84,7 +84,7 @@ public sealed partial class FrameTests
     public void The_mark_of_the_demo_is_never_cut_however_long_the_heading()
     {
         using TestSite site = new();
-        site.Done("demo", "--no-screens", "--store", site.Store);
+        site.Demo();
         using BareScreens screens = new(site);
         bool[] behind = [true, false];
         foreach (bool isBehind in behind)

@@ -17,7 +17,7 @@ public sealed class HandOverScreenTests
     public void From_choosing_and_from_the_hammer(int width, int height)
     {
         using TestSite site = new();
-        site.Done("demo", "--no-screens", "--store", site.Store);
+        site.Demo();
         using BareScreens screens = new(site, width, height);
         screens.Wait();
         StringBuilder record = new();
@@ -50,7 +50,7 @@ public sealed class HandOverScreenTests
     public void In_a_shop_of_inches_the_marks_are_in_fractions()
     {
         using TestSite site = new();
-        site.Done("demo", "--no-screens", "--store", site.Store);
+        site.Demo();
         site.Done("set", "units", "in");
         using BareScreens screens = new(site, 120, 60);
         screens.Wait();

@@ -18,7 +18,7 @@ public sealed class HeldKeyTests
     public void Clearing_a_line_takes_nothing_back()
     {
         using TestSite site = new();
-        site.Done("demo", "--no-screens", "--store", site.Store);
+        site.Demo();
         using BareScreens screens = new(site);
         foreach (string[] keys in Lines)
         {

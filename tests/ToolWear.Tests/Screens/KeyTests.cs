@@ -15,7 +15,7 @@ public sealed class KeyTests
     public void A_heat_takes_two_keys_from_the_rack_and_one_at_the_hammer()
     {
         using TestSite site = new();
-        site.Done("demo", "--no-screens", "--store", site.Store);
+        site.Demo();
         using Evenings evening = new(site);
         evening.Press("h", "2");
         Assert.Equal(2, evening.Pressed);
@@ -29,7 +29,7 @@ public sealed class KeyTests
     public void Both_gauge_marks_of_a_drift_take_their_digits_and_Enter()
     {
         using TestSite site = new();
-        site.Done("demo", "--no-screens", "--store", site.Store);
+        site.Demo();
         site.Done("heats", "H5", "3");
         site.Done("close-session");
         using Evenings evening = new(site);
@@ -54,7 +54,7 @@ public sealed class KeyTests
     public void The_forge_list_takes_one_key_and_the_export_two()
     {
         using TestSite site = new();
-        site.Done("demo", "--no-screens", "--store", site.Store);
+        site.Demo();
         using Evenings evening = new(site);
         evening.WaitForForecasts();
         evening.Press("f");
@@ -69,7 +69,7 @@ public sealed class KeyTests
     public void One_key_takes_the_last_heat_back_also_after_a_crash()
     {
         using TestSite site = new();
-        site.Done("demo", "--no-screens", "--store", site.Store);
+        site.Demo();
         using (Evenings evening = new(site))
         {
             evening.Press("h", "2", "2");
@@ -88,7 +88,7 @@ public sealed class KeyTests
     public void Caps_Lock_does_not_matter()
     {
         using TestSite site = new();
-        site.Done("demo", "--no-screens", "--store", site.Store);
+        site.Demo();
         using Evenings evening = new(site);
         evening.Press("H");
         Assert.Equal(ScreenName.Choosing, evening.Host.Current.Name);

@@ -20,7 +20,7 @@ public sealed class LoanScreenTests
     public void Lending_and_taking_back(int width, int height)
     {
         using TestSite site = new();
-        site.Done("demo", "--no-screens", "--store", site.Store);
+        site.Demo();
         StringBuilder record = new();
         using (BareScreens screens = new(site, width, height))
         {
@@ -57,7 +57,7 @@ public sealed class LoanScreenTests
     public void A_return_that_is_not_looked_over_wants_it_until_it_is_sound()
     {
         using TestSite site = new();
-        site.Done("demo", "--no-screens", "--store", site.Store);
+        site.Demo();
         List<List<string>> rack = CsvCells.Of(site.Done("rack", "--as", "csv"));
         string mark = rack.First(row => row.Contains("inside its limit"))[0];
         site.Done("lend", mark, "Ada", "--on", "2026-11-12");

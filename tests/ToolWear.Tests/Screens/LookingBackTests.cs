@@ -15,7 +15,7 @@ public sealed class LookingBackTests
     public void A_year(int width, int height)
     {
         using TestSite site = new();
-        site.Done("demo", "--no-screens", "--store", site.Store);
+        site.Demo();
         StringBuilder record = new();
         using (BareScreens screens = new(site, width, height))
         {
@@ -44,7 +44,7 @@ public sealed class LookingBackTests
     public void Every_figure_of_the_screen_is_in_the_verb()
     {
         using TestSite site = new();
-        site.Done("demo", "--no-screens", "--store", site.Store);
+        site.Demo();
         List<List<string>> rows = CsvCells.Of(site.Done("year", "--as", "csv"));
         using BareScreens screens = new(site, 120, 60);
         screens.Press("v");

@@ -15,7 +15,7 @@ public sealed class MouseTests
     public void A_click_on_a_key_at_the_foot_presses_it(int width, int height)
     {
         using TestSite site = new();
-        site.Done("demo", "--no-screens", "--store", site.Store);
+        site.Demo();
         using Evenings evening = new(site, width: width, height: height);
         evening.Click("m measure");
         Assert.Equal(ScreenName.CaliperRound, evening.Host.Current.Name);
@@ -37,7 +37,7 @@ public sealed class MouseTests
     public void A_size_is_pasted_and_mended_with_cursor_keys(int width, int height)
     {
         using TestSite site = new();
-        site.Done("demo", "--no-screens", "--store", site.Store);
+        site.Demo();
         using Evenings evening = new(site, width: width, height: height);
         evening.Press("m");
         evening.Paste("13.9");
@@ -52,7 +52,7 @@ public sealed class MouseTests
     public void Wheel_and_click_choose_a_tool_on_the_rack_and_the_bar_scrolls_it(int width, int height)
     {
         using TestSite site = new();
-        site.Done("demo", "--no-screens", "--store", site.Store);
+        site.Demo();
         using Evenings evening = new(site, width: width, height: height);
         evening.Wheel(down: true, 10, 5);
         evening.Wheel(down: true, 10, 5);
@@ -77,7 +77,7 @@ public sealed class MouseTests
     public void What_is_offered_is_replaced_by_what_is_typed_and_kept_by_a_cursor_key()
     {
         using TestSite site = new();
-        site.Done("demo", "--no-screens", "--store", site.Store);
+        site.Demo();
         using Evenings evening = new(site);
         evening.Press("e", "x");
         Assert.Equal("x", evening.Host.Current.Line?.Text);

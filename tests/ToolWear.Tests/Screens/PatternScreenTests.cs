@@ -17,7 +17,7 @@ public sealed class PatternScreenTests
     public void A_pattern_is_entered_stage_by_stage(int width, int height)
     {
         using TestSite site = new();
-        site.Done("demo", "--no-screens", "--store", site.Store);
+        site.Demo();
         using BareScreens screens = new(site, width, height);
         screens.Wait();
         StringBuilder record = new();

@@ -17,7 +17,7 @@ public sealed class PedalTests
     public void The_pedal_adds_a_heat_to_the_set(string key, string press)
     {
         using TestSite site = new();
-        site.Done("demo", "--no-screens", "--store", site.Store);
+        site.Demo();
         site.Done("set", "pedal_key", key);
         using BareScreens screens = new(site);
         screens.Wait();
@@ -48,7 +48,7 @@ public sealed class PedalTests
     public void A_key_that_acts_already_is_refused(string key, string does)
     {
         using TestSite site = new();
-        site.Done("demo", "--no-screens", "--store", site.Store);
+        site.Demo();
         Assert.Contains(does, site.Refused(1, "set", "pedal_key", key), StringComparison.Ordinal);
         using BareScreens screens = new(site);
         int before = screens.Sitting.Shop.Ledger.Count;
@@ -69,7 +69,7 @@ public sealed class PedalTests
     public void Without_a_set_the_pedal_says_what_is_missing()
     {
         using TestSite site = new();
-        site.Done("demo", "--no-screens", "--store", site.Store);
+        site.Demo();
         site.Done("set", "pedal_key", "p");
         using BareScreens screens = new(site);
         screens.Wait();
@@ -88,7 +88,7 @@ public sealed class PedalTests
     public void The_bell_rings_once_when_a_tool_has_done_what_it_should_today(string bell, int rings)
     {
         using TestSite site = new();
-        site.Done("demo", "--no-screens", "--store", site.Store);
+        site.Demo();
         site.Done("set", "bell", bell);
         List<byte> rung = [];
         Tty tty = new(true, "xterm", false, true, bytes => rung.AddRange(bytes.ToArray()), _ => { });

@@ -16,7 +16,7 @@ public sealed class PlanningScreenTests
     public void Orders_forge_list_and_costs(int width, int height)
     {
         using TestSite site = new();
-        site.Done("demo", "--no-screens", "--store", site.Store);
+        site.Demo();
         using Evenings evening = new(site, width: width, height: height);
         evening.WaitForForecasts();
         StringBuilder record = new();
@@ -86,7 +86,7 @@ public sealed class PlanningScreenTests
     public void An_order_is_added_changed_dropped_and_taken_back()
     {
         using TestSite site = new();
-        site.Done("demo", "--no-screens", "--store", site.Store);
+        site.Demo();
         using Evenings evening = new(site);
         evening.Press("o", "a");
         evening.Type("hat");
@@ -121,7 +121,7 @@ public sealed class PlanningScreenTests
     public void Closing_asks_once_whether_the_open_order_is_counted_down(string answer, int left)
     {
         using TestSite site = new();
-        site.Done("demo", "--no-screens", "--store", site.Store);
+        site.Demo();
         using Evenings evening = new(site);
         evening.Press("h", "Enter", "3", "s", "Down", "Down", "Down", "Down", "Down");
         evening.Type("6");
@@ -143,7 +143,7 @@ public sealed class PlanningScreenTests
     public void What_is_only_supposed_never_reaches_the_ledger()
     {
         using TestSite site = new();
-        site.Done("demo", "--no-screens", "--store", site.Store);
+        site.Demo();
         using Evenings evening = new(site);
         int before = evening.Sitting.Shop.Ledger.Count;
         evening.Press("f");

@@ -17,7 +17,7 @@ public sealed class RecordedEveningTests
     public void An_evening_and_the_morning_after(int width, int height)
     {
         using TestSite site = new();
-        site.Done("demo", "--no-screens", "--store", site.Store);
+        site.Demo();
         StringBuilder record = new();
         using (IEvening evening = IEvening.On(site, width, height))
         {
@@ -55,7 +55,7 @@ public sealed class RecordedEveningTests
         }
 
         using TestSite site = new();
-        site.Done("demo", "--no-screens", "--store", site.Store);
+        site.Demo();
         using IEvening demo = IEvening.On(site, width, height);
         demo.WaitForForecasts();
         Recorder rack = new(demo, record);
@@ -73,7 +73,7 @@ public sealed class RecordedEveningTests
     public void The_round_ends_with_verdicts_and_asks_once_about_an_improbable_size()
     {
         using TestSite site = new();
-        site.Done("demo", "--no-screens", "--store", site.Store);
+        site.Demo();
         site.Done("heats", "H5", "3");
         site.Done("close-session");
         using BareScreens evening = new(site);

@@ -45,7 +45,7 @@ public sealed class SameEveningTests
     private static Ended Play(int width, int height, string units)
     {
         using TestSite site = new();
-        site.Done("demo", "--no-screens", "--store", site.Store);
+        site.Demo();
         site.Done("set", "units", units);
         int before = 0;
         using (Evenings night = new(site, width: width, height: height))

@@ -16,7 +16,7 @@ public sealed class StockTakeTests
     public void All_are_looked_for_and_one_is_lost(int width, int height)
     {
         using TestSite site = new();
-        site.Done("demo", "--no-screens", "--store", site.Store);
+        site.Demo();
         site.Done("lend", "XF1", "the smith at the far end of the long valley", "--on", "2026-11-09");
         StringBuilder record = new();
         using BareScreens screens = new(site, width, height);
@@ -54,7 +54,7 @@ public sealed class StockTakeTests
     public void A_tool_that_works_again_is_no_longer_missing()
     {
         using TestSite site = new();
-        site.Done("demo", "--no-screens", "--store", site.Store);
+        site.Demo();
         site.Done("stock-take", "H4", "--not-seen", "--by", "Ada", "--on", "2026-11-10");
         List<string> row = CsvCells.Of(site.Done("stock-take", "--as", "csv")).Single(each => each[0] == "H4");
         Assert.Equal(["2026-11-10", "no", "yes", "in service"], row[3..7]);

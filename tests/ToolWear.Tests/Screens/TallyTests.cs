@@ -11,7 +11,7 @@ public sealed class TallyTests : IDisposable
 {
     private readonly TestSite site = new();
 
-    public TallyTests() => site.Done("demo", "--no-screens", "--store", site.Store);
+    public TallyTests() => site.Demo();
 
     public void Dispose() => site.Dispose();
 

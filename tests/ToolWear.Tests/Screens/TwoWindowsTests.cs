@@ -12,7 +12,7 @@ public sealed class TwoWindowsTests
     public void A_window_shows_what_a_command_entered_and_takes_back_its_own()
     {
         using TestSite site = new();
-        site.Done("demo", "--no-screens", "--store", site.Store);
+        site.Demo();
         using Evenings evening = new(site);
         evening.Press("h", "2", "2");
         Entered own = evening.Sitting.Shop.Ledger[^1];
@@ -29,7 +29,7 @@ public sealed class TwoWindowsTests
     public void An_entry_made_before_the_other_was_seen_has_the_next_number_and_is_the_one_taken_back()
     {
         using TestSite site = new();
-        site.Done("demo", "--no-screens", "--store", site.Store);
+        site.Demo();
         using Evenings evening = new(site);
         evening.Press("h", "2");
         site.Done(
@@ -57,7 +57,7 @@ public sealed class TwoWindowsTests
     public void A_session_closed_elsewhere_ends_the_hammer_here_and_no_key_breaks()
     {
         using TestSite site = new();
-        site.Done("demo", "--no-screens", "--store", site.Store);
+        site.Demo();
         using Evenings evening = new(site);
         evening.Press("h", "2", "2");
         Assert.Equal(ScreenName.Hammer, evening.Host.Current.Name);
@@ -71,7 +71,7 @@ public sealed class TwoWindowsTests
     public void A_second_window_does_not_take_back_what_the_first_tallied()
     {
         using TestSite site = new();
-        site.Done("demo", "--no-screens", "--store", site.Store);
+        site.Demo();
         using Evenings first = new(site);
         first.Press("h", "2", "2");
         using Evenings second = new(site);

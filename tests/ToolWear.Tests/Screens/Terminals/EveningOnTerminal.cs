@@ -15,7 +15,7 @@ internal sealed partial class EveningOnTerminal : IDisposable
     public EveningOnTerminal(Dictionary<string, string?> environment)
     {
         site = new TestSite(TimeProvider.System.GetLocalNow().ToString("yyyy-MM-dd", null));
-        site.Done("demo", "--no-screens", "--store", site.Store);
+        site.Demo();
         terminal = WaysOutTests.Opened.Begin(site, environment);
     }
 
