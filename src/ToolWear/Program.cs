@@ -1,7 +1,7 @@
 using System.Runtime.InteropServices;
 using System.Security.Cryptography;
-using ToolWear;
 using ToolWear.Commands;
+using ToolWear.Doors;
 using ToolWear.Storage.Disks;
 
 // no configuration of the library's own may reach the screens

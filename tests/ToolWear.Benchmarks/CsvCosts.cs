@@ -1,6 +1,7 @@
 using CsvHelper;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Shops;
+using ToolWear.Doors;
 using ToolWear.Storage;
 using ToolWear.Storage.Csv;
 using ToolWear.Storage.Disks;

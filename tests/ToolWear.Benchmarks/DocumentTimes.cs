@@ -1,6 +1,7 @@
 using System.Diagnostics;
 using ToolWear.Storage;
 using ToolWear.Storage.Disks;
+using ToolWear.Storage.Stores;
 
 namespace ToolWear.Benchmarks;
 

@@ -2,9 +2,11 @@ using System.Collections.Concurrent;
 using System.Diagnostics;
 using Terminal.Gui.Input;
 using ToolWear.Core.Ledger;
+using ToolWear.Doors;
 using ToolWear.Keys;
 using ToolWear.Screens;
 using ToolWear.Screens.Drawing;
+using ToolWear.Screens.Running;
 using static ToolWear.Benchmarks.Measuring;
 
 namespace ToolWear.Benchmarks;
@@ -66,7 +68,7 @@ internal sealed class KeyTimes : IDisposable
         Site site = StoreMade.SiteOf(store);
         bench = Bench.ToWrite(site, store);
         sitting = new Sitting(site, bench, Today, posted.Enqueue);
-        host = new Host(sitting, new Colours(plain: true), hasBraille: true);
+        host = new Host(sitting, new Colours(plain: true), hasBraille: true, ScreenList.All);
     }
 
     /// <summary>Makes a crowded shop, presses every key several times and says what it took.</summary>

@@ -1,8 +1,10 @@
 using System.Collections.Immutable;
 using ToolWear.Core.Ledger;
+using ToolWear.Doors;
 using ToolWear.Storage;
 using ToolWear.Storage.Disks;
 using ToolWear.Storage.Entries;
+using ToolWear.Storage.Stores;
 using ToolWear.Testing.LargeShops;
 
 namespace ToolWear.Benchmarks;

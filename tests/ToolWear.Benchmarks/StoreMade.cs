@@ -1,9 +1,11 @@
 using System.Globalization;
 using ToolWear.Core.Ledger;
+using ToolWear.Doors;
 using ToolWear.Storage;
 using ToolWear.Storage.Disks;
 using ToolWear.Storage.Entries;
 using ToolWear.Storage.Journal;
+using ToolWear.Storage.Stores;
 using ToolWear.Testing.LargeShops;
 
 namespace ToolWear.Benchmarks;

@@ -1,9 +1,11 @@
 using System.Diagnostics;
 using System.Text.RegularExpressions;
+using ToolWear.Doors;
 using ToolWear.Ordeals.Kills;
 using ToolWear.Ordeals.Processes;
 using ToolWear.Storage;
 using ToolWear.Storage.Disks;
+using ToolWear.Storage.Stores;
 using ToolWear.Testing.Terminals;
 
 namespace ToolWear.Ordeals;

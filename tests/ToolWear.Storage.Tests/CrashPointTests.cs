@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using ToolWear.Storage.Disks;
+using ToolWear.Storage.Stores;
 using ToolWear.Testing.Disks;
 using Xunit;
 

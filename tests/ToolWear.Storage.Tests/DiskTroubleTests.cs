@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
 using ToolWear.Storage.Disks;
+using ToolWear.Storage.Journal;
+using ToolWear.Storage.Stores;
 using ToolWear.Testing.Disks;
 using Xunit;
 

@@ -4,6 +4,7 @@ using ToolWear.Core.Ledger;
 using ToolWear.Core.Shops;
 using ToolWear.Storage.Entries;
 using ToolWear.Storage.Journal;
+using ToolWear.Storage.Stores;
 using ToolWear.Testing.Disks;
 using ToolWear.Testing.Generators;
 using ToolWear.Testing.NaiveShop;

@@ -2,6 +2,7 @@ using System.Collections.Concurrent;
 using System.Diagnostics;
 using ToolWear.Storage.Disks;
 using ToolWear.Storage.Journal;
+using ToolWear.Storage.Stores;
 using Xunit;
 
 namespace ToolWear.Storage.Tests;

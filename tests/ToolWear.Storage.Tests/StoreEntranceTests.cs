@@ -1,8 +1,9 @@
 using System.Diagnostics;
 using System.Text;
 using LiteDB;
-using ToolWear.Storage.Backups;
 using ToolWear.Storage.Disks;
+using ToolWear.Storage.Mending;
+using ToolWear.Storage.Stores;
 using Xunit;
 
 namespace ToolWear.Storage.Tests;

@@ -1,6 +1,7 @@
 using System.Diagnostics;
 using ToolWear.Storage.Disks;
 using ToolWear.Storage.Journal;
+using ToolWear.Storage.Stores;
 using ToolWear.Testing.Disks;
 using Xunit;
 

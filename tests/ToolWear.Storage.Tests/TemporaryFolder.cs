@@ -1,3 +1,5 @@
+using ToolWear.Storage.Stores;
+
 namespace ToolWear.Storage.Tests;
 
 /// <summary>A folder of this test alone, gone at its end.</summary>

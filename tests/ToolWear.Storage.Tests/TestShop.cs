@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using ToolWear.Storage.Disks;
 using ToolWear.Storage.Journal;
+using ToolWear.Storage.Stores;
 using ToolWear.Testing.Disks;
 
 namespace ToolWear.Storage.Tests;

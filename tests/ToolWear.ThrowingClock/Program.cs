@@ -1,5 +1,5 @@
-using ToolWear;
 using ToolWear.Commands;
+using ToolWear.Doors;
 using ToolWear.Storage.Disks;
 using ToolWear.ThrowingClock;
 

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using ToolWear.Core.Fields;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Tools;
+using ToolWear.Storage.Csv.Written;
 
 namespace ToolWear.Storage.Csv;
 

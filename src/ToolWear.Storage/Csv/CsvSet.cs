@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Shops;
+using ToolWear.Storage.Csv.Written;
 
 namespace ToolWear.Storage.Csv;
 

@@ -1,5 +1,6 @@
 using ToolWear.Core.Fields;
 using ToolWear.Core.Ledger;
+using ToolWear.Storage.Csv.Written;
 
 namespace ToolWear.Storage.Csv;
 

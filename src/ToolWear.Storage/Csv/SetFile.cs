@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ToolWear.Storage.Csv.Written;
 
 namespace ToolWear.Storage.Csv;
 

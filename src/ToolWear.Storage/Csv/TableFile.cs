@@ -1,4 +1,5 @@
 using ToolWear.Core.Fields;
+using ToolWear.Storage.Csv.Written;
 
 namespace ToolWear.Storage.Csv;
 

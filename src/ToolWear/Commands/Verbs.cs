@@ -8,6 +8,8 @@ using ToolWear.Commands.Figures;
 using ToolWear.Commands.Files;
 using ToolWear.Commands.Plans;
 using ToolWear.Commands.Tools;
+using ToolWear.Doors;
+using ToolWear.Wording;
 
 namespace ToolWear.Commands;
 
@@ -122,7 +124,7 @@ public static class Verbs
                                 $"--on {call.On:yyyy-MM-dd} lies in the future: today is {call.Site.Today:yyyy-MM-dd} by this "
                                     + "computer's clock. Leave --on out, or name a day up to today."
                             )
-                            : Screens.Evening.Run(call.Site, call.StorePath, call.Get(Said.On))
+                            : Screens.Running.Evening.Run(call.Site, call.StorePath, call.Get(Said.On))
             )
         );
         return root;

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ToolWear.Doors;
 
 namespace ToolWear.Keys;
 

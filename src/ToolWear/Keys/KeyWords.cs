@@ -1,3 +1,5 @@
+using ToolWear.Doors;
+
 namespace ToolWear.Keys;
 
 /// <summary>What the foot says of keys, and why one is refused.</summary>

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Shops;
@@ -9,12 +10,15 @@ using ToolWear.Core.Wear.OneTool;
 using ToolWear.Core.Wear.Verdicts;
 using ToolWear.Results;
 using ToolWear.Results.Tools;
+using ToolWear.Wording;
 
 namespace ToolWear.Pens;
 
 /// <summary>The card of a tool as text, at most 80 columns wide but for names and notes.</summary>
 internal static class CardText
 {
+    private const string OutlookName = "With its sisters";
+
     private const int MostEntries = 12;
 
     /// <summary>Writes the card.</summary>
@@ -39,7 +43,7 @@ internal static class CardText
         Entries(text, card);
         return text.Append('\n')
             .Append(Wrapped.Of(Words.ForecastBasis))
-            .Append(Wrapped.Of(Words.ForecastCaution))
+            .Append(Wrapped.Of(Cautions.ForecastCaution))
             .ToString();
     }
 
@@ -63,14 +67,14 @@ internal static class CardText
         {
             text.Append(
                 card.Forecast.Tool.Lent is { } lent
-                    ? Wrapped.Of(Words.LentSince(lent.To, lent.On))
+                    ? Wrapped.Of(LentSince(lent.To, lent.On))
                     : $"set aside since {card.Forecast.Tool.StateOn:yyyy-MM-dd}\n"
             );
         }
 
         if (card.NextSession is { } session)
         {
-            text.Append(Wrapped.Of(Words.LastsSession(session), rest: "  "));
+            text.Append(Wrapped.Of(LastsSession(session), rest: "  "));
         }
 
         LookedOver seen = LookedOver.Of(card.Shop, card.Forecast.Tool);
@@ -118,15 +122,15 @@ internal static class CardText
         }
 
         text.Append(Wrapped.Of($"This tool alone: {Alone(gauge.Alone, units)}", "  ", "    "));
-        text.Append(Wrapped.Of($"{Words.OutlookName}: {Outlook(gauge)}", "  ", "    "));
+        text.Append(Wrapped.Of($"{OutlookName}: {Outlook(gauge)}", "  ", "    "));
         if (gauge.Forecast is { } forecast)
         {
             text.Append(gauge.FollowedToItsLimit ? "" : Wrapped.Of(Words.NotFollowed, "  ", "  "));
-            string course = Words.Course(forecast.Traits, gauge.FollowedToItsLimit);
+            string course = Course(forecast.Traits, gauge.FollowedToItsLimit);
             text.Append(course.Length == 0 ? "" : Wrapped.Of(course, "  ", "  "));
             if (wear.LimitMm is not null)
             {
-                text.Append(Words.MeasureNext(MeasuringAdvice.Of(wear, forecast)));
+                text.Append(MeasureNext(MeasuringAdvice.Of(wear, forecast)));
             }
         }
     }
@@ -170,4 +174,52 @@ internal static class CardText
             text.Append($"  {EntryWords.Of(entered.What, card.Units)}  (entry {entered.Number})\n");
         }
     }
+
+    private static string LentSince(string to, DateOnly on) => $"lent to {to} since {on:yyyy-MM-dd}";
+
+    private static string LastsSession(SessionOutlook outlook) =>
+        $"Lasts its next usual session ({Words.Heats(outlook.Heats)} heats): {Chance(outlook.ByWear)} by wear"
+        + (
+            outlook.OnRecord.Failures == 0 ? ""
+            : outlook.WithCracks is { } both ? $"; {Chance(both)} with cracks as on record ({OnRecord(outlook)})"
+            : $"; cracks not counted, nobody knows its heats from new ({OnRecord(outlook)})"
+        );
+
+    internal static string Chance(double chance) =>
+        chance switch
+        {
+            < 0.005 => "next to no chance",
+            >= 0.995 => "next to certain",
+            _ => string.Create(CultureInfo.InvariantCulture, $"{chance * 100:0} in 100"),
+        };
+
+    private static string OnRecord(SessionOutlook outlook)
+    {
+        int failures = outlook.OnRecord.Failures;
+        string leftOut = outlook.OnRecord.LeftOut is > 0 and int tools
+            ? $", {tools} more left out: their heats are not known"
+            : "";
+        return $"{failures} {(failures == 1 ? "crack" : "cracks")} in {outlook.OnRecord.Lives.Length} such tools{leftOut}";
+    }
+
+    private static string Course(KindTraits traits, bool isFollowed)
+    {
+        const double likely = 0.8;
+        string first =
+            traits.ChanceOfFirstCut > likely
+                ? "Tools of this sort lose about a third of their limit in the first heats. "
+                : "";
+        string last =
+            !isFollowed
+                ? "Past half their limit tools usually wear a little faster; the range allows for it until one of this sort has been measured there."
+            : traits.ChanceOfFaster > likely ? "Past half their limit tools of this sort wear faster."
+            : traits.ChanceOfSlower > likely ? "Past half their limit tools of this sort wear slower."
+            : "";
+        return (first + last).Trim();
+    }
+
+    private static string MeasureNext(MeasuringAdvice advice) =>
+        advice.MoreHeats < 0.5
+            ? "  Measure it once cold.\n"
+            : $"  Measure it after about {Words.About(advice.MoreHeats)} more heats.\n";
 }

@@ -10,6 +10,7 @@ using ToolWear.Core.Wear.OneTool;
 using ToolWear.Results;
 using ToolWear.Results.Eyes;
 using ToolWear.Results.Tools;
+using ToolWear.Wording;
 
 namespace ToolWear.Pens;
 
@@ -28,7 +29,7 @@ internal static class EyeText
     public static string Of(Card card)
     {
         string eye = card.Drift is { } drift
-            ? $"\nEye\n{Lines(Drift(drift, card))}{Wrapped.Of(Words.EyeCaution, "  ", "  ")}"
+            ? $"\nEye\n{Lines(Drift(drift, card))}{Wrapped.Of(Cautions.EyeCaution, "  ", "  ")}"
             : "";
         return card.Slit is { } slit ? $"{eye}\nSlit\n{Lines(Slit(slit, card.Units))}" : eye;
     }
@@ -59,7 +60,7 @@ internal static class EyeText
             return "";
         }
 
-        string cautions = "\n" + string.Concat(Cautions(into).Select(line => Wrapped.Of(line)));
+        string cautions = "\n" + string.Concat(CautionsOf(into).Select(line => Wrapped.Of(line)));
         int more = into.Offers.Length - MostOffers;
         return into.Never is not null ? cautions
             : into.Offers.IsEmpty ? cautions + Wrapped.Of(HoldsNothing)
@@ -68,7 +69,7 @@ internal static class EyeText
     }
 
     /// <summary>What has to be thought of before a tool is made into another, the gravest first.</summary>
-    public static ImmutableArray<string> Cautions(MadeInto into)
+    public static ImmutableArray<string> CautionsOf(MadeInto into)
     {
         if (into.Never is { } never)
         {
@@ -91,7 +92,7 @@ internal static class EyeText
         [
             .. doubt,
             .. into.SteelIsUnknown ? ["Its steel is unknown: make a trial piece first."] : (string[])[],
-            .. into.Offers.IsEmpty ? [] : (string[])[Words.MakeIntoCaution, Words.GrindingCaution],
+            .. into.Offers.IsEmpty ? [] : (string[])[Cautions.MakeIntoCaution, Cautions.GrindingCaution],
         ];
     }
 

@@ -1,6 +1,7 @@
 using System.Text;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Wear;
+using ToolWear.Doors;
 using ToolWear.Results;
 using ToolWear.Results.Tools;
 using ToolWear.Storage;

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using ToolWear.Core.Sections;
+using ToolWear.Doors;
 
 namespace ToolWear.Pens;
 

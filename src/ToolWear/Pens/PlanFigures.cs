@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text;
 using System.Text.Json;
 using ToolWear.Core.Planning.Lives;
+using ToolWear.Wording;
 
 namespace ToolWear.Pens;
 

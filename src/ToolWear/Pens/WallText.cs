@@ -1,6 +1,8 @@
 using System.Text;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Planning;
+using ToolWear.Results.Plans;
+using ToolWear.Wording;
 
 namespace ToolWear.Pens;
 
@@ -17,21 +19,21 @@ internal static class WallText
     /// <returns>Lines, each with its line end.</returns>
     public static string Of(ForgeList list, LengthUnit units, string demo)
     {
-        StringBuilder text = new($"{Words.WallHeading(list)}{demo}\n{Words.PlannedSure(list.Sure)}\n\n");
+        StringBuilder text = new($"{PlanWords.WallHeading(list)}{demo}\n{PlanWords.PlannedSure(list.Sure)}\n\n");
         if (list.Batches.IsEmpty)
         {
-            text.Append(Wrapped.Of(Words.NothingToForge)).Append('\n');
+            text.Append(Wrapped.Of(PlanWords.NothingToForge)).Append('\n');
         }
 
         foreach (ForgeBatch batch in list.Batches)
         {
-            text.Append(Wrapped.Of(Words.WallSentence(batch, units), Box, Inside));
-            text.Append(Wrapped.Of(Words.WallDetails(batch, units), Inside, Inside)).Append('\n');
+            text.Append(Wrapped.Of(PlanWords.WallSentence(batch, units), Box, Inside));
+            text.Append(Wrapped.Of(PlanWords.WallDetails(batch, units), Inside, Inside)).Append('\n');
         }
 
-        Part(text, Words.CutListHeading, list.Cuts.Bars.Select(bar => Words.CutOf(bar, units)));
-        Part(text, Words.BuyHeading, list.Cuts.Buy.Select(buy => Words.BarsOf(buy, units)));
-        Part(text, Words.MindHeading, [.. Mind(list, units), Words.ForecastCaution]);
+        Part(text, PlanWords.CutListHeading, list.Cuts.Bars.Select(bar => PlanWords.CutOf(bar, units)));
+        Part(text, PlanWords.BuyHeading, list.Cuts.Buy.Select(buy => PlanWords.BarsOf(buy, units)));
+        Part(text, PlanWords.MindHeading, [.. Mind(list, units), Cautions.ForecastCaution]);
         return text.ToString().TrimEnd('\n') + "\n";
     }
 
@@ -41,11 +43,11 @@ internal static class WallText
     /// <returns>Sentences.</returns>
     internal static IEnumerable<string> Mind(ForgeList list, LengthUnit units) =>
         [
-            .. list.Calendar.Late.Select(Words.Late),
-            .. list.Cuts.Shared.Select(shared => Words.SharedBarOf(shared, units)),
-            .. Words.NotPlanned(list),
-            Words.HeatsAHeadUsed(list),
-            Words.CracksPlanned(list),
+            .. list.Calendar.Late.Select(PlanWords.Late),
+            .. list.Cuts.Shared.Select(shared => PlanWords.SharedBarOf(shared, units)),
+            .. PlanWords.NotPlanned(list),
+            PlanWords.HeatsAHeadUsed(list),
+            PlanWords.CracksPlanned(list),
         ];
 
     private static void Part(StringBuilder text, string heading, IEnumerable<string> sentences)

@@ -1,5 +1,6 @@
 using System.Globalization;
 using ToolWear.Core.Measure;
+using ToolWear.Wording;
 
 namespace ToolWear.Results;
 

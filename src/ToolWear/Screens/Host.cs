@@ -5,9 +5,12 @@ using Terminal.Gui.ViewBase;
 using Terminal.Gui.Views;
 using ToolWear.Core.Deeds;
 using ToolWear.Core.Ledger;
+using ToolWear.Core.Measure;
+using ToolWear.Core.Shops;
 using ToolWear.Keys;
+using ToolWear.Pens;
+using ToolWear.Results.Tools;
 using ToolWear.Screens.Drawing;
-using ToolWear.Screens.Hammer;
 
 namespace ToolWear.Screens;
 
@@ -39,7 +42,8 @@ internal sealed class Host : Runnable
     /// <param name="sitting">The sitting.</param>
     /// <param name="colours">What inks look like.</param>
     /// <param name="hasBraille">Whether the font can be trusted with braille.</param>
-    public Host(Sitting sitting, Colours colours, bool hasBraille)
+    /// <param name="all">Makes every screen.</param>
+    public Host(Sitting sitting, Colours colours, bool hasBraille, Func<Host, IEnumerable<Screen>> all)
     {
         Sitting = sitting;
         this.colours = colours;
@@ -55,7 +59,7 @@ internal sealed class Host : Runnable
         Sitting.Trials.Ready = Redraw;
         Sitting.Years.Ready = Redraw;
         Sitting.Charts.Ready = Redraw;
-        foreach (Screen screen in ScreenList.All(this))
+        foreach (Screen screen in all(this))
         {
             screens.Add(screen.Name, screen);
         }
@@ -64,7 +68,7 @@ internal sealed class Host : Runnable
         Go(Home);
         if (sitting.Shop.OpenSession is { } open)
         {
-            sitting.Say(Words.StillOpen(open), Ink.Warn);
+            sitting.Say(StillOpen(open), Ink.Warn);
         }
     }
 
@@ -336,14 +340,14 @@ internal sealed class Host : Runnable
             return;
         }
 
-        Sitting.Say(Words.TakenBack(entries, Sitting.Units), Ink.Done);
+        Sitting.Say(TakenBack(entries, Sitting.Units), Ink.Done);
         Current.TakenBack(entries);
     }
 
     // a heat or a head of an evening that ended in a crash can still be taken back
     private ImmutableArray<Entered> TakeBackTally()
     {
-        ImmutableArray<Entered> last = Current is HammerScreen hammer ? hammer.LastTally() : [];
+        ImmutableArray<Entered> last = Current.LastTally();
         return !last.IsEmpty && Sitting.TakeBack(last) ? last : [];
     }
 
@@ -372,5 +376,18 @@ internal sealed class Host : Runnable
     {
         SetNeedsLayout();
         SetNeedsDraw();
+    }
+
+    private static string StillOpen(Session open) =>
+        $"Session {open.Name} is still open, nothing of it is lost: h goes on with it.";
+
+    private static string TakenBack(ImmutableArray<Entered> entries, LengthUnit units) =>
+        $"Taken back: {Tools(entries)}{EntryWords.Of(entries[0].What, units)}"
+        + (entries.Length > 1 ? $" and {entries.Length - 1} more" : "");
+
+    internal static string Tools(ImmutableArray<Entered> entries)
+    {
+        string marks = string.Join(", ", entries.SelectMany(each => each.What.Tools).Distinct().Take(4));
+        return marks.Length == 0 ? "" : marks + ": ";
     }
 }

@@ -2,6 +2,7 @@ using System.Drawing;
 using Terminal.Gui.Drawing;
 using Terminal.Gui.Input;
 using Terminal.Gui.Views;
+using ToolWear.Pens;
 using ToolWear.Screens.Drawing;
 using Attribute = Terminal.Gui.Drawing.Attribute;
 

@@ -1,6 +1,7 @@
 using Terminal.Gui.Drawing;
 using Terminal.Gui.ViewBase;
 using Terminal.Gui.Views;
+using ToolWear.Pens;
 using ToolWear.Screens.Drawing;
 using Attribute = Terminal.Gui.Drawing.Attribute;
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ToolWear.Doors;
 using ToolWear.Keys;
 using ToolWear.Screens.Drawing;
 
@@ -88,7 +89,11 @@ internal abstract class Screen(Host host)
 
     /// <summary>After something recorded was taken back.</summary>
     /// <param name="entries">What was taken back; never empty.</param>
-    public virtual void TakenBack(System.Collections.Immutable.ImmutableArray<Core.Ledger.Entered> entries) { }
+    public virtual void TakenBack(ImmutableArray<Core.Ledger.Entered> entries) { }
+
+    /// <summary>What can be taken back though it was recorded before this sitting.</summary>
+    /// <returns>Entries of one tally; none where there are none.</returns>
+    public virtual ImmutableArray<Core.Ledger.Entered> LastTally() => [];
 
     /// <summary>Draws what stands between title and foot.</summary>
     /// <param name="body">Where to.</param>

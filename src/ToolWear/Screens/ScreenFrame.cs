@@ -2,7 +2,9 @@ using System.Collections.Immutable;
 using System.Drawing;
 using System.Globalization;
 using ToolWear.Keys;
+using ToolWear.Pens;
 using ToolWear.Screens.Drawing;
+using ToolWear.Wording;
 
 namespace ToolWear.Screens;
 
@@ -10,6 +12,8 @@ namespace ToolWear.Screens;
 /// <remarks>Each of them takes the rows that it needs, measured; the body has the rest.</remarks>
 internal static class ScreenFrame
 {
+    private const string DemoMarkShort = "  [demo]";
+
     private const int TitleRows = 1;
     private const int Gap = 2;
 
@@ -176,7 +180,7 @@ internal static class ScreenFrame
     {
         string day = sitting.Today.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
         string mark = Words.DemoMark(sitting.Shop);
-        string shortMark = mark.Length == 0 ? "" : Words.DemoMarkShort;
+        string shortMark = mark.Length == 0 ? "" : DemoMarkShort;
         (string Mark, string Right)[] ways = sitting.Forecaster.IsBehind
             ?
             [

@@ -5,9 +5,10 @@ using ToolWear.Core.Planning.Years;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Wear;
 using ToolWear.Core.Wear.Trials;
+using ToolWear.Doors;
 using ToolWear.Keys;
-using ToolWear.Screens.Drawing;
-using ToolWear.Screens.WearCard;
+using ToolWear.Pens;
+using ToolWear.Results.Tools;
 using ToolWear.Storage;
 
 namespace ToolWear.Screens;
@@ -15,6 +16,8 @@ namespace ToolWear.Screens;
 /// <summary>One sitting at the screens: the bench, the forecasts, what was said last, what can be taken back.</summary>
 internal sealed class Sitting : IDisposable
 {
+    private const string TakenBackAtOnce = "taken back at once";
+
     private readonly Stack<Done> recorded = new();
     private readonly DateOnly? day;
     private readonly Action<Action> onScreen;
@@ -142,7 +145,7 @@ internal sealed class Sitting : IDisposable
             return false;
         }
 
-        Say(Words.FromOthers(others, Units));
+        Say(FromOthers(others, Units));
         return true;
     }
 
@@ -185,7 +188,7 @@ internal sealed class Sitting : IDisposable
         Try([
             .. entries
                 .OrderByDescending(each => each.Number)
-                .Select(each => Shop.TakingBack(each.Number, Words.TakenBackAtOnce)),
+                .Select(each => Shop.TakingBack(each.Number, TakenBackAtOnce)),
         ]);
 
     /// <summary>Copies the journal into the backups beside the screens; says only what went wrong.</summary>
@@ -269,4 +272,8 @@ internal sealed class Sitting : IDisposable
 
     /// <summary>Something done: entries of the ledger from first to last.</summary>
     private sealed record Done(long First, long Last);
+
+    private static string FromOthers(ImmutableArray<Entered> entries, LengthUnit units) =>
+        $"Added in another window: {Host.Tools(entries[^1..])}{EntryWords.Of(entries[^1].What, units)}"
+        + (entries.Length > 1 ? $" and {entries.Length - 1} more" : "");
 }

@@ -5,7 +5,6 @@ using ToolWear.Core.Wear.Figures;
 using ToolWear.Core.Wear.OneTool;
 using ToolWear.Pens;
 using ToolWear.Results.Tools;
-using ToolWear.Screens.WearCard;
 
 namespace ToolWear.Sheets;
 

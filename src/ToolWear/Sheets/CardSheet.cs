@@ -2,12 +2,16 @@ using ToolWear.Core.Wear.Figures;
 using ToolWear.Core.Wear.OneTool;
 using ToolWear.Pens;
 using ToolWear.Results.Tools;
+using ToolWear.Wording;
 
 namespace ToolWear.Sheets;
 
 /// <summary>The card of a tool to print.</summary>
 internal static class CardSheet
 {
+    internal const string ReadingsHeading = "Readings";
+    private const string OutlineHeading = "Outline at its mark, true size at 100 %: as made dashed, now solid";
+
     /// <summary>Makes the sheet.</summary>
     /// <param name="card">The card.</param>
     /// <param name="on">The day it is of.</param>
@@ -29,19 +33,19 @@ internal static class CardSheet
 
         if (CardParts.Outline(card) is { } outline)
         {
-            sheet.Head(Words.OutlineHeading);
-            sheet.DrawTrue(outline.WidthMm, outline.HeightMm, Words.OutlineHeading, outline.Elements);
+            sheet.Head(OutlineHeading);
+            sheet.DrawTrue(outline.WidthMm, outline.HeightMm, OutlineHeading, outline.Elements);
         }
 
         sheet.Lines(EyeText.Of(card));
         sheet.Lines(EyeText.Into(card));
         if (!card.Readings.Rows.IsEmpty)
         {
-            sheet.Head(Words.ReadingsHeading);
+            sheet.Head(ReadingsHeading);
             sheet.Put(card.Readings);
         }
 
         sheet.Lines(CardParts.Entries(card));
-        return sheet.Done(Words.ForecastBasis, card.Drift is null ? "" : Words.EyeCaution, Words.ForecastCaution);
+        return sheet.Done(Words.ForecastBasis, card.Drift is null ? "" : Cautions.EyeCaution, Cautions.ForecastCaution);
     }
 }

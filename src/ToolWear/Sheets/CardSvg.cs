@@ -3,12 +3,15 @@ using ToolWear.Core.Wear.Figures;
 using ToolWear.Core.Wear.OneTool;
 using ToolWear.Pens;
 using ToolWear.Results.Tools;
+using ToolWear.Wording;
 
 namespace ToolWear.Sheets;
 
 /// <summary>The card of a tool as one drawing: its verdict, the charts, the outline, what happened.</summary>
 internal sealed class CardSvg
 {
+    private const string OutlineInSvg = "Outline at its mark: as made dashed, now solid";
+
     private const double Margin = 16;
     private const double LineHeight = 16;
 
@@ -44,9 +47,9 @@ internal sealed class CardSvg
 
         drawn.Lines(EyeText.Of(card));
         drawn.Lines(EyeText.Into(card));
-        drawn.Lines(card.Readings.Rows.IsEmpty ? "" : Words.ReadingsHeading + "\n" + card.Readings.ToText());
+        drawn.Lines(card.Readings.Rows.IsEmpty ? "" : CardSheet.ReadingsHeading + "\n" + card.Readings.ToText());
         drawn.Lines(CardParts.Entries(card));
-        drawn.Lines(Wrapped.Of(Words.ForecastBasis) + Wrapped.Of(Words.ForecastCaution));
+        drawn.Lines(Wrapped.Of(Words.ForecastBasis) + Wrapped.Of(Cautions.ForecastCaution));
         return drawn.Done(Words.CardHeading(card.Forecast.Tool.Mark.Text));
     }
 
@@ -74,7 +77,7 @@ internal sealed class CardSvg
 
     private void Outline(CardOutline outline)
     {
-        Lines(Words.OutlineInSvg);
+        Lines(OutlineInSvg);
         double half = outline.HeightMm / 2 * PixelsInMm;
         double x = Margin + (outline.WidthMm / 2 * PixelsInMm);
         y += half;

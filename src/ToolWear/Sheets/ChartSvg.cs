@@ -2,14 +2,20 @@ using System.Collections.Immutable;
 using System.Globalization;
 using System.Text;
 using ToolWear.Core.Measure;
-using ToolWear.Screens.Drawing;
-using ToolWear.Screens.WearCard;
+using ToolWear.Pens;
+using ToolWear.Wording;
 
 namespace ToolWear.Sheets;
 
 /// <summary>The chart of a gauge mark in black and white: sizes upwards, heats to the right.</summary>
 internal sealed class ChartSvg
 {
+    private const string LegendReading = "read";
+    private const string LegendMade = "made";
+    private const string LegendFitted = "to be expected";
+    private const string LegendBand = "8 times in 10";
+    private const string LegendScrap = "limit";
+
     /// <summary>How wide it is.</summary>
     public const double Width = 720;
 
@@ -136,7 +142,7 @@ internal sealed class ChartSvg
         }
 
         Reading(x + 5, y);
-        Word(Words.LegendReading, 10);
+        Word(LegendReading, 10);
         if (!figures.Misread.IsEmpty)
         {
             Misread(x + 5, y);
@@ -144,13 +150,13 @@ internal sealed class ChartSvg
         }
 
         Made(x + 5, y);
-        Word(Words.LegendMade, 10);
+        Word(LegendMade, 10);
         Line(x, y, x + 24, y, "stroke-width=\"2\"");
-        Word(Words.LegendFitted, 24);
+        Word(LegendFitted, 24);
         Line(x, y, x + 24, y, "stroke-dasharray=\"2 4\"");
-        Word(Words.LegendBand, 24);
+        Word(LegendBand, 24);
         Line(x, y, x + 24, y, "stroke-width=\"2\" stroke-dasharray=\"12 6\"");
-        Word(Words.LegendScrap, 24);
+        Word(LegendScrap, 24);
     }
 
     private void Path(ImmutableArray<ChartPoint> points, string style)

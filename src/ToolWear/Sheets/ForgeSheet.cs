@@ -2,6 +2,8 @@ using ToolWear.Core.Measure;
 using ToolWear.Core.Planning;
 using ToolWear.Core.Shops;
 using ToolWear.Pens;
+using ToolWear.Results.Plans;
+using ToolWear.Wording;
 
 namespace ToolWear.Sheets;
 
@@ -16,21 +18,21 @@ internal static class ForgeSheet
     /// <returns>The whole file.</returns>
     public static string Of(ForgeList list, Shop shop, DateOnly on, LengthUnit units)
     {
-        Sheet sheet = new(Words.WallHeading(list), shop, on, Words.PlannedSure(list.Sure));
+        Sheet sheet = new(PlanWords.WallHeading(list), shop, on, PlanWords.PlannedSure(list.Sure));
         if (list.Batches.IsEmpty)
         {
-            sheet.Say(Words.NothingToForge);
+            sheet.Say(PlanWords.NothingToForge);
         }
 
         foreach (ForgeBatch batch in list.Batches)
         {
-            sheet.ToDo(Words.WallSentence(batch, units), Words.WallDetails(batch, units));
+            sheet.ToDo(PlanWords.WallSentence(batch, units), PlanWords.WallDetails(batch, units));
         }
 
-        Part(sheet, Words.CutListHeading, list.Cuts.Bars.Select(bar => Words.CutOf(bar, units)));
-        Part(sheet, Words.BuyHeading, list.Cuts.Buy.Select(buy => Words.BarsOf(buy, units)));
-        Part(sheet, Words.MindHeading, WallText.Mind(list, units));
-        return sheet.Done(Words.ForecastCaution);
+        Part(sheet, PlanWords.CutListHeading, list.Cuts.Bars.Select(bar => PlanWords.CutOf(bar, units)));
+        Part(sheet, PlanWords.BuyHeading, list.Cuts.Buy.Select(buy => PlanWords.BarsOf(buy, units)));
+        Part(sheet, PlanWords.MindHeading, WallText.Mind(list, units));
+        return sheet.Done(Cautions.ForecastCaution);
     }
 
     private static void Part(Sheet sheet, string heading, IEnumerable<string> sentences)

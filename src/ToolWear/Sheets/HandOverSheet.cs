@@ -3,12 +3,22 @@ using ToolWear.Core.Measure;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
 using ToolWear.Results.Tools;
+using ToolWear.Wording;
 
 namespace ToolWear.Sheets;
 
 /// <summary>The sheet that a helper is handed.</summary>
 internal static class HandOverSheet
 {
+    internal const string DriveMarkExplained =
+        "Drive mark: how far from the shank mark the drift goes in; a new mark stands beside how much deeper that is.";
+    private const string HandOverBasis =
+        "Take the tools in this order. Stop at the number of heats, whatever the tool looks like: it is near its limit then. A tool that stands in more than one step has so many heats in the one or in the other, not in both.";
+
+    // When to stop before the count is reached. Common practice, no source.
+    private const string StopAtOnce =
+        "Stop at once, whatever the count: at a crack, a bend, a chip, a loose handle, a mushroomed struck end, a drift that sticks.";
+
     /// <summary>Makes the whole file.</summary>
     public static string Of(
         Shop shop,
@@ -21,11 +31,11 @@ internal static class HandOverSheet
         string below = $"{Words.HandOverPattern(pattern)}; {Words.SheetSizes(units)}";
         Sheet sheet = new(Words.HandOverHeading, shop, on, below, isWide: true);
         sheet.Put(HandOverTable.Columns.Over(steps, units), isForTheWall: true);
-        return sheet.Done([.. Cautions(steps)]);
+        return sheet.Done([.. CautionsOf(steps)]);
     }
 
     /// <summary>What is said below the tools, on the sheet and by the verb.</summary>
-    public static ImmutableArray<string> Cautions(ImmutableArray<HandOverStep> steps)
+    public static ImmutableArray<string> CautionsOf(ImmutableArray<HandOverStep> steps)
     {
         ImmutableArray<Tool> tools = HandOverTable.Tools(steps);
         bool isBlind = tools.Any(tool => tool.MainWork is Work.Slitting or Work.Opening);
@@ -33,14 +43,14 @@ internal static class HandOverSheet
         [
             .. new[]
             {
-                Words.HandOverBasis,
-                Words.StopAtOnce,
-                Words.DriveMarkExplained,
-                Words.SteelsTonight(tools),
-                Words.HammerCaution,
-                Words.SteelCaution(tools),
-                isBlind ? Words.BlindHoleCaution : "",
-                Words.ForecastCaution,
+                HandOverBasis,
+                StopAtOnce,
+                DriveMarkExplained,
+                Cautions.SteelsTonight(tools),
+                Cautions.HammerCaution,
+                Cautions.SteelCaution(tools),
+                isBlind ? Cautions.BlindHoleCaution : "",
+                Cautions.ForecastCaution,
             }
                 .Select(Words.OneLine)
                 .Where(each => each.Trim().Length > 0),

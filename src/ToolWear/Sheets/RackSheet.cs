@@ -3,12 +3,15 @@ using ToolWear.Core.Tools;
 using ToolWear.Core.Wear;
 using ToolWear.Results;
 using ToolWear.Results.Tools;
+using ToolWear.Wording;
 
 namespace ToolWear.Sheets;
 
 /// <summary>The tool rack for the shop's wall.</summary>
 internal static class RackSheet
 {
+    private const string RackSheetHeading = "Tool rack";
+
     private static Columns<RackRow> Columns { get; } =
     [
         RackTable.Next,
@@ -47,15 +50,15 @@ internal static class RackSheet
     /// <returns>The whole file.</returns>
     public static string Of(ShopForecasts all, DateOnly on, LengthUnit units)
     {
-        Sheet sheet = new(Words.RackSheetHeading, all.Shop, on, Words.SheetSizes(units), isWide: true);
+        Sheet sheet = new(RackSheetHeading, all.Shop, on, Words.SheetSizes(units), isWide: true);
         sheet.Put(Columns.Over(RackTable.Rows(all), units), isForTheWall: true);
         return sheet.Done(
             Words.LeftExplained,
             $"{Words.NotFollowedMark} {Words.NotFollowed}",
-            Words.DriveMarkExplained,
+            HandOverSheet.DriveMarkExplained,
             Words.ForecastBasis,
-            Words.EyeCaution,
-            Words.ForecastCaution
+            Cautions.EyeCaution,
+            Cautions.ForecastCaution
         );
     }
 

@@ -3,6 +3,7 @@ using System.Globalization;
 using System.Text;
 using ToolWear.Core.Shops;
 using ToolWear.Results;
+using ToolWear.Wording;
 
 namespace ToolWear.Sheets;
 

@@ -1,5 +1,6 @@
 using Microsoft.Extensions.Time.Testing;
 using ToolWear.Commands;
+using ToolWear.Doors;
 using ToolWear.Testing.Disks;
 
 namespace ToolWear.Ordeals.Fuzz;

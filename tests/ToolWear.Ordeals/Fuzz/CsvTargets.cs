@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Text;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Shops;
+using ToolWear.Doors;
 using ToolWear.Storage.Csv;
 using ToolWear.Testing.Generators;
 

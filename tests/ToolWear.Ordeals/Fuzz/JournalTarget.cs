@@ -1,10 +1,12 @@
 using System.Buffers.Binary;
 using System.IO.Hashing;
 using System.Text;
+using ToolWear.Doors;
 using ToolWear.Ordeals.Kills;
 using ToolWear.Storage;
 using ToolWear.Storage.Disks;
 using ToolWear.Storage.Entries;
+using ToolWear.Storage.Stores;
 using ToolWear.Testing.Disks;
 using ToolWear.Testing.Generators;
 

@@ -1,5 +1,6 @@
 using ToolWear.Core.Measure;
 using ToolWear.Core.Tools;
+using ToolWear.Doors;
 
 namespace ToolWear.Ordeals.Fuzz;
 

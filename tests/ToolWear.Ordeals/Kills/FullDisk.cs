@@ -1,5 +1,6 @@
 using System.Globalization;
 using ToolWear.Core.Ledger;
+using ToolWear.Doors;
 using ToolWear.Storage;
 using ToolWear.Storage.Disks;
 

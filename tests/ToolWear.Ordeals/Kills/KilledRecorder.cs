@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using ToolWear.Doors;
 using ToolWear.Storage.Disks;
 
 namespace ToolWear.Ordeals.Kills;

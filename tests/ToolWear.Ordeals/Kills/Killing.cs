@@ -1,11 +1,13 @@
 using System.Collections.Immutable;
 using System.Diagnostics;
 using System.Globalization;
+using ToolWear.Doors;
 using ToolWear.Storage;
-using ToolWear.Storage.Backups;
 using ToolWear.Storage.Disks;
 using ToolWear.Storage.Entries;
 using ToolWear.Storage.Journal;
+using ToolWear.Storage.Mending;
+using ToolWear.Storage.Stores;
 
 namespace ToolWear.Ordeals.Kills;
 
@@ -147,7 +149,12 @@ internal sealed class Killing(int seed) : IDisposable
                 WatchLimit = WatchLimit,
             };
             var paths = new StorePaths(Store);
-            Store store = Storage.Store.Open(paths, new RealDisk(), settings, line => bodies.AddRange(line.Bodies));
+            Store store = Storage.Stores.Store.Open(
+                paths,
+                new RealDisk(),
+                settings,
+                line => bodies.AddRange(line.Bodies)
+            );
             found = store.LastSeq;
             // what became of the documents is known once they have followed
             store.Dispose();

@@ -1,4 +1,5 @@
 using ToolWear.Commands;
+using ToolWear.Doors;
 using ToolWear.Ordeals.Kills;
 using ToolWear.Storage.Disks;
 

@@ -4,11 +4,13 @@ using System.Security.Cryptography;
 using System.Text;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Shops;
+using ToolWear.Doors;
 using ToolWear.Ordeals.Kills;
 using ToolWear.Storage;
-using ToolWear.Storage.Backups;
 using ToolWear.Storage.Entries;
 using ToolWear.Storage.Journal;
+using ToolWear.Storage.Mending;
+using ToolWear.Storage.Stores;
 using ToolWear.Testing.Disks;
 using ToolWear.Testing.NaiveShop;
 

@@ -1,9 +1,12 @@
 using System.Collections.Immutable;
 using ToolWear.Commands;
+using ToolWear.Doors;
 using ToolWear.Ordeals.Kills;
 using ToolWear.Storage;
-using ToolWear.Storage.Backups;
 using ToolWear.Storage.Disks;
+using ToolWear.Storage.Journal;
+using ToolWear.Storage.Mending;
+using ToolWear.Storage.Stores;
 
 namespace ToolWear.Ordeals.Syscalls;
 
@@ -71,7 +74,7 @@ internal sealed record Deed(string Name, Action<Shelf> Prepare, params Immutable
             return bodies;
         }
 
-        Storage.Store.Open(paths, disk, settings, line => bodies.AddRange(line.Bodies)).Dispose();
+        Storage.Stores.Store.Open(paths, disk, settings, line => bodies.AddRange(line.Bodies)).Dispose();
         return bodies;
     }
 

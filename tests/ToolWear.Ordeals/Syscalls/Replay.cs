@@ -2,7 +2,6 @@ using System.Globalization;
 using System.Security.Cryptography;
 using System.Text;
 using ToolWear.Ordeals.Processes;
-using ToolWear.Storage;
 
 namespace ToolWear.Ordeals.Syscalls;
 

@@ -1,8 +1,9 @@
 using ToolWear.Commands;
 using ToolWear.Core.Tools;
+using ToolWear.Doors;
 using ToolWear.Ordeals.Kills;
-using ToolWear.Storage;
 using ToolWear.Storage.Disks;
+using ToolWear.Storage.Journal;
 using ToolWear.Testing.Generators;
 
 namespace ToolWear.Ordeals.Syscalls;

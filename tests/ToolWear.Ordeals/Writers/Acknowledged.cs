@@ -4,6 +4,7 @@ using System.Text.Json;
 using ToolWear.Ordeals.Syscalls;
 using ToolWear.Storage;
 using ToolWear.Storage.Disks;
+using ToolWear.Storage.Stores;
 
 namespace ToolWear.Ordeals.Writers;
 

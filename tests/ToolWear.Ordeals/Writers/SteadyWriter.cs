@@ -1,5 +1,6 @@
 using System.Globalization;
 using ToolWear.Core.Ledger;
+using ToolWear.Doors;
 using ToolWear.Ordeals.Kills;
 using ToolWear.Ordeals.Syscalls;
 using ToolWear.Storage;

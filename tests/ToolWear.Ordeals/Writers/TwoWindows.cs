@@ -1,6 +1,7 @@
 using System.Diagnostics;
 using System.Globalization;
 using ToolWear.Core.Ledger;
+using ToolWear.Doors;
 using ToolWear.Ordeals.Kills;
 using ToolWear.Ordeals.Processes;
 using ToolWear.Ordeals.Syscalls;

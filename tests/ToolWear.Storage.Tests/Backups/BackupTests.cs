@@ -2,6 +2,8 @@ using System.Collections.Immutable;
 using ToolWear.Storage.Backups;
 using ToolWear.Storage.Disks;
 using ToolWear.Storage.Journal;
+using ToolWear.Storage.Mending;
+using ToolWear.Storage.Stores;
 using ToolWear.Testing.Disks;
 using Xunit;
 

@@ -1,7 +1,8 @@
 using System.Text;
-using ToolWear.Storage.Backups;
 using ToolWear.Storage.Disks;
 using ToolWear.Storage.Journal;
+using ToolWear.Storage.Mending;
+using ToolWear.Storage.Stores;
 using Xunit;
 
 namespace ToolWear.Storage.Tests.Backups;

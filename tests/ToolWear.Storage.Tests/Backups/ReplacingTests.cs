@@ -1,6 +1,9 @@
 using ToolWear.Storage.Backups;
 using ToolWear.Storage.Csv;
 using ToolWear.Storage.Disks;
+using ToolWear.Storage.Journal;
+using ToolWear.Storage.Mending;
+using ToolWear.Storage.Stores;
 using Xunit;
 
 namespace ToolWear.Storage.Tests.Backups;

@@ -1,6 +1,7 @@
 using System.Text;
-using ToolWear.Storage.Backups;
 using ToolWear.Storage.Journal;
+using ToolWear.Storage.Mending;
+using ToolWear.Storage.Stores;
 using ToolWear.Testing.Disks;
 using Xunit;
 

@@ -1,6 +1,8 @@
 using LiteDB;
 using ToolWear.Storage.Disks;
 using ToolWear.Storage.Documents;
+using ToolWear.Storage.Journal;
+using ToolWear.Storage.Stores;
 using ToolWear.Testing.Disks;
 using Xunit;
 

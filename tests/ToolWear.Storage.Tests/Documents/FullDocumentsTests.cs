@@ -1,4 +1,5 @@
 using ToolWear.Storage.Disks;
+using ToolWear.Storage.Stores;
 using ToolWear.Testing.Disks;
 using Xunit;
 

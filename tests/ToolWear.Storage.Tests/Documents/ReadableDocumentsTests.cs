@@ -1,5 +1,6 @@
 using LiteDB;
 using ToolWear.Storage.Disks;
+using ToolWear.Storage.Stores;
 using Xunit;
 
 namespace ToolWear.Storage.Tests.Documents;

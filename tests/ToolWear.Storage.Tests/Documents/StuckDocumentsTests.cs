@@ -1,4 +1,6 @@
 using ToolWear.Storage.Disks;
+using ToolWear.Storage.Journal;
+using ToolWear.Storage.Stores;
 using ToolWear.Testing.Disks;
 using Xunit;
 

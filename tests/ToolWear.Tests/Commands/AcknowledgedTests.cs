@@ -1,6 +1,8 @@
 using System.Text;
 using ToolWear.Commands;
+using ToolWear.Doors;
 using ToolWear.Storage.Disks;
+using ToolWear.Storage.Stores;
 
 namespace ToolWear.Tests.Commands;
 
@@ -29,7 +31,7 @@ public sealed class AcknowledgedTests
             );
             Assert.Equal(0, Verbs.Run(broken, ["look-over", "H5", "sound"]));
             Assert.Contains($"entry {++before} is recorded and safe", error.ToString(), StringComparison.Ordinal);
-            Assert.Contains(Words.FindingCaution.Split('\n')[0], error.ToString(), StringComparison.Ordinal);
+            Assert.Contains(Wording.Cautions.FindingCaution.Split('\n')[0], error.ToString(), StringComparison.Ordinal);
             Assert.Equal(before, Entries(site));
             // what records nothing fails as before
             Assert.Equal(1, Verbs.Run(broken, ["rack"]));
@@ -98,7 +100,7 @@ public sealed class AcknowledgedTests
             "{\"kind\":\"tool-looked-over\",\"v\":1,\"entry\":{\"tool\":\"H5\",\"on\":\"2026-11-12\",\"finding\":7}}";
         var disk = new RealDisk();
         Site world = new(TextWriter.Null, TextWriter.Null, site.Clock, disk, () => "", site.Store, site.Folder);
-        using (var store = Storage.Store.Open(new(site.Store), disk, Bench.Settings(world), _ => { }))
+        using (var store = Storage.Stores.Store.Open(new(site.Store), disk, Bench.Settings(world), _ => { }))
         {
             store.Append(new DateOnly(2026, 11, 12), body);
         }
@@ -119,7 +121,7 @@ public sealed class AcknowledgedTests
     private static long Entries(TestSite site)
     {
         long entries = 0;
-        Storage.Store.Read(
+        Storage.Stores.Store.Read(
             new(site.Store),
             new RealDisk(),
             Bench.Settings(At(site)).Kinds,

@@ -3,6 +3,7 @@ using System.Text.Json;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Wear.OneTool;
+using ToolWear.Doors;
 using ToolWear.Pens;
 using ToolWear.Results.Tools;
 
@@ -59,7 +60,7 @@ public sealed class CardTests(DemoFixture demo)
         Assert.InRange(withCracks, 0.5, byWear - 0.005);
         int slitters = demo.Forecasts.Shop.Tools.Values.Count(tool => tool.Tool.Form.Name == "slitter");
         Assert.Contains(
-            $"Lasts its next usual session (12 heats): {Words.Chance(byWear)} by wear; {Words.Chance(withCracks)} with "
+            $"Lasts its next usual session (12 heats): {CardText.Chance(byWear)} by wear; {CardText.Chance(withCracks)} with "
                 + $"cracks as on record (1 crack in {slitters} such tools)",
             OnOneLine(demo.Site.Done("card", "HS2")),
             StringComparison.Ordinal
@@ -95,7 +96,8 @@ public sealed class CardTests(DemoFixture demo)
     [InlineData(0.97, "97 in 100")]
     [InlineData(0.994, "99 in 100")]
     [InlineData(0.9951, "next to certain")]
-    public void A_chance_is_said_in_hundreds(double chance, string words) => Assert.Equal(words, Words.Chance(chance));
+    public void A_chance_is_said_in_hundreds(double chance, string words) =>
+        Assert.Equal(words, CardText.Chance(chance));
 
     [Fact]
     public void Words_are_wrapped_between_and_never_within()

@@ -1,4 +1,5 @@
 using System.Text.RegularExpressions;
+using ToolWear.Doors;
 
 namespace ToolWear.Tests.Commands;
 

@@ -1,3 +1,5 @@
+using ToolWear.Doors;
+
 namespace ToolWear.Tests.Commands;
 
 /// <summary>What shells are offered.</summary>

@@ -1,5 +1,6 @@
 using ToolWear.Core.Measure;
 using ToolWear.Core.Wear;
+using ToolWear.Doors;
 using ToolWear.Results.Tools;
 
 [assembly: Xunit.AssemblyFixture(typeof(ToolWear.Tests.Commands.DemoFixture))]

@@ -1,3 +1,5 @@
+using ToolWear.Doors;
+
 namespace ToolWear.Tests.Commands;
 
 /// <summary>A copy of the demo shop with the files that the examples in the help name, in a folder of its own.</summary>

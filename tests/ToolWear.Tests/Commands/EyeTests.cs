@@ -6,6 +6,7 @@ using ToolWear.Core.Tools;
 using ToolWear.Core.Wear;
 using ToolWear.Core.Wear.Figures;
 using ToolWear.Core.Wear.OneTool;
+using ToolWear.Doors;
 using ToolWear.Pens;
 using ToolWear.Results;
 using ToolWear.Results.Eyes;
@@ -155,7 +156,7 @@ public sealed class EyeTests(DemoFixture demo)
         Assert.Equal(0, worn.Exit);
         Assert.StartsWith("entry ", worn.Output, StringComparison.Ordinal);
         Assert.Contains("A rough drift (inside by 0.6", worn.Error, StringComparison.Ordinal);
-        Assert.Contains(Words.MakeIntoCaution, worn.Error, StringComparison.Ordinal);
+        Assert.Contains(Wording.Cautions.MakeIntoCaution, worn.Error, StringComparison.Ordinal);
         Assert.Equal("", site.Run("scrap", "H4", "worn").Error);
         Assert.Equal("", site.Run("scrap", "AF1", "cracked").Error);
     }

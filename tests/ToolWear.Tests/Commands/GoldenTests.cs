@@ -1,3 +1,4 @@
+using ToolWear.Doors;
 using ToolWear.Testing.Goldens;
 
 namespace ToolWear.Tests.Commands;

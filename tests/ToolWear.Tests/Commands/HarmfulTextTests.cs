@@ -3,9 +3,9 @@ using System.Text.Json;
 using System.Xml.Linq;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Sections;
+using ToolWear.Doors;
 using ToolWear.Keys;
 using ToolWear.Pens;
-using ToolWear.Results;
 using ToolWear.Screens;
 using ToolWear.Tests.Screens;
 

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using ToolWear.Wording;
 
 namespace ToolWear.Tests.Commands;
 

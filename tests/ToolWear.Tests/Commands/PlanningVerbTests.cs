@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text.Json;
+using ToolWear.Doors;
 using ToolWear.Results;
 using ToolWear.Testing.Goldens;
 

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using ToolWear.Doors;
 
 namespace ToolWear.Tests.Commands;
 

@@ -1,7 +1,9 @@
-using ToolWear.Screens;
+using ToolWear.Doors;
+using ToolWear.Results.Tools;
 using ToolWear.Screens.Drawing;
 using ToolWear.Screens.LedgerPages;
 using ToolWear.Storage.Disks;
+using ToolWear.Storage.Stores;
 using ToolWear.Tests.Screens;
 
 namespace ToolWear.Tests.Commands;
@@ -78,7 +80,7 @@ public sealed class RottenDocumentsTests
         );
         using Bench bench = Bench.ToWrite(world, site.Store);
         Picture picture = new(100, 30);
-        LedgerPagesText.Draw(picture, bench.Shop, LedgerPagesText.Found(bench.Shop, ""), new ListPlace(), "", "");
+        LedgerPagesText.Draw(picture, bench.Shop, LedgerTable.Found(bench.Shop, ""), new ListPlace(), "", "");
         picture.WithList();
         return picture.ToString();
     }

@@ -1,6 +1,7 @@
 using System.Collections.Concurrent;
 using Microsoft.Extensions.Time.Testing;
 using ToolWear.Commands;
+using ToolWear.Doors;
 using ToolWear.Storage.Disks;
 
 namespace ToolWear.Tests.Commands;

@@ -3,6 +3,7 @@ using System.Text.Json;
 using System.Text.RegularExpressions;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Wear.OneTool;
+using ToolWear.Doors;
 using ToolWear.Pens;
 using ToolWear.Results;
 using ToolWear.Results.Tools;
@@ -132,7 +133,11 @@ public sealed partial class ThreeFormatsTests(DemoFixture demo)
                 }
 
                 bool isPast = csv[row].TryGetValue("chance_past_limit", out string? chance) && IsPast(chance);
-                int at = Array.FindIndex(words, from, word => IsRounded(word, full) || (isPast && word == Words.Past));
+                int at = Array.FindIndex(
+                    words,
+                    from,
+                    word => IsRounded(word, full) || (isPast && word == ForecastTable.Past)
+                );
                 Assert.True(at >= 0, $"{name} {full} is not in \"{lines[row + 1]}\"");
                 from = at + 1;
                 compared++;

@@ -1,8 +1,10 @@
 using System.Collections.Concurrent;
 using System.Diagnostics;
 using Terminal.Gui.Input;
+using ToolWear.Doors;
 using ToolWear.Screens;
 using ToolWear.Screens.Drawing;
+using ToolWear.Screens.Running;
 using ToolWear.Tests.Commands;
 using Xunit;
 
@@ -31,7 +33,7 @@ internal sealed class BareScreens : IDisposable
         (Width, Height) = (width, height);
         bench = Bench.ToWrite(world, site.Store);
         Sitting = new Sitting(world, bench, null, waiting.Enqueue);
-        Host = new Host(Sitting, new Colours(plain: true), hasBraille: true);
+        Host = new Host(Sitting, new Colours(plain: true), hasBraille: true, ScreenList.All);
     }
 
     public Host Host { get; }

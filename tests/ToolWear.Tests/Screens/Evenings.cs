@@ -5,9 +5,11 @@ using Terminal.Gui.Drivers;
 using Terminal.Gui.Input;
 using Terminal.Gui.Testing;
 using Terminal.Gui.Time;
+using ToolWear.Doors;
 using ToolWear.Keys;
 using ToolWear.Screens;
 using ToolWear.Screens.Drawing;
+using ToolWear.Screens.Running;
 using ToolWear.Tests.Commands;
 using Xunit;
 
@@ -39,7 +41,7 @@ internal sealed class Evenings : IEvening
         app.Driver!.SetScreenSize(width, height);
         DateOnly? day = today is null ? null : DateOnly.Parse(today, null);
         sitting = new Sitting(world, bench, day, act => app.Invoke(act));
-        Host = new Host(sitting, new Colours(plain: true), hasBraille: true);
+        Host = new Host(sitting, new Colours(plain: true), hasBraille: true, ScreenList.All);
         app.Keyboard.KeyDown += (_, key) => key.Handled = Host.Take(key);
         token = app.Begin(Host)!;
         app.LayoutAndDraw(true);

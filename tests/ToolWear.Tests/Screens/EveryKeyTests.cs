@@ -1,4 +1,5 @@
 using ToolWear.Keys;
+using ToolWear.Pens;
 using ToolWear.Screens;
 using ToolWear.Screens.Drawing;
 using ToolWear.Tests.Commands;

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Text.RegularExpressions;
 using CsCheck;
 using ToolWear.Keys;
+using ToolWear.Pens;
 using ToolWear.Results;
 using ToolWear.Screens;
 using ToolWear.Screens.Drawing;

@@ -1,3 +1,4 @@
+using ToolWear.Pens;
 using ToolWear.Screens.Drawing;
 
 namespace ToolWear.Tests.Screens;

@@ -4,11 +4,13 @@ using ToolWear.Core.Measure;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Wear.Figures;
 using ToolWear.Core.Wear.OneTool;
+using ToolWear.Doors;
 using ToolWear.Keys;
 using ToolWear.Pens;
 using ToolWear.Results.Tools;
 using ToolWear.Screens;
 using ToolWear.Tests.Commands;
+using ToolWear.Wording;
 using Xunit;
 
 namespace ToolWear.Tests.Screens;

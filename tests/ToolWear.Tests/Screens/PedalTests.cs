@@ -1,5 +1,6 @@
 using ToolWear.Core.Deeds;
 using ToolWear.Core.Ledger;
+using ToolWear.Doors;
 using ToolWear.Keys;
 using ToolWear.Screens.Hammer;
 using ToolWear.Tests.Commands;

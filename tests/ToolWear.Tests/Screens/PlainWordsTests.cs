@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using ToolWear.Core.Wear.Figures;
 using ToolWear.Screens.Drawing;
 using ToolWear.Screens.Hammer;
+using ToolWear.Wording;
 using Xunit;
 
 namespace ToolWear.Tests.Screens;

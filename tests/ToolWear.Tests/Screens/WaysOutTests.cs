@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using System.Text.RegularExpressions;
+using ToolWear.Doors;
 using ToolWear.Testing.Terminals;
 using ToolWear.Tests.Commands;
 using ToolWear.Tests.Screens.Terminals;

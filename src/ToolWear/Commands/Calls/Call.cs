@@ -6,10 +6,13 @@ using ToolWear.Core.Measure;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
 using ToolWear.Core.Wear;
+using ToolWear.Doors;
 using ToolWear.Pens;
 using ToolWear.Results;
 using ToolWear.Storage;
 using ToolWear.Storage.Csv;
+using ToolWear.Storage.Stores;
+using ToolWear.Wording;
 
 namespace ToolWear.Commands.Calls;
 

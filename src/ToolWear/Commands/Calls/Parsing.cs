@@ -1,4 +1,5 @@
 using System.CommandLine;
+using ToolWear.Doors;
 
 namespace ToolWear.Commands.Calls;
 

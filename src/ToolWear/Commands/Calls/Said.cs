@@ -8,7 +8,9 @@ using ToolWear.Core.Planning.Lives;
 using ToolWear.Core.Sections;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
+using ToolWear.Doors;
 using ToolWear.Storage;
+using ToolWear.Storage.Stores;
 
 namespace ToolWear.Commands.Calls;
 

@@ -4,6 +4,9 @@ using ToolWear.Commands.Calls;
 using ToolWear.Core.Deeds;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Shops;
+using ToolWear.Doors;
+using ToolWear.Results.Plans;
+using ToolWear.Wording;
 
 namespace ToolWear.Commands.Evening;
 
@@ -47,7 +50,7 @@ internal static class CloseSessionVerb
         );
         foreach ((OrderDescribed before, OrderDescribed after) in deed.Orders)
         {
-            call.PrintLine(counts ? Words.CountedOff(before, after) : NotCountedOff(before, heads!.Value));
+            call.PrintLine(counts ? PlanWords.CountedOff(before, after) : NotCountedOff(before, heads!.Value));
         }
 
         foreach (string trouble in bench.BackUp())

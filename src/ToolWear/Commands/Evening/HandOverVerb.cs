@@ -2,9 +2,11 @@ using System.Collections.Immutable;
 using System.CommandLine;
 using ToolWear.Commands.Calls;
 using ToolWear.Core.Deeds;
+using ToolWear.Doors;
 using ToolWear.Pens;
 using ToolWear.Results.Tools;
 using ToolWear.Sheets;
+using ToolWear.Wording;
 
 namespace ToolWear.Commands.Evening;
 
@@ -47,7 +49,7 @@ internal static class HandOverVerb
             return;
         }
 
-        string cautions = string.Concat(HandOverSheet.Cautions(steps).Select(each => Wrapped.Of(each)));
+        string cautions = string.Concat(HandOverSheet.CautionsOf(steps).Select(each => Wrapped.Of(each)));
         call.Print(
             HandOverTable.Columns.Over(steps, call.Units),
             Words.ShopHeading(call.Shop, call.Units) + Words.HandOverPattern(pattern) + "\n\n",

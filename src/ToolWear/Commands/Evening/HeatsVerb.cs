@@ -4,6 +4,7 @@ using ToolWear.Core.Deeds;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Tools;
+using ToolWear.Doors;
 
 namespace ToolWear.Commands.Evening;
 

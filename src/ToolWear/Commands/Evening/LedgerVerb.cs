@@ -1,7 +1,6 @@
 using System.CommandLine;
 using ToolWear.Commands.Calls;
 using ToolWear.Results.Tools;
-using ToolWear.Screens.LedgerPages;
 
 namespace ToolWear.Commands.Evening;
 
@@ -19,7 +18,7 @@ internal static class LedgerVerb
             call =>
                 call.Print(
                     LedgerTable.Columns.Over(
-                        LedgerPagesText
+                        LedgerTable
                             .Found(call.Shop, call.Get(Find) ?? "")
                             .Select(entered => new LedgerRow(call.Shop, entered)),
                         call.Units

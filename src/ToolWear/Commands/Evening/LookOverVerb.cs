@@ -3,6 +3,7 @@ using ToolWear.Commands.Calls;
 using ToolWear.Core.Deeds;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Tools;
+using ToolWear.Wording;
 
 namespace ToolWear.Commands.Evening;
 
@@ -25,10 +26,10 @@ internal static class LookOverVerb
     {
         Finding finding = call.Get(Found);
         call.Record(new ToolLookedOver(call.Get(Tool), call.On, finding, call.Get(Said.Looked), call.Get(Said.Note)));
-        call.Warn(Words.FindingCaution);
+        call.Warn(Cautions.FindingCaution);
         if (LookingOver.MayBeOverheated(finding))
         {
-            call.Warn(Words.OverheatedCaution);
+            call.Warn(Cautions.OverheatedCaution);
         }
     }
 }

@@ -5,6 +5,7 @@ using ToolWear.Core.Ledger;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
+using ToolWear.Wording;
 
 namespace ToolWear.Commands.Evening;
 
@@ -25,7 +26,7 @@ internal static class MeasureVerb
             "measure H5 width 13.55",
             [Tool, Gauge, Size, Said.Session, Said.By, Said.Note],
             Run,
-            Words.MeasureCaution
+            Cautions.MeasureCaution
         );
 
     private static void Run(Call call)
@@ -48,7 +49,7 @@ internal static class MeasureVerb
         call.PrintLine(
             Words.ReadingTaken(said, Measuring.History(call.Shop, call.Shop.Tools[tool.Id], said.Gauge)!, call.Units)
         );
-        call.Warn(Words.MeasureCaution);
+        call.Warn(Cautions.MeasureCaution);
         if (deed.Doubt is { } expected)
         {
             call.Warn(

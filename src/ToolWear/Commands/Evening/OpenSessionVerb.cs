@@ -3,6 +3,7 @@ using ToolWear.Commands.Calls;
 using ToolWear.Core.Deeds;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Tools;
+using ToolWear.Wording;
 
 namespace ToolWear.Commands.Evening;
 
@@ -41,11 +42,11 @@ internal static class OpenSessionVerb
         Care care = new(call.Get(Lubricant), call.Get(Cooling), call.Get(Blows));
         call.Record(new SessionOpened(name, call.On, pattern, care, call.Get(Hand), call.Get(Said.Note)));
         call.PrintLine($"session {name} is open");
-        call.Warn(Words.HammerCaution);
-        call.Warn(Words.AnySteelCaution);
+        call.Warn(Cautions.HammerCaution);
+        call.Warn(Cautions.AnySteelCaution);
         if (call.Has(Lubricant) || (described is not null && IsBlind(described)))
         {
-            call.Warn(Words.BlindHoleCaution);
+            call.Warn(Cautions.BlindHoleCaution);
         }
     }
 }

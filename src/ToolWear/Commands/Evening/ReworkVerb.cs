@@ -2,6 +2,7 @@ using System.CommandLine;
 using ToolWear.Commands.Calls;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Tools;
+using ToolWear.Wording;
 
 namespace ToolWear.Commands.Evening;
 
@@ -24,7 +25,7 @@ internal static class ReworkVerb
             [Tool, What, Gauge, Before, After, Hours, Cost, Said.Note],
             Run,
             "Name the gauge mark whose size it changed: its wear is counted anew from the size after.\n"
-                + Words.GrindingCaution
+                + Cautions.GrindingCaution
         );
 
     private static void Run(Call call)
@@ -47,8 +48,8 @@ internal static class ReworkVerb
             call.PrintLine($"its {rework.Gauge} counts anew from the next reading");
         }
 
-        call.Warn(Words.StruckEndCaution);
-        call.Warn(Words.OverheatedCaution);
-        call.Warn(Words.GrindingCaution);
+        call.Warn(Cautions.StruckEndCaution);
+        call.Warn(Cautions.OverheatedCaution);
+        call.Warn(Cautions.GrindingCaution);
     }
 }

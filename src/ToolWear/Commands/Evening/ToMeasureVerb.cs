@@ -1,6 +1,7 @@
 using ToolWear.Commands.Calls;
 using ToolWear.Results;
 using ToolWear.Results.Tools;
+using ToolWear.Wording;
 
 namespace ToolWear.Commands.Evening;
 
@@ -15,13 +16,13 @@ internal static class ToMeasureVerb
             "to-measure",
             [],
             Run,
-            Words.MeasureCaution
+            Cautions.MeasureCaution
         );
 
     private static void Run(Call call)
     {
         Table table = ToMeasureTable.Columns.Over(ToMeasureTable.Rows(call.Forecasts), call.Units);
         string none = table.Rows.IsEmpty ? Words.NothingToMeasure + "\n" : "";
-        call.Print(table, Words.ShopHeading(call.Shop, call.Units) + none, $"\n{Words.MeasureCaution}\n");
+        call.Print(table, Words.ShopHeading(call.Shop, call.Units) + none, $"\n{Cautions.MeasureCaution}\n");
     }
 }

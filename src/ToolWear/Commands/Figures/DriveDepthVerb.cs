@@ -6,7 +6,9 @@ using ToolWear.Core.Measure;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
 using ToolWear.Core.Wear;
+using ToolWear.Doors;
 using ToolWear.Results.Eyes;
+using ToolWear.Wording;
 
 namespace ToolWear.Commands.Figures;
 
@@ -31,7 +33,7 @@ internal static class DriveDepthVerb
         new(
             "drive-depth",
             "Works out how much deeper a tapered drift is driven to make up for wear: from two figures, or for a tool\n"
-                + $"with the tolerance of its eye. {Words.EyeCaution}",
+                + $"with the tolerance of its eye. {Cautions.EyeCaution}",
             "drive-depth --worn-mm 0.3 --taper 0.03",
             [Tool, Worn, TaperOption, NoseRoom],
             Run
@@ -50,7 +52,7 @@ internal static class DriveDepthVerb
             throw RefusedException.WrongUsage(refusal);
         }
 
-        call.Print(ReckonedTables.Shift.Of(shift), after: $"{Words.EyeCaution}\n");
+        call.Print(ReckonedTables.Shift.Of(shift), after: $"{Cautions.EyeCaution}\n");
     }
 
     private static void OfTool(Call call, ToolInShop tool)
@@ -66,14 +68,13 @@ internal static class DriveDepthVerb
             throw RefusedException.WrongData($"{tool.Mark} is at its end. {none.Why(units)}");
         }
 
-        call.Print(ReckonedTables.Depth.Of((DriveTo)depth, units), after: $"{Words.EyeCaution}\n");
+        call.Print(ReckonedTables.Depth.Of((DriveTo)depth, units), after: $"{Cautions.EyeCaution}\n");
     }
 
     private static EyeSize EyeOf(Call call, ToolInShop tool)
     {
         ShopForecasts forecasts = call.Forecasts;
-        return EyeNow.Of(forecasts, forecasts.Of(tool.Id))?.Eye
-            ?? throw RefusedException.WrongData(Words.NoEyeOf(tool.Mark));
+        return EyeNow.Of(forecasts, forecasts.Of(tool.Id))?.Eye ?? throw RefusedException.WrongData(NoEyeOf(tool.Mark));
     }
 
     private static EyeDescribed Described(Shop shop, ToolInShop tool) =>
@@ -106,4 +107,7 @@ internal static class DriveDepthVerb
 
     private static string EyeNotFinished(Core.Tools.ToolMark tool) =>
         $"{tool} does not make the finished eye: only a finish drift is driven to the eye's tolerance";
+
+    internal static string NoEyeOf(Core.Tools.ToolMark tool) =>
+        $"{tool}: its length and width are not both known, or it is no drift";
 }

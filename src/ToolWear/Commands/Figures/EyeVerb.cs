@@ -5,8 +5,10 @@ using ToolWear.Core.Sections;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
 using ToolWear.Core.Wear;
+using ToolWear.Doors;
 using ToolWear.Pens;
 using ToolWear.Results.Eyes;
+using ToolWear.Wording;
 
 namespace ToolWear.Commands.Figures;
 
@@ -32,7 +34,7 @@ internal static class EyeVerb
         new(
             "eye",
             "Works out the cold eye that a drift makes (--drift-mm), the drift that an eye takes (--eye-mm), or the eye\n"
-                + $"that a tool makes now. {Words.EyeCaution}",
+                + $"that a tool makes now. {Cautions.EyeCaution}",
             "eye --drift-mm 36.8 --eye-c 750 --drift-c 250",
             [Tool, DriftMm, EyeMm, EyeC, DriftC],
             Run
@@ -59,7 +61,7 @@ internal static class EyeVerb
             call.Get(DriftMm) is { } drift
                 ? ReckonedTables.Eye.Of(knockOut.EyeMm(drift))
                 : ReckonedTables.Drift.Of(knockOut.DriftMm(call.Need(EyeMm))),
-            after: $"{Words.EyeCaution}\n"
+            after: $"{Cautions.EyeCaution}\n"
         );
     }
 
@@ -68,10 +70,10 @@ internal static class EyeVerb
         ShopForecasts forecasts = call.Forecasts;
         DriftOutlook drift =
             DriftOutlooks.Of(forecasts, forecasts.Of(tool.Id))
-            ?? throw RefusedException.WrongData(Words.NoEyeOf(tool.Mark));
+            ?? throw RefusedException.WrongData(DriveDepthVerb.NoEyeOf(tool.Mark));
         call.Print(
             EyeFigures.Short.Of(drift, call.Units),
-            after: $"{EyeText.From(drift, call.Units)}\n{Words.EyeCaution}\n"
+            after: $"{EyeText.From(drift, call.Units)}\n{Cautions.EyeCaution}\n"
         );
     }
 

@@ -3,8 +3,10 @@ using System.CommandLine;
 using ToolWear.Commands.Calls;
 using ToolWear.Core.Wear;
 using ToolWear.Core.Wear.Histories;
+using ToolWear.Doors;
 using ToolWear.Results.Tools;
 using ToolWear.Storage.Csv;
+using ToolWear.Wording;
 
 namespace ToolWear.Commands.Figures;
 
@@ -44,7 +46,7 @@ internal static class FitVerb
         ImmutableArray<WearHistory> histories = Histories(call, Readings, Tools);
         call.Print(
             ForecastTable.Columns.Over(Forecasted.InOrder(histories).Select(each => new ForecastRow(each))),
-            after: $"\n{Words.NotFollowedMark} {Words.NotFollowed}\n{Words.ForecastCaution}\n"
+            after: $"\n{Words.NotFollowedMark} {Words.NotFollowed}\n{Cautions.ForecastCaution}\n"
         );
     }
 

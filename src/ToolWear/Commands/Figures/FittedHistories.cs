@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using ToolWear.Core.Tools;
 using ToolWear.Core.Wear.Histories;
+using ToolWear.Doors;
 using ToolWear.Storage.Csv;
 
 namespace ToolWear.Commands.Figures;

@@ -4,10 +4,12 @@ using ToolWear.Commands.Calls;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Tools;
 using ToolWear.Core.Wear.Lifetimes;
+using ToolWear.Doors;
 using ToolWear.Pens;
 using ToolWear.Results;
 using ToolWear.Results.Looks;
 using ToolWear.Storage.Csv;
+using ToolWear.Wording;
 
 namespace ToolWear.Commands.Figures;
 
@@ -62,12 +64,23 @@ internal static class LifetimesVerb
     {
         string fit = failures.Fit switch
         {
-            WeibullFit f => Words.FailureCurve(f),
+            WeibullFit f => FailureCurve(f),
             NotEnoughData missing => Words.Missing(missing),
             _ => "",
         };
         return $"{tools} tools, {failures.Failures} failed suddenly\n\n"
             + (survival.Rows.IsEmpty ? "" : survival.ToText() + "\n")
-            + $"{Words.FailureCurve(failures.WithPrior)}\n{fit}\n{Words.ForecastCaution}\n";
+            + $"{FailureCurve(failures.WithPrior)}\n{fit}\n{Cautions.ForecastCaution}\n";
     }
+
+    private static string FailureCurve(WeibullFit fit) =>
+        $"By the failures alone: half have failed by {Words.About(fit.HeatsAtFailed(0.5))} heats, one in ten by {Words.About(fit.HeatsAtFailed(0.1))}"
+        + (
+            fit.Failures < WeibullFit.EnoughFailures
+                ? $"; it rests on {fit.Failures} failures, fewer than {WeibullFit.EnoughFailures}, and is too sure of itself."
+                : "."
+        );
+
+    private static string FailureCurve(WeibullWithPrior curve) =>
+        $"From what is common and these records: half have failed by {Words.About(curve.MedianLife)} heats, one in ten by {Words.About(curve.B10)}.";
 }

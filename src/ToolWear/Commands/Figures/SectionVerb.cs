@@ -3,6 +3,7 @@ using System.CommandLine;
 using ToolWear.Commands.Calls;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Sections;
+using ToolWear.Doors;
 using ToolWear.Pens;
 using ToolWear.Results.Eyes;
 

@@ -4,7 +4,9 @@ using ToolWear.Core.Eyes.Slits;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Sections;
+using ToolWear.Doors;
 using ToolWear.Results.Eyes;
+using ToolWear.Wording;
 
 namespace ToolWear.Commands.Figures;
 
@@ -34,7 +36,7 @@ internal static class SlitVerb
     public static Verb Verb { get; } =
         new(
             "slit",
-            $"Works out the slit that stretches so far round an eye, or proposes slits for an eye of the shop. {Words.BlindHoleCaution}",
+            $"Works out the slit that stretches so far round an eye, or proposes slits for an eye of the shop. {Cautions.BlindHoleCaution}",
             "slit --perimeter-mm 93.6 --tool slot-punch --edge-mm 6 --stretch 0.25",
             [Eye, Perimeter, Tool, Edge, Stretch],
             Run
@@ -55,7 +57,7 @@ internal static class SlitVerb
             throw RefusedException.WrongUsage(refusal);
         }
 
-        call.Print(ReckonedTables.SlitLength.Of(slit), after: $"{Words.BlindHoleCaution}\n");
+        call.Print(ReckonedTables.SlitLength.Of(slit), after: $"{Cautions.BlindHoleCaution}\n");
     }
 
     private static void OfEye(Call call, string name, SlitTool tool, double edge)
@@ -77,7 +79,7 @@ internal static class SlitVerb
 
         call.Print(
             ReckonedTables.Slits.Over([proposal.Longest, proposal.Shortest]),
-            after: $"{Words.BlindHoleCaution}\n"
+            after: $"{Cautions.BlindHoleCaution}\n"
         );
     }
 }

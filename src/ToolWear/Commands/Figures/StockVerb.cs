@@ -4,6 +4,7 @@ using ToolWear.Commands.Calls;
 using ToolWear.Core.Sections;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
+using ToolWear.Doors;
 using ToolWear.Results.Eyes;
 using ToolWear.Storage.Csv;
 

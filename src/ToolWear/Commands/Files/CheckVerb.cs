@@ -1,7 +1,10 @@
 using System.CommandLine;
 using ToolWear.Commands.Calls;
+using ToolWear.Doors;
 using ToolWear.Storage;
-using ToolWear.Storage.Backups;
+using ToolWear.Storage.Journal;
+using ToolWear.Storage.Mending;
+using ToolWear.Storage.Stores;
 
 namespace ToolWear.Commands.Files;
 

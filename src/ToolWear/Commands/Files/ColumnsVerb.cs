@@ -1,5 +1,6 @@
 using System.CommandLine;
 using ToolWear.Commands.Calls;
+using ToolWear.Doors;
 using ToolWear.Results;
 
 namespace ToolWear.Commands.Files;

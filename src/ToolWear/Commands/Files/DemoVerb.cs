@@ -3,6 +3,7 @@ using System.CommandLine;
 using ToolWear.Commands.Calls;
 using ToolWear.Core.Ledger;
 using ToolWear.Demo;
+using ToolWear.Doors;
 
 namespace ToolWear.Commands.Files;
 
@@ -36,8 +37,8 @@ internal static class DemoVerb
 
         call.ExitCode =
             call.Get(NoScreens) ? 0
-            : isKept ? Screens.Evening.Run(call.Site, call.StorePath, call.On)
-            : Screens.Evening.RunDemo(call.Site, call.On);
+            : isKept ? Screens.Running.Evening.Run(call.Site, call.StorePath, call.On)
+            : Screens.Running.Evening.RunDemo(call.Site, call.On);
     }
 
     private static void Build(Call call)

@@ -2,7 +2,9 @@ using System.Collections.Immutable;
 using System.CommandLine;
 using ToolWear.Commands.Calls;
 using ToolWear.Core.Shops;
+using ToolWear.Doors;
 using ToolWear.Sheets;
+using ToolWear.Wording;
 
 namespace ToolWear.Commands.Files;
 
@@ -59,7 +61,7 @@ internal static class GuideVerb
             sheet.Lines(text);
         }
 
-        call.Print(sheet.Done(Words.ForecastCaution.Replace("\n", " ", StringComparison.Ordinal)));
+        call.Print(sheet.Done(Cautions.ForecastCaution.Replace("\n", " ", StringComparison.Ordinal)));
     }
 
     private static string Written()

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.CommandLine;
 using ToolWear.Commands.Calls;
 using ToolWear.Core.Ledger;
+using ToolWear.Doors;
 using ToolWear.Storage.Csv;
 
 namespace ToolWear.Commands.Files;

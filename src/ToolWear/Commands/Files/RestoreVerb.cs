@@ -1,9 +1,10 @@
 using System.CommandLine;
 using ToolWear.Commands.Calls;
+using ToolWear.Doors;
 using ToolWear.Storage;
-using ToolWear.Storage.Backups;
 using ToolWear.Storage.Entries;
 using ToolWear.Storage.Journal;
+using ToolWear.Storage.Mending;
 
 namespace ToolWear.Commands.Files;
 

@@ -3,6 +3,7 @@ using ToolWear.Commands.Calls;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
+using ToolWear.Wording;
 
 namespace ToolWear.Commands.Files;
 
@@ -48,7 +49,7 @@ internal static class SetVerb
         call.Record(new SettingChanged(setting, call.Get(Value)!));
         if (setting == ShopSetting.Lubricant.Name)
         {
-            call.Warn(Words.BlindHoleCaution);
+            call.Warn(Cautions.BlindHoleCaution);
         }
     }
 }

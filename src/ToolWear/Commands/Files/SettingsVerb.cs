@@ -1,6 +1,7 @@
 using ToolWear.Commands.Calls;
 using ToolWear.Core.Shops;
 using ToolWear.Results.Looks;
+using ToolWear.Wording;
 
 namespace ToolWear.Commands.Files;
 
@@ -14,14 +15,14 @@ internal static class SettingsVerb
             "settings",
             [],
             Run,
-            Words.ShopCaution
+            Cautions.ShopCaution
         );
 
     private static void Run(Call call)
     {
         call.Print(
             SettingTable.Columns.Over(ShopSetting.All.Select(setting => (call.Shop, setting))),
-            after: $"\n{Words.ShopCaution}\n{Words.ForecastCaution}\n"
+            after: $"\n{Cautions.ShopCaution}\n{Cautions.ForecastCaution}\n"
         );
     }
 }

@@ -4,7 +4,9 @@ using ToolWear.Core.Ledger;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Planning;
 using ToolWear.Results;
+using ToolWear.Results.Eyes;
 using ToolWear.Results.Plans;
+using ToolWear.Wording;
 
 namespace ToolWear.Commands.Plans;
 
@@ -37,8 +39,8 @@ internal static class BarsVerb
         Table cuts = BarTable.Cuts.Over(BarCuts.Of(call.Shop, named).Cuts, units);
         call.Print(
             cuts,
-            Words.CouldBeCut(name) + "\n\n",
-            cuts.Rows.IsEmpty ? Words.NoToolToCut(named.Steel) + "\n" : ""
+            EyeWords.CouldBeCut(name) + "\n\n",
+            cuts.Rows.IsEmpty ? EyeWords.NoToolToCut(named.Steel) + "\n" : ""
         );
     }
 }

@@ -6,9 +6,11 @@ using ToolWear.Core.Planning;
 using ToolWear.Core.Planning.Decisions;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
+using ToolWear.Doors;
 using ToolWear.Pens;
 using ToolWear.Results;
 using ToolWear.Results.Plans;
+using ToolWear.Wording;
 
 namespace ToolWear.Commands.Plans;
 
@@ -58,9 +60,9 @@ internal static class CostsVerb
                 "csv" => places.ToCsv(),
                 "json" => JsonPen.Of(json => Write(json, places, heads)),
                 _ => Words.ShopHeading(call.Shop, call.Units)
-                    + $"{places.ToText()}\n{Words.HeadCostHeading}\n\n{heads.ToText()}\n"
-                    + string.Concat(costs.Places.SelectMany(Words.CostAssumptions).Select(line => line + "\n"))
-                    + $"{Words.CostBasis}\n",
+                    + $"{places.ToText()}\n{PlanWords.HeadCostHeading}\n\n{heads.ToText()}\n"
+                    + string.Concat(costs.Places.SelectMany(PlanWords.CostAssumptions).Select(line => line + "\n"))
+                    + $"{PlanWords.CostBasis}\n",
             }
         );
     }
@@ -71,7 +73,7 @@ internal static class CostsVerb
         PlaceCost cost = PlaceCost.Usual(call.Shop, place);
         if (cost.Total is not { } total)
         {
-            throw RefusedException.WrongData(Words.NoCostOf(place));
+            throw RefusedException.WrongData(PlanWords.NoCostOf(place));
         }
 
         double rework = (call.Need(Hours) * (double)call.Shop.Settings.HourRate) + (call.Get(Cost) ?? 0);
@@ -79,7 +81,7 @@ internal static class CostsVerb
         ReforgeOrScrap answer = ReforgeOrScrap.Of(rework, call.Need(Gains), (double)total, life);
         call.Print(
             DecisionTables.Reforge.Of(new(tool.Mark, answer)),
-            after: $"\n{Words.ReforgeBasis}\n{Words.RestoringCautions}\n"
+            after: $"\n{PlanWords.ReforgeBasis}\n{Cautions.RestoringCautions}\n"
         );
     }
 

@@ -6,10 +6,12 @@ using ToolWear.Core.Ledger;
 using ToolWear.Core.Planning;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
+using ToolWear.Doors;
 using ToolWear.Pens;
 using ToolWear.Results;
 using ToolWear.Results.Plans;
 using ToolWear.Sheets;
+using ToolWear.Wording;
 
 namespace ToolWear.Commands.Plans;
 
@@ -70,7 +72,7 @@ internal static class ForgeListVerb
         {
             ForgeList then = PlanOfStore.List(call, shop, ifSure ?? sure, until);
             IEnumerable<string> words = supposed.Select(each => each.Words);
-            PrintBoth(call, new(list, then), [.. ifSure is { } p ? [Words.IfSure(p)] : (string[])[], .. words]);
+            PrintBoth(call, new(list, then), [.. ifSure is { } p ? [PlanWords.IfSure(p)] : (string[])[], .. words]);
         }
         else if (call.Format == "html")
         {
@@ -90,9 +92,9 @@ internal static class ForgeListVerb
     {
         Table table = BothTable.Columns.Over(both.Places);
         string after =
-            $"\n{Words.AsItIs}: {Words.SideTotal(both.Now)}, {Words.SideLate(both.Now)}\n"
-            + $"If: {Words.SideTotal(both.Then)}, {Words.SideLate(both.Then)}\n\n{Words.ForecastCaution}\n";
-        call.Print(table, $"{Words.IfAll(supposed)} (nothing is recorded)\n\n", after);
+            $"\n{PlanWords.AsItIs}: {PlanWords.SideTotal(both.Now)}, {PlanWords.SideLate(both.Now)}\n"
+            + $"If: {PlanWords.SideTotal(both.Then)}, {PlanWords.SideLate(both.Then)}\n\n{Cautions.ForecastCaution}\n";
+        call.Print(table, $"{PlanWords.IfAll(supposed)} (nothing is recorded)\n\n", after);
     }
 
     private static (LedgerEntry, string) Lost(Call call, string text)
@@ -100,7 +102,7 @@ internal static class ForgeListVerb
         ToolInShop tool = ToolMark.TryParse(text, out ToolMark mark, out string refusal)
             ? call.Tool(mark)
             : throw RefusedException.WrongUsage(refusal);
-        return (new ToolScrapped(tool.Mark, call.On, ScrapCause.Lost, null, null), Words.IfLost(tool.Mark.Text));
+        return (new ToolScrapped(tool.Mark, call.On, ScrapCause.Lost, null, null), PlanWords.IfLost(tool.Mark.Text));
     }
 
     private static (LedgerEntry, string) More(Shop shop, string text)
@@ -116,7 +118,7 @@ internal static class ForgeListVerb
         }
 
         return order is { State: OrderState.Open }
-            ? (order with { Heads = order.Heads + more }, Words.IfHeads(order.Order, more))
+            ? (order with { Heads = order.Heads + more }, PlanWords.IfHeads(order.Order, more))
             : throw RefusedException.WrongData($"--if-heads {text}: there is no open order of that name");
     }
 }

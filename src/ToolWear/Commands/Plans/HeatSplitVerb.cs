@@ -6,7 +6,9 @@ using ToolWear.Core.Planning;
 using ToolWear.Core.Planning.Decisions;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
+using ToolWear.Doors;
 using ToolWear.Results.Plans;
+using ToolWear.Wording;
 
 namespace ToolWear.Commands.Plans;
 
@@ -101,7 +103,7 @@ internal static class HeatSplitVerb
         return tools is not { } there ? throw RefusedException.WrongData(NoStageAt(pattern.Pattern, place))
             : ToolingCosts.AHeat(PlaceCost.Usual(lives.Shop, there).Total, lives.At(there).NewLife) is Estimate aHeat
                 ? aHeat.Value
-            : throw RefusedException.WrongData(Words.NoCostOf(there));
+            : throw RefusedException.WrongData(PlanWords.NoCostOf(there));
     }
 
     private static FinishHeatsFit Fitted(Shop shop, PatternDescribed pattern) =>

@@ -3,6 +3,7 @@ using ToolWear.Commands.Calls;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Planning;
 using ToolWear.Core.Tools;
+using ToolWear.Doors;
 using ToolWear.Results.Plans;
 
 namespace ToolWear.Commands.Plans;
@@ -55,11 +56,11 @@ internal static class OrderVerb
     {
         call.Without("wants the name of an order too", Pattern, Heads, Due, State);
         OrderBook book = OrderBook.Of(call.Shop, call.On);
-        string late = string.Concat(book.Calendar.Late.Select(each => Words.Late(each) + "\n"));
-        string capacities = string.Concat(book.Calendar.Capacities.Select(each => Words.Capacity(each) + "\n"));
+        string late = string.Concat(book.Calendar.Late.Select(each => PlanWords.Late(each) + "\n"));
+        string capacities = string.Concat(book.Calendar.Capacities.Select(each => PlanWords.Capacity(each) + "\n"));
         call.Print(
             OrderTable.Columns.Over(book.Orders),
-            book.Orders.IsEmpty ? $"{Words.NoOrders}\n" : "",
+            book.Orders.IsEmpty ? $"{PlanWords.NoOrders}\n" : "",
             $"\n{late}{capacities}{DoneByBasis}\n"
         );
     }

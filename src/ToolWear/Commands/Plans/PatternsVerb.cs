@@ -1,6 +1,7 @@
 using ToolWear.Commands.Calls;
 using ToolWear.Core.Planning;
 using ToolWear.Results.Plans;
+using ToolWear.Wording;
 
 namespace ToolWear.Commands.Plans;
 

@@ -8,12 +8,16 @@ using ToolWear.Core.Wear;
 using ToolWear.Pens;
 using ToolWear.Results;
 using ToolWear.Results.Plans;
+using ToolWear.Wording;
 
 namespace ToolWear.Commands.Plans;
 
 /// <summary>plan from the store: how many new tools each place takes for the open orders.</summary>
 internal static class PlanOfStore
 {
+    internal const string PlanBasis =
+        "Certainty: the chance that the tools in service and so many new ones last out all the heats.";
+
     /// <summary>Makes the forge list of a shop.</summary>
     public static ForgeList List(Call call, Shop shop, double? sure, DateOnly? until) =>
         ForgeList.Of(new ShopLives(ShopForecasts.Of(shop)), call.On, sure ?? shop.Settings.Sure, until);
@@ -40,15 +44,15 @@ internal static class PlanOfStore
     private static string Below(ForgeList list) =>
         "\n"
         + string.Concat(Notes(list).Select(sentence => sentence + "\n"))
-        + $"{Words.PlanBasis}\n{Words.CracksPlanned(list)}\n{Words.ForecastCaution}\n";
+        + $"{PlanBasis}\n{PlanWords.CracksPlanned(list)}\n{Cautions.ForecastCaution}\n";
 
     /// <summary>What has to be said of one plan: late orders, how much is learned, what is not planned.</summary>
     private static IEnumerable<string> Notes(ForgeList list) =>
         [
-            .. list.Calendar.Late.Select(Words.Late),
-            .. list.Calendar.Capacities.Select(Words.Capacity),
-            .. Words.NotPlanned(list),
-            Words.HeatsAHeadUsed(list),
+            .. list.Calendar.Late.Select(PlanWords.Late),
+            .. list.Calendar.Capacities.Select(PlanWords.Capacity),
+            .. PlanWords.NotPlanned(list),
+            PlanWords.HeatsAHeadUsed(list),
         ];
 
     private static string Json(ImmutableArray<PlacePlan> places) =>

@@ -4,6 +4,7 @@ using System.Globalization;
 using ToolWear.Commands.Calls;
 using ToolWear.Core.Planning.Lives;
 using ToolWear.Core.Sections;
+using ToolWear.Doors;
 using ToolWear.Pens;
 using ToolWear.Results.Plans;
 
@@ -89,7 +90,7 @@ internal static class PlanVerb
                 json.WriteEndObject();
             }),
             "csv" => PlanTable.Covers.Over(plan.Cover.Select((cover, r) => (r, cover))).ToCsv(),
-            _ => $"{PlanFigures.ToText(plan)}\n{Words.PlanBasis}\n",
+            _ => $"{PlanFigures.ToText(plan)}\n{PlanOfStore.PlanBasis}\n",
         };
         call.Print(text);
     }

@@ -6,7 +6,9 @@ using ToolWear.Core.Planning.Lives;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
 using ToolWear.Core.Wear;
+using ToolWear.Doors;
 using ToolWear.Results.Plans;
+using ToolWear.Wording;
 
 namespace ToolWear.Commands.Plans;
 
@@ -74,7 +76,7 @@ internal static class PullEarlyVerb
             cf,
             call.Get(Session)
         );
-        call.Print(DecisionTables.PullEarly.Of(new(tool.Mark, answer)), after: $"\n{Words.ForecastCaution}\n");
+        call.Print(DecisionTables.PullEarly.Of(new(tool.Mark, answer)), after: $"\n{Cautions.ForecastCaution}\n");
     }
 
     private static (double Planned, double Failure) Costs(Call call)

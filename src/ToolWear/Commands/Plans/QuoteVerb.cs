@@ -5,8 +5,10 @@ using ToolWear.Commands.Calls;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Planning;
 using ToolWear.Core.Sections;
+using ToolWear.Doors;
 using ToolWear.Pens;
 using ToolWear.Results.Eyes;
+using ToolWear.Wording;
 
 namespace ToolWear.Commands.Plans;
 

@@ -4,9 +4,11 @@ using System.Globalization;
 using ToolWear.Commands.Calls;
 using ToolWear.Core.Planning;
 using ToolWear.Core.Planning.Years;
+using ToolWear.Doors;
 using ToolWear.Pens;
 using ToolWear.Results;
 using ToolWear.Results.Looks;
+using ToolWear.Wording;
 
 namespace ToolWear.Commands.Plans;
 
@@ -49,17 +51,17 @@ internal static class YearVerb
             {
                 "csv" => YearTables.Lives.Over(year.Tools).ToCsv(),
                 "json" => YearTables.All.Of(year).ToJson(),
-                _ => $"{Words.YearHeading(wanted)}{Words.DemoMark(call.Shop)}\n\n{Text(year)}",
+                _ => $"{YearWords.YearHeading(wanted)}{Words.DemoMark(call.Shop)}\n\n{Text(year)}",
             }
         );
     }
 
     private static string Text(ShopYear year) =>
-        Part("Tools by place and steel", YearTables.Lives.Over(year.Tools), Words.NoToolsThen)
+        Part("Tools by place and steel", YearTables.Lives.Over(year.Tools), YearWords.NoToolsThen)
         + $"{YearBasis}\n\n"
-        + Part(Words.YearCauses, YearTables.Causes.Over(year.Causes), Words.NothingScrapped)
-        + Part(Words.YearHeads, YearTables.Heads.Over(year.Heads), Words.NothingForged)
-        + $"{Words.YearMeasuredHeading}\n\n{YearTables.Measured.Of(year.Measured).ToText()}\n{YearHeatsBasis}\n";
+        + Part(YearWords.YearCauses, YearTables.Causes.Over(year.Causes), YearWords.NothingScrapped)
+        + Part(YearWords.YearHeads, YearTables.Heads.Over(year.Heads), YearWords.NothingForged)
+        + $"{YearWords.YearMeasuredHeading}\n\n{YearTables.Measured.Of(year.Measured).ToText()}\n{YearHeatsBasis}\n";
 
     private static string Part(string heading, Table table, string none) =>
         $"{heading}\n\n{(table.Rows.IsEmpty ? none + "\n" : table.ToText())}\n";

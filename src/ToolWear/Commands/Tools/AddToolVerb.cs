@@ -5,6 +5,8 @@ using ToolWear.Core.Measure;
 using ToolWear.Core.Sections;
 using ToolWear.Core.Tools;
 using ToolWear.Core.Tools.Forms;
+using ToolWear.Doors;
+using ToolWear.Wording;
 
 namespace ToolWear.Commands.Tools;
 
@@ -63,7 +65,7 @@ internal static class AddToolVerb
             Run,
             "A gauge mark is 'name,wears,from_mark,start,least,greatest': wears is smaller or larger, from_mark the distance\n"
                 + "from the shank mark, least or greatest the size at which it is scrapped; what is not known stays empty.\n"
-                + Words.StruckEndCaution
+                + Cautions.StruckEndCaution
         );
 
     private static void Run(Call call)
@@ -92,8 +94,8 @@ internal static class AddToolVerb
             Confirm(call, gauge);
         }
 
-        call.Warn(Words.StruckEndCaution);
-        call.Warn(Words.HammerCaution);
+        call.Warn(Cautions.StruckEndCaution);
+        call.Warn(Cautions.HammerCaution);
     }
 
     private static ToolStart ReadStart(Call call)

@@ -3,7 +3,9 @@ using System.CommandLine;
 using ToolWear.Commands.Calls;
 using ToolWear.Core.Wear.Histories;
 using ToolWear.Core.Wear.Trials;
+using ToolWear.Doors;
 using ToolWear.Results.Looks;
+using ToolWear.Wording;
 
 namespace ToolWear.Commands.Tools;
 

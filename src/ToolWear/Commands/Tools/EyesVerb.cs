@@ -5,9 +5,10 @@ using ToolWear.Core.Ledger;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Wear;
+using ToolWear.Doors;
 using ToolWear.Pens;
 using ToolWear.Results.Eyes;
-using ToolWear.Screens.Eyes;
+using ToolWear.Wording;
 
 namespace ToolWear.Commands.Tools;
 
@@ -21,7 +22,7 @@ internal static class EyesVerb
             "eyes",
             "Shows the shop's eyes and handles: sizes, tolerance, series, what the drifts make of them now, how handles sit.\n"
                 + "As csv and json the eyes as entered. "
-                + Words.EyeCaution,
+                + Cautions.EyeCaution,
             "eyes H",
             [Name],
             Run
@@ -66,6 +67,6 @@ internal static class EyesVerb
             text.Append('\n');
         }
 
-        return text.Append(Wrapped.Of(Words.EyeCaution)).ToString();
+        return text.Append(Wrapped.Of(Cautions.EyeCaution)).ToString();
     }
 }

@@ -2,6 +2,7 @@ using System.CommandLine;
 using ToolWear.Commands.Calls;
 using ToolWear.Core.Wear;
 using ToolWear.Results.Tools;
+using ToolWear.Wording;
 
 namespace ToolWear.Commands.Tools;
 
@@ -37,7 +38,7 @@ internal static class ForecastVerb
         call.Print(
             ForecastTable.Of(forecasts.InService.SelectMany(tool => tool.Gauges), call.Units, load),
             Words.ShopHeading(call.Shop, call.Units) + LoadHeading(load),
-            $"\n{Words.LeftExplained}\n{Words.NotFollowedMark} {Words.NotFollowed}\n{Words.ForecastBasis}\n{Words.ForecastCaution}\n"
+            $"\n{Words.LeftExplained}\n{Words.NotFollowedMark} {Words.NotFollowed}\n{Words.ForecastBasis}\n{Cautions.ForecastCaution}\n"
         );
     }
 

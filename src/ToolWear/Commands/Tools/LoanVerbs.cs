@@ -5,6 +5,7 @@ using ToolWear.Core.Ledger;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
 using ToolWear.Results.Tools;
+using ToolWear.Wording;
 
 namespace ToolWear.Commands.Tools;
 

@@ -7,8 +7,10 @@ using ToolWear.Core.Sections;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
 using ToolWear.Core.Wear;
+using ToolWear.Doors;
 using ToolWear.Pens;
 using ToolWear.Results.Eyes;
+using ToolWear.Wording;
 
 namespace ToolWear.Commands.Tools;
 
@@ -34,7 +36,7 @@ internal static class MakeIntoVerb
         new(
             "make-into",
             "Says whether a worn tool can be ground into a smaller one, by shape alone: never after a crack or an\n"
-                + $"over-heat, nor in unknown steel without trial. {Words.GrindingCaution}",
+                + $"over-heat, nor in unknown steel without trial. {Cautions.GrindingCaution}",
             "make-into --worn 'rectangle 30.2 23.6 3' --into 'rectangle 29 21.5 3'",
             [Tool, Worn, Into, CleanUp],
             Run
@@ -67,7 +69,10 @@ internal static class MakeIntoVerb
             throw RefusedException.WrongUsage(refusal);
         }
 
-        call.Print(ReckonedTables.Into.Over(makings), after: $"\n{Words.MakeIntoCaution}\n{Words.GrindingCaution}\n");
+        call.Print(
+            ReckonedTables.Into.Over(makings),
+            after: $"\n{Cautions.MakeIntoCaution}\n{Cautions.GrindingCaution}\n"
+        );
     }
 
     private static void OfTool(Call call, ToolInShop tool, Length cleanUp)
@@ -81,7 +86,7 @@ internal static class MakeIntoVerb
         MadeInto into =
             MadeInto.Of(forecasts, forecasts.Of(tool.Id), cleanUp)
             ?? throw RefusedException.WrongData(NoSectionOf(tool.Mark));
-        ImmutableArray<string> cautions = EyeText.Cautions(into);
+        ImmutableArray<string> cautions = EyeText.CautionsOf(into);
         call.Print(
             MadeIntoTable.All.Over(into.All, call.Units),
             before: string.Concat(cautions.Select(caution => caution + "\n")) + (cautions.IsEmpty ? "" : "\n")

@@ -3,6 +3,7 @@ using ToolWear.Core.Wear;
 using ToolWear.Core.Wear.Verdicts;
 using ToolWear.Results.Tools;
 using ToolWear.Sheets;
+using ToolWear.Wording;
 
 namespace ToolWear.Commands.Tools;
 
@@ -40,7 +41,7 @@ internal static class RackVerb
         call.Print(
             RackTable.Columns.Over(RackTable.Rows(forecasts), call.Units),
             Words.ShopHeading(call.Shop, call.Units),
-            $"\n{reasons}\n{Words.LeftExplained}\n{Words.NotFollowedMark} {Words.NotFollowed}\n{Words.ForecastBasis}\n{Words.ForecastCaution}\n{Words.EyeCaution}\n"
+            $"\n{reasons}\n{Words.LeftExplained}\n{Words.NotFollowedMark} {Words.NotFollowed}\n{Words.ForecastBasis}\n{Cautions.ForecastCaution}\n{Cautions.EyeCaution}\n"
         );
     }
 }

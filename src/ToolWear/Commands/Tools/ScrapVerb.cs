@@ -6,6 +6,8 @@ using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
 using ToolWear.Core.Wear;
 using ToolWear.Core.Wear.Histories;
+using ToolWear.Results.Eyes;
+using ToolWear.Wording;
 
 namespace ToolWear.Commands.Tools;
 
@@ -33,7 +35,7 @@ internal static class ScrapVerb
         call.Record(new ToolScrapped(call.Get(Tool), call.On, cause, call.Get(Into), call.Get(Said.Note)));
         if (cause == ScrapCause.Worn && Unread(before, call.Get(Tool)) is { } unread)
         {
-            call.Warn(Words.ThrownOutUnread(unread));
+            call.Warn(ThrownOutUnread(unread));
         }
 
         // by the shop as it was: a scrapped tool is made into nothing
@@ -46,7 +48,7 @@ internal static class ScrapVerb
             call.Warn(
                 CouldHaveBeen(
                     call.Get(Tool).Text,
-                    string.Join("; ", could.Offers.Take(3).Select(offer => Words.OfferInWords(offer, units)))
+                    string.Join("; ", could.Offers.Take(3).Select(offer => EyeWords.OfferInWords(offer, units)))
                 )
             );
         }
@@ -62,5 +64,8 @@ internal static class ScrapVerb
     }
 
     private static string CouldHaveBeen(string tool, string into) =>
-        $"{tool} could still be made into: {into}. {Words.MakeIntoCaution} If it is: add the new tool, cross this entry out, and scrap {tool} made-into --into the new mark.";
+        $"{tool} could still be made into: {into}. {Cautions.MakeIntoCaution} If it is: add the new tool, cross this entry out, and scrap {tool} made-into --into the new mark.";
+
+    private static string ThrownOutUnread(GaugeHistory gauge) =>
+        $"{gauge.Tool.Mark}: its {gauge.Gauge.Name} was not measured after its last heats, so it counts as worn to its limit after {Words.Heats(gauge.Wear.HeatsNow)} heats. Measure the next one before you scrap it.";
 }

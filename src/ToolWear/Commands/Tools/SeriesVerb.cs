@@ -3,7 +3,10 @@ using ToolWear.Commands.Calls;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Planning;
+using ToolWear.Doors;
+using ToolWear.Pens;
 using ToolWear.Results.Eyes;
+using ToolWear.Wording;
 
 namespace ToolWear.Commands.Tools;
 
@@ -16,7 +19,7 @@ internal static class SeriesVerb
         new(
             "series",
             "Shows the series of an eye, place by place: sizes, tapers, lengths, steel; proposed where none is entered.\n"
-                + Words.EyeCaution,
+                + Cautions.EyeCaution,
             "series H",
             [Eye],
             Run
@@ -32,15 +35,15 @@ internal static class SeriesVerb
 
         LengthUnit units = call.Units;
         string proposed = plan.Tools.Any(tool => !tool.IsEntered) ? "* is proposed and not entered yet." + "\n\n" : "";
-        IEnumerable<string> stock = plan.Tools.Select(tool => Words.StockSentence(tool, units));
-        IEnumerable<string> slit = Words.SlitSentences(plan, units).Select(each => each.Sentence);
+        IEnumerable<string> stock = plan.Tools.Select(tool => EyeWords.StockSentence(tool, units));
+        IEnumerable<string> slit = QuoteText.SlitSentences(plan, units).Select(each => each.Sentence);
         string nesting = string.Concat(
             stock.Concat(slit).Concat(plan.Nesting.Select(step => step.Sentence(units))).Select(each => each + "\n")
         );
         call.Print(
             SeriesTable.Columns.Over(plan.Tools, units),
             Words.ShopHeading(call.Shop, units) + proposed,
-            $"\n{nesting}{Words.EyeCaution}\n"
+            $"\n{nesting}{Cautions.EyeCaution}\n"
         );
     }
 }

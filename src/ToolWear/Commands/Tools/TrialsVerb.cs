@@ -1,6 +1,7 @@
 using ToolWear.Commands.Calls;
 using ToolWear.Core.Wear.Trials;
 using ToolWear.Results.Looks;
+using ToolWear.Wording;
 
 namespace ToolWear.Commands.Tools;
 

@@ -1,5 +1,6 @@
 using ToolWear.Core.Sections;
 using ToolWear.Core.Wear;
+using ToolWear.Wording;
 using Row = ToolWear.Results.Column<ToolWear.Core.Wear.MadeIntoOffer>;
 
 namespace ToolWear.Results.Eyes;

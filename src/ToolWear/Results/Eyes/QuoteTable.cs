@@ -1,5 +1,6 @@
 using ToolWear.Core.Measure;
 using ToolWear.Core.Planning;
+using ToolWear.Wording;
 using Quote = ToolWear.Results.Column<ToolWear.Core.Planning.OddEyeQuote>;
 using Row = ToolWear.Results.Column<ToolWear.Core.Planning.QuotedTool>;
 
@@ -24,7 +25,7 @@ internal static class QuoteTable
         new(
             "stock",
             "Stock",
-            (each, units) => Cell.Of(Words.StockOf(each.Tool, LengthUnit.Mm), Words.StockOf(each.Tool, units))
+            (each, units) => Cell.Of(EyeWords.StockOf(each.Tool, LengthUnit.Mm), EyeWords.StockOf(each.Tool, units))
         ),
     ];
 

@@ -2,6 +2,7 @@ using System.Globalization;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Planning;
 using ToolWear.Core.Tools;
+using ToolWear.Wording;
 using Row = ToolWear.Results.Column<ToolWear.Core.Planning.PlannedTool>;
 
 namespace ToolWear.Results.Eyes;
@@ -25,7 +26,7 @@ internal static class SeriesTable
         Row.Number("least_overall_mm", "Least", tool => tool.Least?.Mm, Quantity.Whole)
             .Means("the length over all under which a tool is too short"),
         Row.Number("hours", null, tool => (double?)tool.Cost.Hours, Quantity.Of("hours", "0.0")),
-        Row.Text("stock", null, tool => Words.StockOf(tool, LengthUnit.Mm)),
+        Row.Text("stock", null, tool => EyeWords.StockOf(tool, LengthUnit.Mm)),
     ];
 
     private static Cell Name(Series series) =>

@@ -3,6 +3,7 @@ using ToolWear.Core.Measure;
 using ToolWear.Core.Planning.Years;
 using ToolWear.Core.Tools;
 using ToolWear.Core.Wear.Lifetimes;
+using ToolWear.Wording;
 using Cause = ToolWear.Results.Column<ToolWear.Core.Planning.Years.YearOfCause>;
 using Head = ToolWear.Results.Column<ToolWear.Core.Planning.Years.YearOfHeads>;
 using Measure = ToolWear.Results.Column<ToolWear.Core.Planning.Years.YearMeasured>;

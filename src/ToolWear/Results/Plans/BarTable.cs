@@ -10,6 +10,8 @@ namespace ToolWear.Results.Plans;
 /// <summary>The bars in the stock rack, and what could be cut from one.</summary>
 internal static class BarTable
 {
+    private const string Upset = "to be upset";
+
     public static Columns<BarCuts> Bars { get; } =
     [
         Bar.Text("bar", "Bar", each => each.Bar.Bar),
@@ -34,7 +36,7 @@ internal static class BarTable
         Cut.Number("length_mm", "Cut", cut => cut.Stock.LengthMm, Quantity.Whole).Means("the length of a piece to cut"),
         Cut.Number("pieces", "Pieces", cut => cut.Pieces).Means("pieces that a bar still gives"),
         Cut.Number("weight_kg", "kg", cut => cut.Stock.StockMassKg, Quantity.Of("kg", "0.00")),
-        Cut.Text("upset", "", cut => cut.Stock.MustBeUpset ? Words.Upset : null, none: "")
+        Cut.Text("upset", "", cut => cut.Stock.MustBeUpset ? Upset : null, none: "")
             .Means("whether the bar has to be upset"),
     ];
 

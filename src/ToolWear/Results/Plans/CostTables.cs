@@ -1,5 +1,6 @@
 using ToolWear.Core.Measure;
 using ToolWear.Core.Planning;
+using ToolWear.Wording;
 using Head = ToolWear.Results.Column<ToolWear.Core.Planning.HeadCost>;
 using Tool = ToolWear.Results.Column<ToolWear.Core.Planning.PlaceHeatCost>;
 

@@ -1,6 +1,7 @@
 using ToolWear.Core.Measure;
 using ToolWear.Core.Planning.Decisions;
 using ToolWear.Core.Tools;
+using ToolWear.Wording;
 using Age = ToolWear.Results.Column<ToolWear.Core.Planning.Decisions.AgeReplacement>;
 using Pull = ToolWear.Results.Column<ToolWear.Results.Plans.PullRow>;
 using Rework = ToolWear.Results.Column<ToolWear.Results.Plans.ReworkRow>;
@@ -126,7 +127,7 @@ internal static class DecisionTables
         new Rework(
             "reforge",
             "Answer",
-            (row, _) => Cell.Of(row.Answer.Reforge ? "yes" : "no", Words.ReforgeAnswer(row.Answer))
+            (row, _) => Cell.Of(row.Answer.Reforge ? "yes" : "no", PlanWords.ReforgeAnswer(row.Answer))
         ).Means("whether to re-forge a worn tool: yes, no"),
         Rework
             .Number("rework_a_heat", "Rework, a heat", row => row.Answer.ReworkAHeat, Quantity.Money)

@@ -24,13 +24,13 @@ internal static class ForgeTable
         Row.Text(
                 "bar",
                 null,
-                batch => string.Join("; ", batch.Stock.Cuts.Select(cut => Words.BarOf(cut.Bar, LengthUnit.Mm)))
+                batch => string.Join("; ", batch.Stock.Cuts.Select(cut => PlanWords.BarOf(cut.Bar, LengthUnit.Mm)))
             )
             .Means("the bars that a batch is cut from"),
         Row.Number("cut_mm", null, CutMm, Quantity.Whole).Means("how long a piece is cut for one tool"),
-        Row.Text("stock", null, batch => Words.CutsOf(batch.Stock, LengthUnit.Mm))
+        Row.Text("stock", null, batch => PlanWords.CutsOf(batch.Stock, LengthUnit.Mm))
             .Means("which bars a batch is cut from, in words"),
-        Row.Text("buy", null, batch => Words.BuyOf(batch.Stock, LengthUnit.Mm))
+        Row.Text("buy", null, batch => PlanWords.BuyOf(batch.Stock, LengthUnit.Mm))
             .Means("the bars that have to be bought"),
         Row.Number("piece_kg", null, batch => batch.Stock.PieceKg, Quantity.Of("kg", "0.00"))
             .Means("what one piece weighs as cut"),

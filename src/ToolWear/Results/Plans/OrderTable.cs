@@ -1,5 +1,6 @@
 using System.Globalization;
 using ToolWear.Core.Planning;
+using ToolWear.Wording;
 using Row = ToolWear.Results.Column<ToolWear.Core.Planning.OrderOutlook>;
 
 namespace ToolWear.Results.Plans;

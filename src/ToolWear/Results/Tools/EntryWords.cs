@@ -1,6 +1,7 @@
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Tools;
+using ToolWear.Wording;
 
 namespace ToolWear.Results.Tools;
 

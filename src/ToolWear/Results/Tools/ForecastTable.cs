@@ -5,6 +5,7 @@ using ToolWear.Core.Wear.Figures;
 using ToolWear.Core.Wear.Histories;
 using ToolWear.Core.Wear.OneTool;
 using ToolWear.Core.Wear.Sisters;
+using ToolWear.Wording;
 using Row = ToolWear.Results.Column<ToolWear.Results.Tools.ForecastRow>;
 
 namespace ToolWear.Results.Tools;
@@ -43,6 +44,8 @@ internal sealed record ForecastRow(
 /// <summary>The forecast of every gauge mark, with the pinned columns.</summary>
 internal static class ForecastTable
 {
+    internal const string Past = "past";
+
     public static Columns<ForecastRow> Columns { get; } =
     [
         Row.Text("kind", null, row => row.Wear.Kind)
@@ -99,7 +102,7 @@ internal static class ForecastTable
             (row, _) =>
                 Cell.Of(
                     row.Left is { } left ? of(left) : null,
-                    heats => row.Forecast is { AtOrPastLimit: true } ? Words.Past : Words.About(heats)
+                    heats => row.Forecast is { AtOrPastLimit: true } ? Past : Words.About(heats)
                 ),
             "heats"
         );

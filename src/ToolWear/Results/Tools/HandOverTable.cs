@@ -6,6 +6,7 @@ using ToolWear.Core.Tools;
 using ToolWear.Core.Wear;
 using ToolWear.Core.Wear.OneTool;
 using ToolWear.Core.Wear.Verdicts;
+using ToolWear.Wording;
 using Row = ToolWear.Results.Column<ToolWear.Results.Tools.HandOverStep>;
 
 namespace ToolWear.Results.Tools;
@@ -201,7 +202,7 @@ internal static class HandOverTable
     private static string CoolingOf(Tool tool, Cooling? cooling)
     {
         string usual = cooling is { } word ? Care.CoolingWords.Word(word) : "as usual";
-        return Words.IsAirHardening(tool.Steel) ? "air only, no water; warm it first"
+        return Cautions.IsAirHardening(tool.Steel) ? "air only, no water; warm it first"
             : tool.Steel is null ? "air only, no water: steel unknown"
             : cooling is Core.Ledger.Cooling.DipWhenBlack or null ? $"{usual}; water only when black"
             : usual;

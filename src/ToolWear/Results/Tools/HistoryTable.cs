@@ -4,6 +4,7 @@ using ToolWear.Core.Tools;
 using ToolWear.Core.Wear.Figures;
 using ToolWear.Core.Wear.Histories;
 using ToolWear.Core.Wear.OneTool;
+using ToolWear.Wording;
 using Row = ToolWear.Results.Column<ToolWear.Results.Tools.HistoryRow>;
 
 namespace ToolWear.Results.Tools;

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Shops;
@@ -21,7 +22,7 @@ internal static class LedgerTable
                 "the entry's number in the ledger; in the CSV set the rank of the row among all rows of all event files"
             ),
         Row.Day("entered_on", "Entered on", row => row.Entered.Day).Means("the shop's day on which an entry was made"),
-        Row.Text("tools", "Tools", row => string.Join(' ', row.Entered.What.Tools.Distinct()), none: ""),
+        Row.Text("tools", "Tools", row => Marks(row.Entered), none: ""),
         new Row("what", "What", (row, units) => Cell.Of(Said(row, LengthUnit.Mm), Said(row, units))).Means(
             "what happened, in words"
         ),
@@ -34,4 +35,34 @@ internal static class LedgerTable
     ];
 
     private static string Said(LedgerRow row, LengthUnit units) => EntryWords.Of(row.Entered.What, units);
+
+    /// <summary>The entries that have all the words, the last first.</summary>
+    /// <param name="shop">The shop.</param>
+    /// <param name="words">Words with spaces between; empty for all entries.</param>
+    /// <returns>The entries.</returns>
+    public static ImmutableArray<Entered> Found(Shop shop, string words)
+    {
+        string[] wanted = words.Split(' ', StringSplitOptions.RemoveEmptyEntries);
+        return
+        [
+            .. shop
+                .Ledger.Reverse()
+                .Where(each => wanted.All(word => Line(shop, each).Contains(word, StringComparison.OrdinalIgnoreCase))),
+        ];
+    }
+
+    private static string Line(Shop shop, Entered entered) =>
+        $"{entered.Number} {Marks(entered)} {Said(shop, entered)}";
+
+    public static string Marks(Entered entered) => string.Join(' ', entered.What.Tools.Distinct());
+
+    public static string Said(Shop shop, Entered entered) =>
+        EntryWords.Of(entered.What, shop.Settings.Units)
+        + (
+            shop.CrossedOut.TryGetValue(entered.Number, out Entered? by) && by.What is EntryCrossedOut crossing
+                ? $"  ({CrossedOut(by.Number, crossing.Why)})"
+                : ""
+        );
+
+    private static string CrossedOut(long entry, string why) => $"crossed out by entry {entry}: {why}";
 }

@@ -6,6 +6,7 @@ using ToolWear.Core.Wear;
 using ToolWear.Core.Wear.Figures;
 using ToolWear.Core.Wear.OneTool;
 using ToolWear.Core.Wear.Verdicts;
+using ToolWear.Wording;
 using Row = ToolWear.Results.Column<ToolWear.Results.Tools.RackRow>;
 
 namespace ToolWear.Results.Tools;
@@ -63,11 +64,7 @@ internal static class RackTable
             .Ranked(3);
 
     public static Column<RackRow> Verdict { get; } =
-        new Row(
-            "verdict",
-            "Verdict",
-            (row, _) => Cell.Of(row.Verdict.Word, Words.AsideOr(row.Tool.Tool, row.Verdict))
-        ).Means(
+        new Row("verdict", "Verdict", (row, _) => Cell.Of(row.Verdict.Word, AsideOr(row.Tool.Tool, row.Verdict))).Means(
             "out, dress first, past its limit, near its limit, look it over, measure it, inside its limit; in comparisons who lasts longer"
         );
 
@@ -121,4 +118,9 @@ internal static class RackTable
     /// <summary>A tool in one word: its place in the series, else its form.</summary>
     public static string PlaceOrForm(Tool tool) =>
         tool.Place == Place.None ? tool.Form.Name : Places.Words.Word(tool.Place);
+
+    private static string AsideOr(ToolInShop tool, Judged verdict) =>
+        tool.Lent is not null ? "lent out"
+        : tool.State == ToolState.SetAside ? "set aside"
+        : verdict.Word;
 }

@@ -25,6 +25,11 @@ internal static class StockTakeTable
         Row.Text("state", null, seen => ToolStates.Words.Word(seen.Tool.State)),
         Row.Text("who", null, seen => seen.Tool.Lent?.To),
         Row.Text("peg", null, seen => seen.Tool.Tool.Peg),
-        Row.Text(null, "Where", seen => Words.WhereItIs(seen.Tool)),
+        Row.Text(null, "Where", seen => WhereItIs(seen.Tool)),
     ];
+
+    private static string WhereItIs(ToolInShop tool) =>
+        tool.Lent is { } lent ? $"lent to {lent.To}"
+        : tool.State == ToolState.SetAside ? "set aside"
+        : tool.Tool.Peg ?? "in service";
 }

@@ -7,8 +7,11 @@ using ToolWear.Core.Tools;
 using ToolWear.Core.Wear;
 using ToolWear.Core.Wear.Histories;
 using ToolWear.Core.Wear.OneTool;
+using ToolWear.Doors;
 using ToolWear.Keys;
+using ToolWear.Pens;
 using ToolWear.Screens.Drawing;
+using ToolWear.Wording;
 
 namespace ToolWear.Screens.CaliperRound;
 
@@ -16,6 +19,9 @@ namespace ToolWear.Screens.CaliperRound;
 /// <param name="host">Where it is shown.</param>
 internal sealed class CaliperRoundScreen(Host host) : Screen(host)
 {
+    private const string RoundHeading = "To measure: the caliper round";
+    private const string RoundEnded = "The caliper round is done";
+
     private readonly TypedLine line = new(typed => char.IsAsciiDigit(typed[0]) || typed is "." or ",");
     private readonly Stack<Step> steps = new();
     private readonly List<long> handled = [];
@@ -30,7 +36,7 @@ internal sealed class CaliperRoundScreen(Host host) : Screen(host)
     public override ScreenName Name => ScreenName.CaliperRound;
 
     /// <inheritdoc />
-    public override string Heading => isAtEnd ? Words.RoundEnded : Words.RoundHeading;
+    public override string Heading => isAtEnd ? RoundEnded : RoundHeading;
 
     /// <inheritdoc />
     public override TypedLine? Line => isAtEnd || Gauge is null ? null : line;
@@ -91,7 +97,7 @@ internal sealed class CaliperRoundScreen(Host host) : Screen(host)
                 break;
             case Act.Who:
                 who++;
-                Sitting.Say(Words.LookedBy(By!));
+                Sitting.Say(CaliperRoundText.LookedBy(By!));
                 break;
             case Act.Enter when isAtEnd || tools.IsEmpty:
                 Host.Go(Host.Home);
@@ -164,7 +170,7 @@ internal sealed class CaliperRoundScreen(Host host) : Screen(host)
         ExpectedReading? expected = Gauge is { } mark
             ? Measuring.Expected(Sitting.Shop, tool, Before(tool), mark.Name)
             : null;
-        return new InHand(tool, History(tool), Words.Of(gauge + 1, Gauges.Length), expected, line.Text, By);
+        return new InHand(tool, History(tool), Of(gauge + 1, Gauges.Length), expected, line.Text, By);
     }
 
     private GaugeHistory? History(ToolInShop tool) => Measuring.History(Sitting.Shop, tool, Gauge?.Name);
@@ -185,7 +191,7 @@ internal sealed class CaliperRoundScreen(Host host) : Screen(host)
         if (deed.Doubt is { } expected && askedAbout != line.Text)
         {
             askedAbout = line.Text;
-            Sitting.Say(Words.Improbable(expected.InWords(Sitting.Units)), Ink.Warn);
+            Sitting.Say(Improbable(expected.InWords(Sitting.Units)), Ink.Warn);
             return;
         }
 
@@ -249,4 +255,9 @@ internal sealed class CaliperRoundScreen(Host host) : Screen(host)
 
     /// <summary>A step of the round: which tool and gauge mark, and whether it was passed over.</summary>
     private sealed record Step(int Tool, int Gauge, bool IsSkip);
+
+    private static string Of(int which, int all) => $"{which} of {all}";
+
+    private static string Improbable(string expected) =>
+        $"Expected {expected}. End ground back? Jaw on scale? Enter once more takes it.";
 }

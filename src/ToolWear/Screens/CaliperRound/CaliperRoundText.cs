@@ -7,8 +7,10 @@ using ToolWear.Core.Tools;
 using ToolWear.Core.Wear;
 using ToolWear.Core.Wear.Histories;
 using ToolWear.Keys;
+using ToolWear.Pens;
 using ToolWear.Results.Tools;
 using ToolWear.Screens.Drawing;
+using ToolWear.Wording;
 
 namespace ToolWear.Screens.CaliperRound;
 
@@ -31,6 +33,14 @@ internal sealed record InHand(
 /// <summary>The text of the caliper round.</summary>
 internal static class CaliperRoundText
 {
+    private const string ToMeasureHeading = "To measure       heats since";
+    private const string VerdictsHeading = "What came of it. Enter goes to the rack.";
+    private const string SizeRead = "Size:";
+    private const string NoScrapSize = "no size set";
+    private const string NotKnown = "not known";
+    private const string NoExpectation = "not enough data";
+    private const string FoundOn = "Found, before a size is typed:";
+
     private const int ListWidth = 28;
 
     /// <summary>Draws the list of tools and the tool in the hand.</summary>
@@ -71,7 +81,7 @@ internal static class CaliperRoundText
     /// <param name="forecasts">The forecasts, null while they are being worked out.</param>
     public static void DrawVerdicts(Picture body, Shop shop, IReadOnlyCollection<long> tools, ShopForecasts? forecasts)
     {
-        body.Put(0, 0, Words.VerdictsHeading, Ink.Strong);
+        body.Put(0, 0, VerdictsHeading, Ink.Strong);
         int y = 2;
         foreach (long id in tools)
         {
@@ -101,7 +111,7 @@ internal static class CaliperRoundText
 
     private static void DrawList(Picture body, Shop shop, ImmutableArray<long> tools, int wanting, ListPlace place)
     {
-        body.Put(0, 0, wanting == 0 ? Words.NothingToMeasure : Words.ToMeasureHeading, Ink.Strong, ListWidth);
+        body.Put(0, 0, wanting == 0 ? Words.NothingToMeasure : ToMeasureHeading, Ink.Strong, ListWidth);
         ToolInShop Of(int row) => shop.Tools[tools[row]];
         body.PutList(
             1,
@@ -144,7 +154,7 @@ internal static class CaliperRoundText
         y += y + 1 < right.Height ? 1 : 0;
         if (hand.History is not null)
         {
-            int at = right.Put(0, y, Words.SizeRead, Ink.Strong);
+            int at = right.Put(0, y, SizeRead, Ink.Strong);
             at = right.PutTyped(at + 1, y, hand.Typed);
             right.Put(at + 2, y, Echo(hand.Typed, units), Ink.Quiet);
         }
@@ -156,10 +166,10 @@ internal static class CaliperRoundText
     {
         (string Text, Ink Ink)[] lines =
         [
-            (Words.FoundOn, Ink.Quiet),
+            (FoundOn, Ink.Quiet),
             .. FindingLines(right.Width).Select(line => (line, Ink.Plain)),
-            .. hand.By is { } by ? [(Words.LookedBy(by), Ink.Quiet)] : Array.Empty<(string, Ink)>(),
-            .. Picture.Wrap(Words.FindingCaution, Math.Max(10, right.Width)).Select(line => (line, Ink.Warn)),
+            .. hand.By is { } by ? [(LookedBy(by), Ink.Quiet)] : Array.Empty<(string, Ink)>(),
+            .. Picture.Wrap(Cautions.FindingCaution, Math.Max(10, right.Width)).Select(line => (line, Ink.Warn)),
         ];
         // all of them or, in a low window, none: help has them too
         for (int i = 0; y + lines.Length <= right.Height && i < lines.Length; i++)
@@ -172,11 +182,11 @@ internal static class CaliperRoundText
     {
         Tool tool = hand.Tool.Tool;
         string unit = SizeShown.Mark(units);
-        string Size(Length? size) => size is { } known ? $"{SizeShown.Caliper(known, units)} {unit}" : Words.NotKnown;
+        string Size(Length? size) => size is { } known ? $"{SizeShown.Caliper(known, units)} {unit}" : NotKnown;
         IEnumerable<HandLine> Lines(string text, Ink ink, int canWait) =>
             Picture.Wrap(text, width).Select(line => new HandLine(line, ink, canWait));
         string eye = tool.Eye is { } name ? $", eye {name}" : "";
-        string what = $"{tool.Mark}  {RackTable.PlaceOrForm(tool)}{eye}, {tool.Steel ?? Words.UnknownSteel}";
+        string what = $"{tool.Mark}  {RackTable.PlaceOrForm(tool)}{eye}, {tool.Steel ?? Cautions.UnknownSteel}";
         if (hand.History is not { } history)
         {
             return [.. Lines(what, Ink.Strong, 0), .. Lines(Words.NoGaugeMark, Ink.Warn, 0)];
@@ -187,16 +197,16 @@ internal static class CaliperRoundText
         string on = history.LastReadOn is { } day ? $", read {day:yyyy-MM-dd}" : "";
         string scrap = gauge.ScrapSize is { } least
             ? $"{(gauge.Wears == Wears.Smaller ? "under" : "over")} {Size(least)}"
-            : Words.NoScrapSize;
+            : NoScrapSize;
         return
         [
             .. Lines(what, Ink.Strong, 0),
             .. Lines($"{gauge.Name} ({hand.Of}){from}", Ink.Strong, 0),
             .. Lines($"start     {Size(history.Start)}", Ink.Plain, 2),
             .. Lines($"last      {Size(history.LastKnown)}{on}", Ink.Plain, 0),
-            .. Lines($"expected  {hand.Expected?.InWords(units) ?? Words.NoExpectation}", Ink.Plain, 0),
+            .. Lines($"expected  {hand.Expected?.InWords(units) ?? NoExpectation}", Ink.Plain, 0),
             .. Lines($"scrap     {scrap}", Ink.Plain, 1),
-            .. Lines(Words.MeasureCaution, Ink.Warn, 0),
+            .. Lines(Cautions.MeasureCaution, Ink.Warn, 0),
         ];
     }
 
@@ -208,4 +218,6 @@ internal static class CaliperRoundText
         : SizeText.TryParse(typed, units, out TypedSize size, out _)
             ? $"= {SizeShown.Caliper(size.Length, units)} {SizeShown.Mark(units)}"
         : "?";
+
+    internal static string LookedBy(string by) => $"looked over by {by}";
 }

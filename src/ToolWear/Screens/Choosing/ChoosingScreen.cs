@@ -3,7 +3,9 @@ using ToolWear.Core.Deeds;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Shops;
 using ToolWear.Keys;
+using ToolWear.Pens;
 using ToolWear.Screens.Drawing;
+using ToolWear.Wording;
 
 namespace ToolWear.Screens.Choosing;
 
@@ -11,13 +13,15 @@ namespace ToolWear.Screens.Choosing;
 /// <param name="host">Where it is shown.</param>
 internal sealed class ChoosingScreen(Host host) : Screen(host)
 {
+    private const string ChoosingHeading = "At the hammer: tools and pattern";
+
     private ImmutableArray<BoardTool> offered = [];
 
     /// <inheritdoc />
     public override ScreenName Name => ScreenName.Choosing;
 
     /// <inheritdoc />
-    public override string Heading => Words.ChoosingHeading;
+    public override string Heading => ChoosingHeading;
 
     private Shop Shop => Sitting.Shop;
 
@@ -103,10 +107,12 @@ internal sealed class ChoosingScreen(Host host) : Screen(host)
             }
 
             Host.Take(Host.Board, name);
-            Sitting.Say(Words.SessionOpen(name), Ink.Done);
+            Sitting.Say(SessionOpen(name), Ink.Done);
         }
 
         Host.Go(ScreenName.Hammer);
         return true;
     }
+
+    private static string SessionOpen(string name) => $"Session {name} is open.";
 }

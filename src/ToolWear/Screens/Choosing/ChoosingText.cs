@@ -8,6 +8,7 @@ using ToolWear.Pens;
 using ToolWear.Results.Tools;
 using ToolWear.Screens.Drawing;
 using ToolWear.Screens.ToolRack;
+using ToolWear.Wording;
 
 namespace ToolWear.Screens.Choosing;
 
@@ -52,8 +53,8 @@ internal static class ChoosingText
     )
     {
         string? pattern = board.Pattern is { } name ? Shortened.In(name, MostPattern) : null;
-        body.Put(0, 0, Words.PatternChosen(pattern, board.Chosen.Length, shop.Sessions.IsEmpty), Ink.Strong);
-        ImmutableArray<string> cautions = Cautions(body.Width, shop, board);
+        body.Put(0, 0, PatternChosen(pattern, board.Chosen.Length, shop.Sessions.IsEmpty), Ink.Strong);
+        ImmutableArray<string> cautions = CautionsOf(body.Width, shop, board);
         int height = body.Height - 1 - (cautions.Length + 6 <= body.Height ? cautions.Length : 0);
         int y = body.PutList(
             1,
@@ -92,7 +93,7 @@ internal static class ChoosingText
             new("", 8, row => Of(row).Mark.Text, _ => Ink.Strong),
             new("", 11, row => RackTable.PlaceOrForm(Of(row).Tool)),
             new("", 10, row => Works.Words.Word(candidates[row].Work)),
-            new("", 10, row => Of(row).Tool.Steel ?? Words.UnknownSteel),
+            new("", 10, row => Of(row).Tool.Steel ?? Cautions.UnknownSteel),
             new(
                 "",
                 Math.Max(0, width - 49),
@@ -105,7 +106,7 @@ internal static class ChoosingText
         ];
     }
 
-    private static ImmutableArray<string> Cautions(int width, Shop shop, Board board)
+    private static ImmutableArray<string> CautionsOf(int width, Shop shop, Board board)
     {
         ImmutableArray<Tool> tools = [.. board.Chosen.Select(each => shop.Tools[each.Tool].Tool).Distinct()];
         bool isBlind = board.Chosen.Any(each => each.Work is Core.Tools.Work.Slitting or Core.Tools.Work.Opening);
@@ -113,12 +114,20 @@ internal static class ChoosingText
             '\n',
             new[]
             {
-                Words.SteelsTonight(tools),
-                Words.OneLine(Words.HammerCaution),
-                Words.SteelCaution(tools),
-                isBlind ? Words.OneLine(Words.BlindHoleCaution) : "",
+                Cautions.SteelsTonight(tools),
+                Words.OneLine(Cautions.HammerCaution),
+                Cautions.SteelCaution(tools),
+                isBlind ? Words.OneLine(Cautions.BlindHoleCaution) : "",
             }.Where(each => each.Length > 0)
         );
         return tools.IsEmpty ? [] : [.. Picture.Wrap(text, Math.Max(10, width))];
     }
+
+    private static string PatternChosen(string? pattern, int tools, bool isFirst) =>
+        $"Pattern: {pattern ?? "none"}    "
+        + (
+            tools == 0 ? "no tool chosen yet: Space takes one"
+            : isFirst ? $"{tools} chosen"
+            : $"{tools} chosen, as last time where there was one"
+        );
 }

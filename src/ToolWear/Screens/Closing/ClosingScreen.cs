@@ -2,7 +2,10 @@ using System.Collections.Immutable;
 using System.Globalization;
 using ToolWear.Core.Deeds;
 using ToolWear.Core.Ledger;
+using ToolWear.Core.Shops;
 using ToolWear.Keys;
+using ToolWear.Pens;
+using ToolWear.Results.Plans;
 using ToolWear.Screens.Drawing;
 
 namespace ToolWear.Screens.Closing;
@@ -21,7 +24,7 @@ internal sealed class ClosingScreen(Host host) : Screen(host)
     public override ScreenName Name => ScreenName.Closing;
 
     /// <inheritdoc />
-    public override string Heading => Words.ClosingHeading(Sitting.Shop.OpenSession);
+    public override string Heading => ClosingHeading(Sitting.Shop.OpenSession);
 
     /// <inheritdoc />
     public override TypedLine? Line => asked is null && at < lines.Length ? lines[at] : null;
@@ -82,7 +85,7 @@ internal sealed class ClosingScreen(Host host) : Screen(host)
         if (Sitting.Shop.OpenSession is { } open)
         {
             ImmutableArray<string> typed = [.. lines.Select(line => line.Text)];
-            string? question = asked is null ? null : Words.AskCountOff(asked.Orders);
+            string? question = asked is null ? null : AskCountOff(asked.Orders);
             ClosingText.Draw(body, Sitting.Shop, open.Name, Host.Board, typed, at, question);
         }
     }
@@ -100,7 +103,7 @@ internal sealed class ClosingScreen(Host host) : Screen(host)
         if (Wrong() is { } wrong)
         {
             at = wrong;
-            Sitting.Say(Words.NoHeads(lines[wrong].Text), Ink.Warn);
+            Sitting.Say(NoHeads(lines[wrong].Text), Ink.Warn);
             return;
         }
 
@@ -126,7 +129,7 @@ internal sealed class ClosingScreen(Host host) : Screen(host)
 
         Sitting.BackUp();
         Host.Go(Host.Home);
-        Sitting.Say(Words.SessionClosed(session, ClosingSession.Used(Sitting.Shop, session)), Ink.Done);
+        Sitting.Say(SessionClosed(session, ClosingSession.Used(Sitting.Shop, session)), Ink.Done);
     }
 
     private int? Wrong()
@@ -141,4 +144,18 @@ internal sealed class ClosingScreen(Host host) : Screen(host)
 
         return null;
     }
+
+    private static string ClosingHeading(Session? open) => $"Close the session {open?.Name}";
+
+    private static string SessionClosed(string name, ImmutableArray<string> used) =>
+        used.IsEmpty
+            ? $"Session {name} is closed; no tool worked in it."
+            : $"Session {name} is closed. To look over, and to measure once cold: {string.Join(", ", used)}";
+
+    private static string NoHeads(string text) => $"heads \"{text}\": a whole number up to 10000, or nothing";
+
+    private static string AskCountOff(ImmutableArray<(OrderDescribed Before, OrderDescribed After)> orders) =>
+        "Count them off the orders? "
+        + string.Join("; ", orders.Select(each => PlanWords.CountedOff(each.Before, each.After)))
+        + ". Enter does, n leaves the orders as they are.";
 }

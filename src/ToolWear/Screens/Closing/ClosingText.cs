@@ -2,14 +2,24 @@ using System.Collections.Immutable;
 using System.Globalization;
 using ToolWear.Core.Deeds;
 using ToolWear.Core.Ledger;
+using ToolWear.Core.Measure;
 using ToolWear.Core.Shops;
+using ToolWear.Pens;
 using ToolWear.Screens.Drawing;
+using ToolWear.Wording;
 
 namespace ToolWear.Screens.Closing;
 
 /// <summary>The end of a session: heads by stage, and heats that are estimated from them.</summary>
 internal static class ClosingText
 {
+    private const string HeadsFinished = "heads finished";
+    private const string ClosingQuestion = "How many heads went through each stage tonight?";
+    private const string ClosingQuestionWithoutPattern = "How many heads were finished tonight?";
+    private const string ClosingLegendWithoutPattern = "Empty: nobody counted.";
+    private const string ClosingLegend =
+        "Empty: nobody counted. Where a stage has heads and none of its tools a tally, heats are estimated from the pattern and marked as estimated.";
+
     private const int HeadsEnd = 34;
 
     /// <summary>What is asked for: heads at each stage, or heads in all.</summary>
@@ -19,7 +29,7 @@ internal static class ClosingText
     public static ImmutableArray<string> Rows(Shop shop, Board board)
     {
         ImmutableArray<PatternStage> stages = LastTime.Stages(shop, board.Pattern);
-        return stages.IsEmpty ? [Words.HeadsFinished] : [.. stages.Select(stage => stage.Name)];
+        return stages.IsEmpty ? [HeadsFinished] : [.. stages.Select(stage => stage.Name)];
     }
 
     /// <summary>Reads a number of heads.</summary>
@@ -53,7 +63,7 @@ internal static class ClosingText
             .Estimated(shop, session, board, [.. typed.Select(Heads)])
             .ToLookup(each => each.Stage, each => each.Heats);
         bool hasStages = !LastTime.Stages(shop, board.Pattern).IsEmpty;
-        body.Put(0, 0, hasStages ? Words.ClosingQuestion : Words.ClosingQuestionWithoutPattern, Ink.Strong);
+        body.Put(0, 0, hasStages ? ClosingQuestion : ClosingQuestionWithoutPattern, Ink.Strong);
         for (int i = 0; i < rows.Length; i++)
         {
             int y = 2 + i;
@@ -61,18 +71,17 @@ internal static class ClosingText
             body.Put(0, y, isAt ? ">" : "");
             body.Put(2, y, rows[i], Ink.Plain, HeadsEnd - 10);
             body.PutRight(HeadsEnd, y, typed[i] + (isAt ? "_" : ""), Ink.Typed, 8);
-            string filled = string.Join(
-                ", ",
-                estimated[i].Select(each => Words.WillEstimate(each.Tool.Text, each.Heats))
-            );
+            string filled = string.Join(", ", estimated[i].Select(each => WillEstimate(each.Tool.Text, each.Heats)));
             body.Put(HeadsEnd + 2, y, filled, Ink.Quiet);
         }
 
         int below = 3 + rows.Length;
-        string legend = hasStages ? Words.ClosingLegend : Words.ClosingLegendWithoutPattern;
+        string legend = hasStages ? ClosingLegend : ClosingLegendWithoutPattern;
         foreach (string line in Picture.Wrap(question ?? legend, Math.Max(10, body.Width)))
         {
             body.Put(0, below++, line, question is null ? Ink.Quiet : Ink.Strong);
         }
     }
+
+    private static string WillEstimate(string mark, Heats heats) => $"{mark} {Words.HeatsOf(heats)}, estimated";
 }

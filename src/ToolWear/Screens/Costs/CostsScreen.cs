@@ -1,9 +1,14 @@
 using System.Globalization;
+using ToolWear.Core.Measure;
 using ToolWear.Core.Planning;
 using ToolWear.Core.Planning.Decisions;
+using ToolWear.Doors;
 using ToolWear.Keys;
+using ToolWear.Pens;
+using ToolWear.Results.Plans;
 using ToolWear.Screens.Drawing;
 using ToolWear.Screens.Guided;
+using ToolWear.Wording;
 
 namespace ToolWear.Screens.Costs;
 
@@ -11,6 +16,15 @@ namespace ToolWear.Screens.Costs;
 /// <param name="host">Where it is shown.</param>
 internal sealed class CostsScreen(Host host) : Screen(host)
 {
+    private const string CostsHeading = "Costs";
+    private const string HoursAsked = "Hours";
+    private const string ElseAsked = "Other cost";
+    private const string GainsAsked = "Heats gained";
+    private const string HoursMeaning = "How many hours the rework takes, such as 0.4.";
+    private const string ElseMeaning = "What else it costs, such as heat treatment; 0 for nothing.";
+    private const string GainsMeaning = "How many heats it gains, by your own experience.";
+    private const string ChooseATool = "Choose a tool below the heads: a head is not re-forged.";
+
     private const int Hours = 0;
     private const int Else = 1;
     private const int Gains = 2;
@@ -22,7 +36,7 @@ internal sealed class CostsScreen(Host host) : Screen(host)
     public override ScreenName Name => ScreenName.Costs;
 
     /// <inheritdoc />
-    public override string Heading => Words.CostsHeading;
+    public override string Heading => CostsHeading;
 
     /// <inheritdoc />
     public override TypedLine? Line => asked?.Line;
@@ -95,7 +109,7 @@ internal sealed class CostsScreen(Host host) : Screen(host)
     {
         if (asked is not null)
         {
-            GuidedText.Draw(body, asked, $"{Words.ReforgeBasis}\n{Words.RestoringCautions}");
+            GuidedText.Draw(body, asked, $"{PlanWords.ReforgeBasis}\n{Cautions.RestoringCautions}");
         }
         else if (Costs is { } costs)
         {
@@ -103,7 +117,7 @@ internal sealed class CostsScreen(Host host) : Screen(host)
         }
         else if (Sitting.Costs.IsStopped)
         {
-            body.Put(0, 0, Words.WasStopped, Ink.Quiet);
+            body.Put(0, 0, PlanWords.WasStopped, Ink.Quiet);
         }
         else
         {
@@ -115,18 +129,18 @@ internal sealed class CostsScreen(Host host) : Screen(host)
     {
         if (Chosen is not { } chosen)
         {
-            Sitting.Say(Words.ChooseATool, Ink.Warn);
+            Sitting.Say(ChooseATool, Ink.Warn);
         }
         else if (chosen.Cost.Total is null)
         {
-            Sitting.Say(Words.NoCostOf(chosen.Tools), Ink.Warn);
+            Sitting.Say(PlanWords.NoCostOf(chosen.Tools), Ink.Warn);
         }
         else
         {
             asked = new GuidedLine([
-                new(Words.HoursAsked, Words.HoursMeaning, []),
-                new(Words.ElseAsked, Words.ElseMeaning, []),
-                new(Words.GainsAsked, Words.GainsMeaning, []),
+                new(HoursAsked, HoursMeaning, []),
+                new(ElseAsked, ElseMeaning, []),
+                new(GainsAsked, GainsMeaning, []),
             ]);
             asked.Offer(Else, "0");
         }
@@ -139,7 +153,7 @@ internal sealed class CostsScreen(Host host) : Screen(host)
             if (Amount(typed[question]) is not { } amount || (question == Gains && amount <= 0))
             {
                 typed.Go(question);
-                Sitting.Say(Words.NoAmount(typed[question]), Ink.Warn);
+                Sitting.Say(NoAmount(typed[question]), Ink.Warn);
                 return;
             }
         }
@@ -152,7 +166,7 @@ internal sealed class CostsScreen(Host host) : Screen(host)
             (double)chosen.Cost.Total!.Value,
             chosen.Life
         );
-        answer = Words.ReforgeSaid(chosen.Tools, weighed);
+        answer = ReforgeSaid(chosen.Tools, weighed);
         asked = null;
     }
 
@@ -166,4 +180,9 @@ internal sealed class CostsScreen(Host host) : Screen(host)
         && amount <= 1e9
             ? amount
             : null;
+
+    private static string ReforgeSaid(ToolPlace place, ReforgeOrScrap answer) =>
+        $"{place}: {PlanWords.ReforgeAnswer(answer)}. A heat costs {CostsText.Money(answer.ReworkAHeat)} by the rework, {CostsText.Money(answer.NewAHeat.Value)} by a new one ({CostsText.MoneyRange(answer.NewAHeat)}).";
+
+    private static string NoAmount(string text) => $"\"{text}\": a number such as 0.4";
 }

@@ -1,10 +1,12 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Planning;
 using ToolWear.Pens;
 using ToolWear.Results;
 using ToolWear.Results.Plans;
 using ToolWear.Screens.Drawing;
+using ToolWear.Wording;
 
 namespace ToolWear.Screens.Costs;
 
@@ -76,18 +78,40 @@ internal static class CostsText
         {
             HeadCost head = costs.Heads[row];
             string cost = head.CostAHead is Estimate aHead
-                ? $"about {Words.Money(aHead.Value)} a head, {Words.MoneyRange(aHead)}; {Words.TrueHead(head)}."
+                ? $"about {Money(aHead.Value)} a head, {MoneyRange(aHead)}; {TrueHead(head)}."
                 : Words.Missing((NotEnoughData)head.CostAHead);
-            return $"{head.Pattern}: {cost}{Words.WithoutStages(head)} {Words.HeadCostHeading}.";
+            return $"{head.Pattern}: {cost}{WithoutStages(head)} {PlanWords.HeadCostHeading}.";
         }
 
         PlaceHeatCost place = costs.Places[row - costs.Heads.Length];
-        string assumed = string.Concat(Words.CostAssumptions(place).Select(sentence => " " + sentence));
-        return $"{place.Tools}: {Words.ScrappedTrue(place)}.{assumed}";
+        string assumed = string.Concat(PlanWords.CostAssumptions(place).Select(sentence => " " + sentence));
+        return $"{place.Tools}: {ScrappedTrue(place)}.{assumed}";
     }
 
     private static string Range(Cell low, Cell high) =>
         !low.IsNumber ? "-"
         : high.IsNumber ? $"{low.Shown}-{high.Shown}"
         : $"over {low.Shown}";
+
+    private static string ScrappedTrue(PlaceHeatCost place) =>
+        place.TrueCostAHeat is { } cost
+            ? $"true {Money(cost)} a heat, {place.Scrapped} scrapped at {Words.About(place.TrueLife!.Value)} heats"
+        : place.Scrapped > 0
+            ? $"{place.Scrapped} scrapped at {Words.About(place.TrueLife!.Value)} heats; their cost is not noted"
+        : "none scrapped yet, so no true figure";
+
+    private static string TrueHead(HeadCost head) =>
+        head.TrueCostAHead is { } cost
+            ? $"with the true figures of scrapped tools at {head.TrueStages} of {head.Stages} stages {Money(cost)}"
+            : "no tool of it was scrapped yet, so no true figure";
+
+    private static string WithoutStages(HeadCost head) =>
+        head.WithoutStages.IsEmpty
+            ? ""
+            : $" Left out, for no cost of its tool is noted: {Words.And([.. head.WithoutStages])}.";
+
+    internal static string Money(double amount) => amount.ToString("F2", CultureInfo.InvariantCulture);
+
+    internal static string MoneyRange(Estimate estimate) =>
+        estimate.High90 is { } high ? $"{Money(estimate.Low90)} to {Money(high)}" : $"{Money(estimate.Low90)} or more";
 }

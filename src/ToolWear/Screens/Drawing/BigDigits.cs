@@ -1,4 +1,5 @@
 using System.Drawing;
+using ToolWear.Pens;
 
 namespace ToolWear.Screens.Drawing;
 

@@ -1,4 +1,5 @@
 using Terminal.Gui.Drawing;
+using ToolWear.Pens;
 using Attribute = Terminal.Gui.Drawing.Attribute;
 
 namespace ToolWear.Screens.Drawing;

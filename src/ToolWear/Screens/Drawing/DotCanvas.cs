@@ -1,4 +1,5 @@
 using System.Text;
+using ToolWear.Pens;
 
 namespace ToolWear.Screens.Drawing;
 

@@ -1,4 +1,6 @@
 using System.Drawing;
+using ToolWear.Doors;
+using ToolWear.Pens;
 
 namespace ToolWear.Screens.Drawing;
 
@@ -18,7 +20,7 @@ internal sealed record ListColumn(
 {
     /// <summary>The mark at the row that is chosen.</summary>
     public static ListColumn Mark(ListPlace place) =>
-        new("", 1, row => row == place.Chosen ? ">" : "", _ => Drawing.Ink.Strong);
+        new("", 1, row => row == place.Chosen ? ">" : "", _ => Pens.Ink.Strong);
 
     /// <summary>A text as it stands in the column: cut where it is too long, on its side.</summary>
     public string Set(string text)

@@ -1,4 +1,5 @@
 using ToolWear.Core.Sections;
+using ToolWear.Pens;
 
 namespace ToolWear.Screens.Drawing;
 

@@ -3,6 +3,7 @@ using System.Drawing;
 using System.Globalization;
 using System.Text;
 using Terminal.Gui.Text;
+using ToolWear.Pens;
 
 namespace ToolWear.Screens.Drawing;
 

@@ -1,3 +1,7 @@
+using System.Globalization;
+using ToolWear.Pens;
+using ToolWear.Wording;
+
 namespace ToolWear.Screens.Drawing;
 
 /// <summary>How far something is, in a row of signs that any font has.</summary>
@@ -15,7 +19,9 @@ internal static class ProgressBar
         {
             int full = (int)Math.Round(Math.Clamp(done, 0, 1) * Signs);
             at = body.Put(at + 2, 0, $"[{new string('#', full)}{new string('.', Signs - full)}]");
-            body.Put(at + 2, 0, Words.PercentDone(done));
+            body.Put(at + 2, 0, PercentDone(done));
         }
     }
+
+    private static string PercentDone(double share) => (share * 100).ToString("0", CultureInfo.InvariantCulture) + " %";
 }

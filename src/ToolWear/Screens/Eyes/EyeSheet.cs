@@ -7,12 +7,15 @@ using ToolWear.Core.Planning;
 using ToolWear.Core.Sections;
 using ToolWear.Core.Shops;
 using ToolWear.Screens.Guided;
+using ToolWear.Wording;
 
 namespace ToolWear.Screens.Eyes;
 
 /// <summary>An eye that is being entered or changed.</summary>
 internal sealed class EyeSheet : FieldSheet<EyeDescribed>
 {
+    private const string NewEyeHeading = "A new eye";
+
     private const string Grade = "IT";
 
     private string? noSuchGrade;
@@ -24,7 +27,7 @@ internal sealed class EyeSheet : FieldSheet<EyeDescribed>
     public EyeSheet(Sitting sitting, EyeDescribed? before, HandleDescribed? handle = null)
         : base(EyeFields.Table, sitting, before ?? EyeFields.Table.Blank, before is null)
     {
-        Heading = before is null ? Words.NewEyeHeading : Words.ChangeEyeHeading(before.Name);
+        Heading = before is null ? NewEyeHeading : ChangeEyeHeading(before.Name);
         if (handle is not null)
         {
             EyeDescribed eye = HandleEye.Of(handle, "", SectionKind.Oval);
@@ -36,7 +39,7 @@ internal sealed class EyeSheet : FieldSheet<EyeDescribed>
     public override string Heading { get; }
 
     /// <inheritdoc />
-    public override string Below => Words.EyeCaution;
+    public override string Below => Cautions.EyeCaution;
 
     /// <summary>Takes the answer; a round has one size, and a grade stands for all four tolerances.</summary>
     /// <returns>True where it was the last question.</returns>
@@ -60,8 +63,8 @@ internal sealed class EyeSheet : FieldSheet<EyeDescribed>
 
     /// <inheritdoc />
     protected override FieldFault? FaultIn(EyeDescribed thing, Shop shop) =>
-        thing.Handle is { } handle && !shop.Handles.ContainsKey(handle) ? new("handle", Words.NoHandle(handle, shop))
-        : IsNew && shop.Eyes.ContainsKey(thing.Name) ? new("eye", Words.EyeThere(thing.Name))
+        thing.Handle is { } handle && !shop.Handles.ContainsKey(handle) ? new("handle", NoHandle(handle, shop))
+        : IsNew && shop.Eyes.ContainsKey(thing.Name) ? new("eye", EyeThere(thing.Name))
         : null;
 
     /// <inheritdoc />
@@ -69,7 +72,7 @@ internal sealed class EyeSheet : FieldSheet<EyeDescribed>
         fault.Field == "least_length_mm" && noSuchGrade is not null ? noSuchGrade : fault.Sentence;
 
     /// <inheritdoc />
-    protected override string Said(EyeDescribed thing) => Words.EyeEntered(thing.Name);
+    protected override string Said(EyeDescribed thing) => EyeEntered(thing.Name);
 
     private void OfferGrade(string answer)
     {
@@ -94,4 +97,14 @@ internal sealed class EyeSheet : FieldSheet<EyeDescribed>
             }
         }
     }
+
+    private static string ChangeEyeHeading(string eye) => $"Eye {eye}";
+
+    private static string EyeThere(string eye) => $"there is an eye {eye} already: change that one";
+
+    private static string NoHandle(string handle, Shop shop) =>
+        $"there is no handle {handle}: "
+        + (shop.Handles.IsEmpty ? "none has been entered yet" : $"there are {string.Join(", ", shop.Handles.Keys)}");
+
+    private static string EyeEntered(string eye) => $"Eye {eye} is entered.";
 }

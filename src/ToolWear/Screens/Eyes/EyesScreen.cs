@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Wear;
 using ToolWear.Keys;
+using ToolWear.Pens;
 using ToolWear.Screens.Drawing;
 using ToolWear.Screens.Guided;
 
@@ -11,6 +12,9 @@ namespace ToolWear.Screens.Eyes;
 /// <param name="host">Where it is shown.</param>
 internal sealed class EyesScreen(Host host) : GuidedScreen(host)
 {
+    private const string EyesHeading = "Eyes and handles";
+    private const string NoEyes = "No eye has been entered yet: a enters one, n a handle as bought.";
+
     private int first;
     private int lines;
     private (ShopForecasts? Forecasts, Shop Shop, string Chosen, EyePage Page)? known;
@@ -19,7 +23,7 @@ internal sealed class EyesScreen(Host host) : GuidedScreen(host)
     public override ScreenName Name => ScreenName.Eyes;
 
     /// <inheritdoc />
-    protected override string ListHeading => Words.EyesHeading;
+    protected override string ListHeading => EyesHeading;
 
     /// <inheritdoc />
     protected override int Count => Rows.Length;
@@ -91,7 +95,7 @@ internal sealed class EyesScreen(Host host) : GuidedScreen(host)
         List.Choose(List.Chosen, Rows.Length);
         if (Chosen is not { } chosen)
         {
-            body.Put(0, 0, Words.NoEyes, Ink.Quiet);
+            body.Put(0, 0, NoEyes, Ink.Quiet);
             return;
         }
 

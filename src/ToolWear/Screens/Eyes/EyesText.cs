@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
 using ToolWear.Core.Measure;
+using ToolWear.Pens;
 using ToolWear.Screens.Drawing;
+using ToolWear.Wording;
 
 namespace ToolWear.Screens.Eyes;
 
@@ -40,7 +42,7 @@ internal static class EyesText
         DrawList(body, rows, place, room);
         int lines = DrawPage(body, page, first, room, hasBraille);
         int y = room;
-        foreach (string line in Picture.Wrap($"{Words.SizesIn(units)} {Words.EyeCaution}", Math.Max(20, body.Width)))
+        foreach (string line in Picture.Wrap($"{SizesIn(units)} {Cautions.EyeCaution}", Math.Max(20, body.Width)))
         {
             body.Put(0, y++, line, Ink.Warn);
         }
@@ -50,8 +52,7 @@ internal static class EyesText
 
     private static void DrawList(Picture body, ImmutableArray<EyeOrHandle> rows, ListPlace place, int room)
     {
-        string NameOf(int row) =>
-            rows[row].Eye is null ? Words.HandleRow(rows[row].Name) : Words.EyeRow(rows[row].Name);
+        string NameOf(int row) => rows[row].Eye is null ? HandleRow(rows[row].Name) : EyeRow(rows[row].Name);
         body.PutList(
             0,
             room,
@@ -94,4 +95,10 @@ internal static class EyesText
         body.Put(Left, 0, part);
         return lines.Length;
     }
+
+    private static string EyeRow(string eye) => $"eye {eye}";
+
+    private static string HandleRow(string handle) => $"h. {handle}";
+
+    private static string SizesIn(LengthUnit units) => units == LengthUnit.Mm ? "Sizes in mm." : "Sizes in inches.";
 }

@@ -2,6 +2,7 @@ using ToolWear.Core.Fields;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Shops;
 using ToolWear.Screens.Guided;
+using ToolWear.Wording;
 
 namespace ToolWear.Screens.Eyes;
 
@@ -11,16 +12,24 @@ namespace ToolWear.Screens.Eyes;
 internal sealed class HandleSheet(Sitting sitting, HandleDescribed? before)
     : FieldSheet<HandleDescribed>(HandleFields.Table, sitting, before ?? HandleFields.Table.Blank, before is null)
 {
-    /// <inheritdoc />
-    public override string Heading => before is null ? Words.NewHandleHeading : Words.ChangeHandleHeading(before.Name);
+    private const string NewHandleHeading = "A new handle";
 
     /// <inheritdoc />
-    public override string Below => Words.EyeCaution;
+    public override string Heading => before is null ? NewHandleHeading : ChangeHandleHeading(before.Name);
+
+    /// <inheritdoc />
+    public override string Below => Cautions.EyeCaution;
 
     /// <inheritdoc />
     protected override FieldFault? FaultIn(HandleDescribed thing, Shop shop) =>
-        IsNew && shop.Handles.ContainsKey(thing.Name) ? new("handle", Words.HandleThere(thing.Name)) : null;
+        IsNew && shop.Handles.ContainsKey(thing.Name) ? new("handle", HandleThere(thing.Name)) : null;
 
     /// <inheritdoc />
-    protected override string Said(HandleDescribed thing) => Words.HandleEntered(thing.Name);
+    protected override string Said(HandleDescribed thing) => HandleEntered(thing.Name);
+
+    private static string ChangeHandleHeading(string handle) => $"Handle {handle}";
+
+    private static string HandleThere(string handle) => $"there is a handle {handle} already: change that one";
+
+    private static string HandleEntered(string handle) => $"Handle {handle} is entered.";
 }

@@ -1,4 +1,6 @@
+using ToolWear.Doors;
 using ToolWear.Keys;
+using ToolWear.Pens;
 using ToolWear.Screens.Drawing;
 using ToolWear.Storage.Csv;
 
@@ -8,13 +10,16 @@ namespace ToolWear.Screens.FirstStart;
 /// <param name="host">Where it is shown.</param>
 internal sealed class FirstStartScreen(Host host) : Screen(host)
 {
+    private const string FirstHeading = "ToolWear: an empty shop";
+    private const string NothingImported = "it holds nothing to import";
+
     private TypedLine? path;
 
     /// <inheritdoc />
     public override ScreenName Name => ScreenName.FirstStart;
 
     /// <inheritdoc />
-    public override string Heading => Words.FirstHeading;
+    public override string Heading => FirstHeading;
 
     /// <inheritdoc />
     public override TypedLine? Line => path;
@@ -56,16 +61,16 @@ internal sealed class FirstStartScreen(Host host) : Screen(host)
             if (!imported.Faults.IsEmpty)
             {
                 int more = imported.Faults.Length - 1 + imported.MoreFaults;
-                Sitting.Say(Words.ImportFaults(imported.Faults[0].ToString(), more), Ink.Warn);
+                Sitting.Say(ImportFaults(imported.Faults[0].ToString(), more), Ink.Warn);
             }
             else if (imported.Entries.IsEmpty)
             {
-                Sitting.Say($"{from}: {Words.NothingImported}", Ink.Warn);
+                Sitting.Say($"{from}: {NothingImported}", Ink.Warn);
             }
             else if (Sitting.RecordForGood(imported.Entries))
             {
                 Host.Go(Host.Home);
-                Sitting.Say(Words.Imported(imported.Entries.Length, Sitting.Shop.Tools.Count), Ink.Done);
+                Sitting.Say(Imported(imported.Entries.Length, Sitting.Shop.Tools.Count), Ink.Done);
             }
         }
         catch (Exception e) when (e is RefusedException or IOException or UnauthorizedAccessException)
@@ -73,4 +78,9 @@ internal sealed class FirstStartScreen(Host host) : Screen(host)
             Sitting.Say(e.Message, Ink.Warn);
         }
     }
+
+    private static string Imported(int entries, int tools) => $"{entries} entries imported, {tools} tools.";
+
+    private static string ImportFaults(string first, int more) =>
+        more == 0 ? $"{first}. Nothing was taken." : $"{first}, and {more} faults more. Nothing was taken.";
 }

@@ -1,11 +1,17 @@
 using ToolWear.Keys;
+using ToolWear.Pens;
 using ToolWear.Screens.Drawing;
+using ToolWear.Wording;
 
 namespace ToolWear.Screens.FirstStart;
 
 /// <summary>The text of the first start.</summary>
 internal static class FirstStartText
 {
+    private const string ImportFrom = "Folder or file to import:";
+    private const string FirstWords =
+        "Nothing is entered yet. Most shops begin with the table: mark, form, eye, place, steel, size now, scrap size, a few seconds a tool. Everything else can wait. The demo shows what it looks like after half a year.";
+
     /// <summary>Draws it.</summary>
     /// <param name="body">Where to.</param>
     /// <param name="path">The path that is typed, null where none is.</param>
@@ -14,12 +20,12 @@ internal static class FirstStartText
         int y = 0;
         if (path is not null)
         {
-            int at = body.Put(0, y, Words.ImportFrom, Ink.Strong);
+            int at = body.Put(0, y, ImportFrom, Ink.Strong);
             body.PutTyped(at + 1, y, path);
             y += 2;
         }
 
-        foreach (string line in Picture.Wrap(Words.FirstWords, Math.Max(10, body.Width)))
+        foreach (string line in Picture.Wrap(FirstWords, Math.Max(10, body.Width)))
         {
             body.Put(0, y++, line);
         }
@@ -38,7 +44,7 @@ internal static class FirstStartText
         }
 
         y++;
-        foreach (string line in Picture.Wrap(Words.ShopCaution, Math.Max(10, body.Width)))
+        foreach (string line in Picture.Wrap(Cautions.ShopCaution, Math.Max(10, body.Width)))
         {
             body.Put(0, y++, line, Ink.Warn);
         }

@@ -1,11 +1,16 @@
 using ToolWear.Core.Planning;
+using ToolWear.Pens;
+using ToolWear.Results.Plans;
 using ToolWear.Screens.Drawing;
+using ToolWear.Wording;
 
 namespace ToolWear.Screens.ForgeList;
 
 /// <summary>The text of two forge lists side by side: as things are, and as they would be.</summary>
 internal static class BothText
 {
+    internal const string SupposedOnly = "Only supposed: nothing is recorded. Esc goes back to the plan as it is.";
+
     private const int What = 2;
     private const int Least = 24;
 
@@ -20,7 +25,7 @@ internal static class BothText
         int now = Least;
         int then = now + ((body.Width - now) / 2);
         int rows = RowsFor(body.Height);
-        body.Put(now, 0, Words.AsItIs, Ink.Strong, then - now - 1);
+        body.Put(now, 0, PlanWords.AsItIs, Ink.Strong, then - now - 1);
         body.Put(then, 0, supposed, Ink.Strong);
         for (int i = first; i < Math.Min(both.Places.Length, first + rows); i++)
         {
@@ -29,17 +34,17 @@ internal static class BothText
             Ink ink = place.Differs ? Ink.Strong : Ink.Plain;
             body.Put(0, y, place.Differs ? "*" : "", Ink.Strong);
             body.Put(What, y, place.Tools.ToString(), ink, now - What - 1);
-            body.Put(now, y, Words.SideOf(place.Now), ink, then - now - 1);
-            body.Put(then, y, Words.SideOf(place.Then), ink);
+            body.Put(now, y, PlanWords.SideOf(place.Now), ink, then - now - 1);
+            body.Put(then, y, PlanWords.SideOf(place.Then), ink);
         }
 
         int at = 2 + Math.Min(rows, both.Places.Length);
-        body.Put(now, at, Words.SideTotal(both.Now), Ink.Strong, then - now - 1);
-        body.Put(then, at, Words.SideTotal(both.Then), Ink.Strong);
-        body.Put(now, at + 1, Words.SideLate(both.Now), Ink.Plain, then - now - 1);
-        body.Put(then, at + 1, Words.SideLate(both.Then), Ink.Plain);
+        body.Put(now, at, PlanWords.SideTotal(both.Now), Ink.Strong, then - now - 1);
+        body.Put(then, at, PlanWords.SideTotal(both.Then), Ink.Strong);
+        body.Put(now, at + 1, PlanWords.SideLate(both.Now), Ink.Plain, then - now - 1);
+        body.Put(then, at + 1, PlanWords.SideLate(both.Then), Ink.Plain);
         foreach (
-            string line in Picture.Wrap($"{Words.SupposedOnly}\n{Words.ForecastCautionShort}", Math.Max(20, body.Width))
+            string line in Picture.Wrap($"{SupposedOnly}\n{Cautions.ForecastCautionShort}", Math.Max(20, body.Width))
         )
         {
             body.Put(0, at++ + 2, line, Ink.Quiet);

@@ -1,7 +1,10 @@
 using System.Collections.Immutable;
 using ToolWear.Core.Planning;
 using ToolWear.Core.Shops;
+using ToolWear.Doors;
 using ToolWear.Keys;
+using ToolWear.Pens;
+using ToolWear.Results.Plans;
 using ToolWear.Screens.Drawing;
 using ToolWear.Screens.Guided;
 
@@ -11,6 +14,8 @@ namespace ToolWear.Screens.ForgeList;
 /// <param name="host">Where it is shown.</param>
 internal sealed class ForgeListScreen(Host host) : Screen(host)
 {
+    private const string ForgeHeading = "Forge list";
+
     private ImmutableArray<Supposition> supposed = [];
     private SupposingSheet? asked;
     private Shop? wanted;
@@ -21,7 +26,7 @@ internal sealed class ForgeListScreen(Host host) : Screen(host)
     public override ScreenName Name => ScreenName.ForgeList;
 
     /// <inheritdoc />
-    public override string Heading => Words.ForgeHeading;
+    public override string Heading => ForgeHeading;
 
     /// <inheritdoc />
     public override TypedLine? Line => asked?.Guided.Line;
@@ -116,12 +121,12 @@ internal sealed class ForgeListScreen(Host host) : Screen(host)
             !supposed.IsEmpty && !Sitting.Plans.IsBehind ? Sitting.Supposed : Sitting.Plans;
         if (asked is not null)
         {
-            GuidedText.Draw(body, asked.Guided, Words.SupposedOnly);
+            GuidedText.Draw(body, asked.Guided, BothText.SupposedOnly);
         }
         else if (Both is { } both)
         {
             first = Math.Clamp(first, 0, Math.Max(0, both.Places.Length - BothText.RowsFor(body.Height)));
-            _ = BothText.Draw(body, both, Words.IfAll(supposed.Select(each => each.Words)), first);
+            _ = BothText.Draw(body, both, PlanWords.IfAll(supposed.Select(each => each.Words)), first);
         }
         else if (IsList)
         {
@@ -129,7 +134,7 @@ internal sealed class ForgeListScreen(Host host) : Screen(host)
         }
         else if (working.IsStopped)
         {
-            body.Put(0, 0, Words.WasStopped, Ink.Quiet);
+            body.Put(0, 0, PlanWords.WasStopped, Ink.Quiet);
         }
         else
         {

@@ -2,13 +2,21 @@ using System.Globalization;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Planning;
 using ToolWear.Pens;
+using ToolWear.Results.Plans;
 using ToolWear.Screens.Drawing;
+using ToolWear.Wording;
 
 namespace ToolWear.Screens.ForgeList;
 
 /// <summary>The text of the forge list: a row a batch, then the cut list and what to mind; details of the chosen row.</summary>
 internal static class ForgeListText
 {
+    private const string CutListRow = "Cut list, and what to buy";
+    private const string MindRow = "What to mind";
+    private const string NothingToCutNow = "Nothing to cut.";
+    private const string NothingToForgeNow =
+        $"{PlanWords.NothingToForge} Heats are asked for by orders: o on the tool rack enters one.";
+
     private const int Least = 4;
 
     /// <summary>How many rows there are: the batches, the cut list, what to mind.</summary>
@@ -46,8 +54,8 @@ internal static class ForgeListText
         Func<int, string> Of(Func<ForgeBatch, string> of, int last = -1) =>
             row =>
                 row < list.Batches.Length ? of(list.Batches[row])
-                : row == last ? Words.CutListRow
-                : last >= 0 ? Words.MindRow
+                : row == last ? CutListRow
+                : last >= 0 ? MindRow
                 : "";
         Ink Strong(int row) => Ink.Strong;
         return
@@ -57,7 +65,7 @@ internal static class ForgeListText
             new("", 1, Of(batch => batch.IsLate ? "!" : ""), _ => Ink.Warn),
             new("No", 3, Of(batch => batch.Number.ToString(CultureInfo.InvariantCulture)), Strong, IsRight: true),
             new("What", 18, Of(batch => Shortened.In(batch.Tools.ToString(), 18)), Strong),
-            new("Size", 12, Of(batch => Words.BatchSizes(batch, units))),
+            new("Size", 12, Of(batch => PlanWords.BatchSizes(batch, units))),
             new("Steel", 8, Of(batch => batch.Series?.Steel ?? "-")),
             new(
                 "Cost",
@@ -78,8 +86,8 @@ internal static class ForgeListText
     }
 
     private static string From(ForgeBatch batch, LengthUnit units) =>
-        Words.CutsOf(batch.Stock, units) is { Length: > 0 } cuts ? cuts
-        : Words.BuyOf(batch.Stock, units) is { } buy ? $"buy {buy}"
+        PlanWords.CutsOf(batch.Stock, units) is { Length: > 0 } cuts ? cuts
+        : PlanWords.BuyOf(batch.Stock, units) is { } buy ? $"buy {buy}"
         : "-";
 
     private static (string Line, Ink Ink)[] Details(
@@ -93,40 +101,57 @@ internal static class ForgeListText
         int room = Math.Max(20, width);
         IEnumerable<(string, Ink)> said =
             chosen < list.Batches.Length
-                ?
-                [
-                    (
-                        isFewer
-                            ? Words.OneFewer(list.Batches[chosen])
-                            : Words.BatchDetails(list.Batches[chosen], units),
-                        Ink.Plain
-                    ),
-                ]
+                ? [(isFewer ? OneFewer(list.Batches[chosen]) : BatchDetails(list.Batches[chosen], units), Ink.Plain)]
             : chosen == list.Batches.Length ? CutList(list.Cuts, units, !list.Batches.IsEmpty)
             : Mind(list, units);
         return
         [
-            .. said.Append((Words.ForecastCautionShort, Ink.Quiet))
+            .. said.Append((Cautions.ForecastCautionShort, Ink.Quiet))
                 .SelectMany(each => Picture.Wrap(each.Item1, room).Select(line => (line, each.Item2))),
         ];
     }
 
     private static IEnumerable<(string, Ink)> CutList(CutList cuts, LengthUnit units, bool hasBatches) =>
         cuts.Bars.IsEmpty
-            ? [(hasBatches ? Words.NothingToCutNow : Words.NothingToForgeNow, Ink.Plain)]
+            ? [(hasBatches ? NothingToCutNow : NothingToForgeNow, Ink.Plain)]
             :
             [
-                .. cuts.Bars.Select(bar => (Words.CutOf(bar, units), Ink.Plain)),
-                .. cuts.Buy.Select(buy => ($"Buy {Words.BarsOf(buy, units)}.", Ink.Strong)),
+                .. cuts.Bars.Select(bar => (PlanWords.CutOf(bar, units), Ink.Plain)),
+                .. cuts.Buy.Select(buy => ($"Buy {PlanWords.BarsOf(buy, units)}.", Ink.Strong)),
             ];
 
     private static IEnumerable<(string, Ink)> Mind(Core.Planning.ForgeList list, LengthUnit units) =>
         [
-            .. list.Calendar.Late.Select(late => (Words.Late(late), Ink.Warn)),
-            .. list.Cuts.Shared.Select(shared => (Words.SharedBarOf(shared, units), Ink.Warn)),
-            .. Words.NotPlanned(list).Select(sentence => (sentence, Ink.Warn)),
-            (list.Batches.IsEmpty ? Words.NothingToForge : Words.PlannedSure(list.Sure), Ink.Plain),
-            (Words.HeatsAHeadUsed(list), Ink.Plain),
-            (Words.CracksPlanned(list), Ink.Plain),
+            .. list.Calendar.Late.Select(late => (PlanWords.Late(late), Ink.Warn)),
+            .. list.Cuts.Shared.Select(shared => (PlanWords.SharedBarOf(shared, units), Ink.Warn)),
+            .. PlanWords.NotPlanned(list).Select(sentence => (sentence, Ink.Warn)),
+            (list.Batches.IsEmpty ? PlanWords.NothingToForge : PlanWords.PlannedSure(list.Sure), Ink.Plain),
+            (PlanWords.HeatsAHeadUsed(list), Ink.Plain),
+            (PlanWords.CracksPlanned(list), Ink.Plain),
         ];
+
+    private static string BatchDetails(ForgeBatch batch, LengthUnit units)
+    {
+        string cuts = PlanWords.CutsOf(batch.Stock, units);
+        string buy = PlanWords.BuyOf(batch.Stock, units) is { } bars ? $"Buy {bars}. " : "";
+        string cost = batch.TotalCost is { } total ? $"Cost about {total:0}. " : "";
+        string hours = batch.Hours is { } known ? $"{Words.Heats((double)known)} hours. " : "";
+        return $"{batch.Number} {batch.Tools}: {BatchWhy(batch)}\n"
+            + (cuts.Length > 0 ? $"From {cuts}. " : "")
+            + buy
+            + hours
+            + cost
+            + $"Certainty {Words.Percent(batch.Sure)}, with one fewer {Words.Percent(batch.SureWithOneFewer)}."
+            + PlanWords.StockNotes(batch);
+    }
+
+    private static string OneFewer(ForgeBatch batch)
+    {
+        string saved = batch.Cost.Total is { } cost ? $", {cost:0} saved" : "";
+        string hours = batch.Cost.Hours is { } known ? $", {Words.Heats((double)known)} hours less" : "";
+        return $"With {batch.Number - 1} instead of {batch.Number} {batch.Tools}: certainty {Words.Percent(batch.SureWithOneFewer)} instead of {Words.Percent(batch.Sure)}{saved}{hours}. If it fails, order {batch.Needed.Order} stops on {Words.Weekday(batch.ReadyBy)} or after.";
+    }
+
+    private static string BatchWhy(ForgeBatch batch) =>
+        $"{batch.Why}{(batch.IsLate ? "; that day is past already" : "")}.";
 }

@@ -5,6 +5,7 @@ using ToolWear.Core.Planning;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
 using ToolWear.Keys;
+using ToolWear.Results.Plans;
 using ToolWear.Screens.Guided;
 
 namespace ToolWear.Screens.ForgeList;
@@ -19,6 +20,15 @@ internal sealed record Supposition(LedgerEntry Entry, string Words);
 /// <param name="Guided">The questions.</param>
 internal sealed record SupposingSheet(Act Act, GuidedLine Guided)
 {
+    private const string SureAsked = "How sure";
+    private const string OrderToGrow = "Order";
+    private const string HeadsMore = "Heads more";
+    private const string ToolLost = "Tool lost";
+    private const string SureMeaning = "A share above 0 and below 1: 0.95 is nineteen times in twenty.";
+    private const string OrderToGrowMeaning = "Which order grows: the first letters do, or the arrows.";
+    private const string HeadsMoreMeaning = "How many heads it would have more.";
+    private const string ToolLostMeaning = "Which tool would be lost: the first letters do, or the arrows.";
+
     /// <summary>Begins to ask.</summary>
     /// <param name="act">What for.</param>
     /// <param name="shop">The shop.</param>
@@ -29,13 +39,13 @@ internal sealed record SupposingSheet(Act Act, GuidedLine Guided)
         GuidedLine guided = new(
             act switch
             {
-                Act.Certainty => [new(ToolWear.Words.SureAsked, ToolWear.Words.SureMeaning, [])],
+                Act.Certainty => [new(SureAsked, SureMeaning, [])],
                 Act.MoreHeads =>
                 [
-                    new(ToolWear.Words.OrderToGrow, ToolWear.Words.OrderToGrowMeaning, Orders(shop)),
-                    new(ToolWear.Words.HeadsMore, ToolWear.Words.HeadsMoreMeaning, []),
+                    new(OrderToGrow, OrderToGrowMeaning, Orders(shop)),
+                    new(HeadsMore, HeadsMoreMeaning, []),
                 ],
-                _ => [new(ToolWear.Words.ToolLost, ToolWear.Words.ToolLostMeaning, Tools(shop, place))],
+                _ => [new(ToolLost, ToolLostMeaning, Tools(shop, place))],
             }
         );
         guided.Offer(
@@ -63,19 +73,19 @@ internal sealed record SupposingSheet(Act Act, GuidedLine Guided)
                 if (ShopSetting.Sure.Fault(text) is null)
                 {
                     double sure = double.Parse(text, CultureInfo.InvariantCulture);
-                    return new(new SettingChanged(ShopSetting.Sure.Name, text), ToolWear.Words.IfSure(sure));
+                    return new(new SettingChanged(ShopSetting.Sure.Name, text), PlanWords.IfSure(sure));
                 }
 
-                refusal = (0, ToolWear.Words.NoSure(first));
+                refusal = (0, NoSure(first));
                 return null;
             case Act.MoreHeads when !Orders(shop).Contains(first, StringComparer.Ordinal):
-                refusal = (0, ToolWear.Words.NotAnOpenOrder(first));
+                refusal = (0, NotAnOpenOrder(first));
                 return null;
             case Act.MoreHeads when ReadHeads(Guided[1]) is { } more:
                 OrderDescribed order = shop.Orders[first];
-                return new(order with { Heads = order.Heads + more }, ToolWear.Words.IfHeads(first, more));
+                return new(order with { Heads = order.Heads + more }, PlanWords.IfHeads(first, more));
             case Act.MoreHeads:
-                refusal = (1, ToolWear.Words.NoHeadsMore(Guided[1]));
+                refusal = (1, NoHeadsMore(Guided[1]));
                 return null;
             default:
                 if (
@@ -86,11 +96,11 @@ internal sealed record SupposingSheet(Act Act, GuidedLine Guided)
                 {
                     return new(
                         new ToolScrapped(tool.Mark, today, ScrapCause.Lost, null, null),
-                        ToolWear.Words.IfLost(first)
+                        PlanWords.IfLost(first)
                     );
                 }
 
-                refusal = (0, ToolWear.Words.NotInService(first));
+                refusal = (0, NotInService(first));
                 return null;
         }
     }
@@ -115,4 +125,12 @@ internal sealed record SupposingSheet(Act Act, GuidedLine Guided)
                 .OrderBy(tool => ToolPlace.Of(tool.Tool) != place)
                 .Select(tool => tool.Mark.Text),
         ];
+
+    private static string NoSure(string text) => $"\"{text}\": a share above 0 and below 1, such as 0.95";
+
+    private static string NoHeadsMore(string text) => $"\"{text}\": a whole number from 1 to 10000";
+
+    private static string NotInService(string text) => $"\"{text}\": a tool in service is wanted";
+
+    private static string NotAnOpenOrder(string text) => $"\"{text}\": an open order is wanted";
 }

@@ -1,8 +1,9 @@
 using System.Collections.Immutable;
 using ToolWear.Core.Fields;
 using ToolWear.Core.Ledger;
+using ToolWear.Core.Measure;
 using ToolWear.Core.Shops;
-using ToolWear.Screens.Drawing;
+using ToolWear.Pens;
 
 namespace ToolWear.Screens.Guided;
 
@@ -11,6 +12,8 @@ namespace ToolWear.Screens.Guided;
 internal abstract class FieldSheet<T> : GuidedEntry
     where T : class
 {
+    private const string FirstLettersDo = " The first letters do, or the arrows.";
+
     private readonly FieldTable<T> fields;
     private readonly ImmutableArray<Field<T>> asked;
     private readonly T start;
@@ -124,6 +127,9 @@ internal abstract class FieldSheet<T> : GuidedEntry
     private static Question Ask(Field<T> field, Shop shop)
     {
         ImmutableArray<string> choices = field.Words.IsEmpty ? KeptNames.In(shop, field.Like) : field.Words;
-        return new(field.Asked, Words.Sentence(field.Meaning) + (choices.IsEmpty ? "" : Words.FirstLettersDo), choices);
+        return new(field.Asked, Sentence(field.Meaning) + (choices.IsEmpty ? "" : FirstLettersDo), choices);
     }
+
+    private static string Sentence(string meaning) =>
+        meaning.Length == 0 ? "" : $"{char.ToUpperInvariant(meaning[0])}{meaning[1..]}.";
 }

@@ -1,4 +1,6 @@
+using ToolWear.Doors;
 using ToolWear.Keys;
+using ToolWear.Pens;
 using ToolWear.Screens.Drawing;
 
 namespace ToolWear.Screens.Guided;

@@ -3,8 +3,11 @@ using ToolWear.Core.Deeds;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Shops;
+using ToolWear.Doors;
 using ToolWear.Keys;
+using ToolWear.Pens;
 using ToolWear.Screens.Drawing;
+using ToolWear.Wording;
 
 namespace ToolWear.Screens.Hammer;
 
@@ -12,6 +15,8 @@ namespace ToolWear.Screens.Hammer;
 /// <param name="host">Where it is shown.</param>
 internal sealed class HammerScreen(Host host) : Screen(host)
 {
+    private const string NoSuchStage = "No stage has that letter.";
+
     /// <summary>How many stages have a key.</summary>
     public const int MostStages = 6;
 
@@ -19,7 +24,7 @@ internal sealed class HammerScreen(Host host) : Screen(host)
     public override ScreenName Name => ScreenName.Hammer;
 
     /// <inheritdoc />
-    public override string Heading => Words.HammerHeading(Sitting.Shop.OpenSession);
+    public override string Heading => HammerHeading(Sitting.Shop.OpenSession);
 
     private ImmutableArray<BoardRow> Rows => Host.Board.Rows(Sitting.Shop);
 
@@ -87,7 +92,7 @@ internal sealed class HammerScreen(Host host) : Screen(host)
                 Head(which);
                 break;
             case Act.Head:
-                Sitting.Say(Words.NoSuchStage, Ink.Warn);
+                Sitting.Say(NoSuchStage, Ink.Warn);
                 break;
             case Act.Toggle:
                 Host.Go(ScreenName.Choosing);
@@ -115,7 +120,7 @@ internal sealed class HammerScreen(Host host) : Screen(host)
 
     /// <summary>The last heat or head of the open session, also one of an evening that ended in a crash.</summary>
     /// <returns>Its entries, none where the session has none.</returns>
-    public ImmutableArray<Entered> LastTally()
+    public override ImmutableArray<Entered> LastTally()
     {
         if (Sitting.Shop.OpenSession is not { } open)
         {
@@ -146,10 +151,7 @@ internal sealed class HammerScreen(Host host) : Screen(host)
         BoardTool[] before = [.. tools.Where(tool => MoreToday(tool) > 0)];
         if (Sitting.Record(Board.Heat(Sitting.Shop, open.Name, tools, each)))
         {
-            Sitting.Say(
-                Words.HeatAdded([.. tools.Select(tool => Sitting.Shop.Tools[tool.Tool].Mark.Text)], each),
-                Ink.Done
-            );
+            Sitting.Say(HeatAdded([.. tools.Select(tool => Sitting.Shop.Tools[tool.Tool].Mark.Text)], each), Ink.Done);
             // once, at the heat with which a tool has done what it should do today
             if (before.Any(tool => MoreToday(tool) == 0))
             {
@@ -166,7 +168,15 @@ internal sealed class HammerScreen(Host host) : Screen(host)
         string name = Stages[stage].Name;
         if (Sitting.Record(new HeadsDone(session, name, 1)))
         {
-            Sitting.Say(Words.HeadThrough(name, Sitting.Shop.Sessions[session].HeadsByStage[name]), Ink.Done);
+            Sitting.Say(HeadThrough(name, Sitting.Shop.Sessions[session].HeadsByStage[name]), Ink.Done);
         }
     }
+
+    private static string HammerHeading(Session? open) =>
+        open is null ? "At the hammer" : $"At the hammer: {open.Name}{(open.Opened.Pattern is { } p ? ", " + p : "")}";
+
+    private static string HeatAdded(ImmutableArray<string> marks, Heats each) =>
+        $"{string.Join(", ", marks)}: {(each == Core.Measure.Heats.Half ? "half a heat each" : "a heat")}, on the disk";
+
+    private static string HeadThrough(string stage, int heads) => $"{Words.HeadsAt(stage, heads)}, on the disk";
 }

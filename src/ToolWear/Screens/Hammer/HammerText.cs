@@ -13,6 +13,8 @@ namespace ToolWear.Screens.Hammer;
 /// <summary>The text and the large figures of the tally.</summary>
 internal static class HammerText
 {
+    private const string HeadsDone = "Heads:";
+
     /// <summary>Draws the tally.</summary>
     /// <param name="body">Where to.</param>
     /// <param name="shop">The shop.</param>
@@ -75,7 +77,7 @@ internal static class HammerText
             "   ",
             rows.Select((row, i) => (row, i))
                 .Where(each => each.row.IsShared)
-                .Select(each => Words.Share(each.i + 1, [.. Marks(shop, each.row.Tools)]))
+                .Select(each => Share(each.i + 1, [.. Marks(shop, each.row.Tools)]))
         );
         if (shared.Length > 0)
         {
@@ -84,7 +86,7 @@ internal static class HammerText
 
         if (board.Together.Length > 1)
         {
-            yield return Words.SetOf([.. Marks(shop, board.Together)]);
+            yield return SetOf([.. Marks(shop, board.Together)]);
         }
 
         ImmutableArray<PatternStage> stages = LastTime.Stages(shop, board.Pattern);
@@ -93,7 +95,7 @@ internal static class HammerText
             IEnumerable<string> items = stages
                 .Take(HammerScreen.MostStages)
                 .Select((stage, i) => $"{(char)('a' + i)} {stage.Name} {HeadsAt(shop, session, stage)}");
-            foreach (string line in Picture.Flow([Words.HeadsDone, .. items], width))
+            foreach (string line in Picture.Flow([HeadsDone, .. items], width))
             {
                 yield return line;
             }
@@ -105,4 +107,9 @@ internal static class HammerText
 
     private static IEnumerable<string> Marks(Shop shop, ImmutableArray<BoardTool> tools) =>
         tools.Select(tool => shop.Tools[tool.Tool].Mark.Text);
+
+    private static string Share(int key, ImmutableArray<string> marks) =>
+        $"{key} {string.Join(" and ", marks)} share a heat";
+
+    private static string SetOf(ImmutableArray<string> marks) => $"Space: a heat to {string.Join(" + ", marks)}";
 }

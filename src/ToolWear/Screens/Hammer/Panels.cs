@@ -109,7 +109,17 @@ internal static class Panels
         }
     }
 
-    private static string Shortly(PanelFacts tool) => tool.More is { } left ? Words.MoreTodayShort(left) : "";
+    private static string Shortly(PanelFacts tool) => tool.More is { } left ? MoreTodayShort(left) : "";
 
-    private static string Today(PanelFacts tool) => tool.More is { } left ? Words.MoreToday(left) : "";
+    private static string Today(PanelFacts tool) => tool.More is { } left ? MoreToday(left) : "";
+
+    private static string MoreToday(int left) =>
+        left switch
+        {
+            0 => "! enough for today",
+            >= 200 => "",
+            _ => $"{left} more before it is near its limit",
+        };
+
+    private static string MoreTodayShort(int left) => left is 0 or >= 200 ? MoreToday(left) : $"{left} more";
 }

@@ -1,8 +1,10 @@
 using System.Collections.Immutable;
 using ToolWear.Core.Wear;
 using ToolWear.Keys;
+using ToolWear.Pens;
 using ToolWear.Results.Tools;
 using ToolWear.Screens.Drawing;
+using ToolWear.Wording;
 
 namespace ToolWear.Screens.HandOver;
 
@@ -10,6 +12,8 @@ namespace ToolWear.Screens.HandOver;
 /// <param name="host">Where it is shown.</param>
 internal sealed class HandOverScreen(Host host) : Screen(host)
 {
+    private const string NoPatternTonight = "No pattern is chosen: p on the screen before chooses one.";
+
     private (ShopForecasts Forecasts, string Pattern, ImmutableArray<HandOverStep> Steps)? known;
     private ScreenName from = ScreenName.Choosing;
     private int first;
@@ -52,7 +56,7 @@ internal sealed class HandOverScreen(Host host) : Screen(host)
         lines = 0;
         if (Host.Board.Pattern is not { } pattern)
         {
-            body.Put(0, 0, Words.NoPatternTonight, Ink.Quiet);
+            body.Put(0, 0, NoPatternTonight, Ink.Quiet);
         }
         else if (Sitting.Forecasts is not { } forecasts || Sitting.Forecaster.IsBehind)
         {

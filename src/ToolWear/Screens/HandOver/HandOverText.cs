@@ -1,10 +1,12 @@
 using System.Collections.Immutable;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Tools;
+using ToolWear.Pens;
 using ToolWear.Results;
 using ToolWear.Results.Tools;
 using ToolWear.Screens.Drawing;
 using ToolWear.Sheets;
+using ToolWear.Wording;
 
 namespace ToolWear.Screens.HandOver;
 
@@ -28,7 +30,7 @@ internal static class HandOverText
             .. steps.IsEmpty ? [(0, Words.NoStages(pattern), Ink.Quiet)] : Array.Empty<(int, string, Ink)>(),
             (0, "", Ink.Plain),
             .. HandOverSheet
-                .Cautions(steps)
+                .CautionsOf(steps)
                 .SelectMany(each => Picture.Wrap(each, Math.Max(20, body.Width)))
                 .Select(line => (0, line, Ink.Warn)),
         ];
@@ -61,7 +63,7 @@ internal static class HandOverText
         string then = Of(HandOverTable.ThenTake);
         string[] rest =
         [
-            $"from {tool.Peg ?? "no peg noted"}, {tool.Steel ?? Words.UnknownSteel}; stop at heats: {Of(HandOverTable.Stop)}{(mark == "-" ? "" : $"; drive to: {mark}")}",
+            $"from {tool.Peg ?? "no peg noted"}, {tool.Steel ?? Cautions.UnknownSteel}; stop at heats: {Of(HandOverTable.Stop)}{(mark == "-" ? "" : $"; drive to: {mark}")}",
             $"cooling: {Of(HandOverTable.Cooling)}",
             $"{Of(HandOverTable.Verdict)}; looked over: {Of(HandOverTable.LookedOver)}{(then == "-" ? "" : $"; then take: {then}")}",
         ];

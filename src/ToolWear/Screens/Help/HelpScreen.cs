@@ -15,7 +15,7 @@ internal sealed class HelpScreen(Host host) : Screen(host)
     public override ScreenName Name => ScreenName.Help;
 
     /// <inheritdoc />
-    public override string Heading => Words.HelpHeading(Host.Find(of).Heading);
+    public override string Heading => HelpHeading(Host.Find(of).Heading);
 
     /// <inheritdoc />
     public override void Open()
@@ -42,4 +42,6 @@ internal sealed class HelpScreen(Host host) : Screen(host)
 
     /// <inheritdoc />
     public override void Compose(Picture body) => lines = HelpText.Draw(body, of, first);
+
+    private static string HelpHeading(string of) => $"Help: {of}";
 }

@@ -1,4 +1,5 @@
 using ToolWear.Keys;
+using ToolWear.Pens;
 using ToolWear.Screens.Drawing;
 
 namespace ToolWear.Screens.Help;
@@ -6,6 +7,29 @@ namespace ToolWear.Screens.Help;
 /// <summary>The text of help, from the table of keys.</summary>
 internal static class HelpText
 {
+    private const string AboutCosts =
+        "What tools cost to make, a heat and a head: the forecast with its range, and beside it the true figure of tools that were scrapped. In the shop's own money at its own hourly rate. What was not noted is said.";
+    private const string AboutEyes =
+        "Every eye with its outline, tolerance, series, the drifts that make it now, and its handle. The inner outline is the drift that is used first: it must lie inside, or it spoils what no later drift can close.";
+    private const string AboutSeries =
+        "The tools for one eye in the order of use: sizes at the mark, where the mark lies from the shank mark, how long each is made and how short it may get, bars, hours. A proposal rests on common practice: change what you like.";
+    private const string AboutBars =
+        "The bars in the rack, and what of the shop's series could be cut from the chosen one, forged on its end with the usual loss of 7 in 100. Where the bar is thinner than the tool it has to be upset.";
+    private const string AboutForgeList =
+        "What to forge for the open orders: how many, by when, why, from which bar, and what would change with one fewer, another certainty, more heads or a tool lost. The last two rows are the cut list and what else to mind.";
+    private const string AboutHandOver =
+        "For a helper: the tools to take for tonight's pattern, in the order of its stages; from which peg, after how many heats to stop, how deep to drive from the shank mark, how to cool. The verb hand-over prints the same.";
+    private const string AboutLoans =
+        "The tools that are lent out, longest first. A lent tool is on no rack and in no plan. When it comes back it is looked over; until a finding is sound its verdict is \"look it over\". What it worked elsewhere was not counted: measure it too.";
+    private const string AboutOrders =
+        "The open orders by due date: heads, heats at the fire they take by the records or else by first guess, and the day the last head will be done if the hammer runs on its days. What cannot be done in time is said.";
+    private const string AboutPatterns =
+        "What is forged, stage by stage: which tool, which work, how many heats a head takes. The first guess is yours; closed sessions teach the real figure, which plans use once there are two.";
+    private const string AboutStockTake =
+        "Every tool that is not scrapped, with the last day on which the ledger shows that it was there: a stock-take, heats, a reading, a finding. s for seen, n for not seen; at the end stands what was not seen. A tool that does not turn up is scrapped as lost.";
+    private const string AboutYear =
+        "A year looked back on. Half last: half of such tools have ended by so many heats from new, by all records to the end of the year; those still at work are taken for what they are; nineteen times in twenty between the two figures. Tools whose heats before nobody knows are left out there. A reading followed: heats after which the tool was read before it was reworked or scrapped.";
+
     private const int KeyColumns = 11;
 
     /// <summary>Draws help.</summary>
@@ -28,7 +52,7 @@ internal static class HelpText
 
     private static IEnumerable<(string Key, string Text)> Lines(ScreenName screen, int width)
     {
-        foreach (string line in Picture.Wrap(Words.About(screen), Math.Max(10, width)))
+        foreach (string line in Picture.Wrap(About(screen), Math.Max(10, width)))
         {
             yield return ("", line);
         }
@@ -53,4 +77,41 @@ internal static class HelpText
             }
         }
     }
+
+    private static string About(ScreenName screen) =>
+        screen switch
+        {
+            ScreenName.ToolRack =>
+                "The tools in service, by eye and place. Worn of the limit that ends the tool first, in the shop's unit; heats left, about and nine times in ten between; the eye a drift would make now; the verdict. Wear says nothing of cracks: no verdict calls a tool fit.",
+            ScreenName.Choosing =>
+                "Once a session: which tools stand at the hammer and what is forged. Each chosen row has a number, which is its key at the hammer.",
+            ScreenName.Hammer => "The tally. One key a heat. The figures are heats of this session.",
+            ScreenName.Closing =>
+                "Heads by stage, as you chalk them. Where a stage has heads and its tool no heats tallied, heats are estimated from the pattern.",
+            ScreenName.CaliperRound =>
+                "What wants measuring, the tools used last first, and the tool in the hand. Sizes in any way of writing: 36.5, 36,5 mm, 1.44\", 1 7/16. Measure cold: black is not cold.",
+            ScreenName.WearCard =>
+                "One tool: its readings, the wear to be expected with the band that holds it eight times in ten, the limit, the end to be expected. A break is a rework.",
+            ScreenName.ForgeList => AboutForgeList,
+            ScreenName.Orders => AboutOrders,
+            ScreenName.Patterns => AboutPatterns,
+            ScreenName.Costs => AboutCosts,
+            ScreenName.Year => AboutYear,
+            ScreenName.Loans => AboutLoans,
+            ScreenName.HandOver => AboutHandOver,
+            ScreenName.StockTake => AboutStockTake,
+            ScreenName.TrialPages =>
+                "Steels, lubricants and ways of cooling compared by how long the tools last, where the records can say something.",
+            ScreenName.LedgerPages =>
+                "Every entry there ever was, the last one first. Crossed out entries stay, and count no more.",
+            ScreenName.ShopPage => "How the shop speaks and works. A change is an entry in the ledger like any other.",
+            ScreenName.FirstStart => "The store is empty. A table of the tools you have takes a few seconds a tool.",
+            ScreenName.ToolTable =>
+                "A row a tool. Enter goes on to the next cell; what repeats is carried down from the row above. What is left empty can wait.",
+            ScreenName.Eyes => AboutEyes,
+            ScreenName.SeriesPages => AboutSeries,
+            ScreenName.StockRack => AboutBars,
+            ScreenName.NewTool => "One tool, question by question. An empty answer means: not known.",
+            _ => "",
+        };
 }

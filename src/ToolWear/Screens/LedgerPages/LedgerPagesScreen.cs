@@ -2,6 +2,8 @@ using System.Collections.Immutable;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Shops;
 using ToolWear.Keys;
+using ToolWear.Pens;
+using ToolWear.Results.Tools;
 using ToolWear.Screens.Drawing;
 
 namespace ToolWear.Screens.LedgerPages;
@@ -10,6 +12,12 @@ namespace ToolWear.Screens.LedgerPages;
 /// <param name="host">Where it is shown.</param>
 internal sealed class LedgerPagesScreen(Host host) : Screen(host)
 {
+    private const string LedgerHeading = "Ledger";
+    private const string UsualWhy = "slip of the finger";
+    private const string WhyCrossOut = "Crossed out, because:";
+    private const string WhyCountAgain = "It counts again, because:";
+    private const string Find = "Find:";
+
     private TypedLine? why;
     private TypedLine? search;
     private string words = "";
@@ -19,7 +27,7 @@ internal sealed class LedgerPagesScreen(Host host) : Screen(host)
     public override ScreenName Name => ScreenName.LedgerPages;
 
     /// <inheritdoc />
-    public override string Heading => words.Length == 0 ? Words.LedgerHeading : $"{Words.LedgerHeading}: {words}";
+    public override string Heading => words.Length == 0 ? LedgerHeading : $"{LedgerHeading}: {words}";
 
     /// <inheritdoc />
     public override TypedLine? Line => why ?? search;
@@ -31,7 +39,7 @@ internal sealed class LedgerPagesScreen(Host host) : Screen(host)
             string wanted = search?.Text ?? words;
             if (!ReferenceEquals(found.Shop, Sitting.Shop) || found.Words != wanted)
             {
-                found = (Sitting.Shop, wanted, LedgerPagesText.Found(Sitting.Shop, wanted));
+                found = (Sitting.Shop, wanted, LedgerTable.Found(Sitting.Shop, wanted));
             }
 
             return found.Entries;
@@ -57,7 +65,7 @@ internal sealed class LedgerPagesScreen(Host host) : Screen(host)
         {
             case Act.CrossOut:
                 why = new TypedLine();
-                why.Offer(Words.UsualWhy);
+                why.Offer(UsualWhy);
                 break;
             case Act.Search:
                 search = new TypedLine();
@@ -83,8 +91,8 @@ internal sealed class LedgerPagesScreen(Host host) : Screen(host)
     public override void Compose(Picture body)
     {
         string prompt =
-            why is not null ? (IsCrossedOut ? Words.WhyCountAgain : Words.WhyCrossOut)
-            : search is not null ? Words.Find
+            why is not null ? (IsCrossedOut ? WhyCountAgain : WhyCrossOut)
+            : search is not null ? Find
             : "";
         LedgerPagesText.Draw(body, Sitting.Shop, Entries, List, prompt, Line?.Text ?? "");
     }
@@ -99,8 +107,16 @@ internal sealed class LedgerPagesScreen(Host host) : Screen(host)
             : Sitting.Shop.TakingBack(number, reason);
         if (Sitting.Record(turning))
         {
-            Sitting.Say(Words.EntryTurned(turning), Ink.Done);
+            Sitting.Say(EntryTurned(turning), Ink.Done);
             why = null;
         }
     }
+
+    private static string EntryTurned(LedgerEntry turning) =>
+        turning switch
+        {
+            EntryCountsAgain again => $"Entry {again.Entry} counts again.",
+            EntryCrossedOut crossing => $"Entry {crossing.Entry} is crossed out.",
+            _ => "",
+        };
 }

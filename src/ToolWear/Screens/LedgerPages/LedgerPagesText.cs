@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Shops;
+using ToolWear.Pens;
 using ToolWear.Results.Tools;
 using ToolWear.Screens.Drawing;
 
@@ -10,20 +11,7 @@ namespace ToolWear.Screens.LedgerPages;
 /// <summary>The text of the ledger.</summary>
 internal static class LedgerPagesText
 {
-    /// <summary>The entries that have all the words, the last first.</summary>
-    /// <param name="shop">The shop.</param>
-    /// <param name="words">Words with spaces between; empty for all entries.</param>
-    /// <returns>The entries.</returns>
-    public static ImmutableArray<Entered> Found(Shop shop, string words)
-    {
-        string[] wanted = words.Split(' ', StringSplitOptions.RemoveEmptyEntries);
-        return
-        [
-            .. shop
-                .Ledger.Reverse()
-                .Where(each => wanted.All(word => Line(shop, each).Contains(word, StringComparison.OrdinalIgnoreCase))),
-        ];
-    }
+    private const string NoEntries = "No entry has these words.";
 
     /// <summary>Draws the list.</summary>
     /// <param name="body">Where to.</param>
@@ -52,13 +40,13 @@ internal static class LedgerPagesText
                 [
                     new("", 6, row => entries[row].Number.ToString(CultureInfo.InvariantCulture), InkOf, IsRight: true),
                     new("", 1, row => IsCrossed(row) ? "x" : "", _ => Ink.Warn),
-                    new("", 6, row => Marks(entries[row]), InkOf),
-                    new("", Math.Max(0, width - 16), row => Said(shop, entries[row]), InkOf),
+                    new("", 6, row => LedgerTable.Marks(entries[row]), InkOf),
+                    new("", Math.Max(0, width - 16), row => LedgerTable.Said(shop, entries[row]), InkOf),
                 ]
         );
         if (entries.IsEmpty)
         {
-            body.Put(0, 0, Words.NoEntries, Ink.Quiet);
+            body.Put(0, 0, NoEntries, Ink.Quiet);
         }
 
         if (prompt.Length > 0)
@@ -67,17 +55,4 @@ internal static class LedgerPagesText
             body.PutTyped(at + 1, body.Height - 1, typed);
         }
     }
-
-    private static string Line(Shop shop, Entered entered) =>
-        $"{entered.Number} {Marks(entered)} {Said(shop, entered)}";
-
-    private static string Marks(Entered entered) => string.Join(' ', entered.What.Tools.Distinct());
-
-    private static string Said(Shop shop, Entered entered) =>
-        EntryWords.Of(entered.What, shop.Settings.Units)
-        + (
-            shop.CrossedOut.TryGetValue(entered.Number, out Entered? by) && by.What is EntryCrossedOut crossing
-                ? $"  ({Words.CrossedOut(by.Number, crossing.Why)})"
-                : ""
-        );
 }

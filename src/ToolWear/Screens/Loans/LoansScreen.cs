@@ -2,8 +2,10 @@ using System.Collections.Immutable;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Shops;
 using ToolWear.Keys;
+using ToolWear.Pens;
 using ToolWear.Screens.Drawing;
 using ToolWear.Screens.Guided;
+using ToolWear.Wording;
 
 namespace ToolWear.Screens.Loans;
 
@@ -11,6 +13,9 @@ namespace ToolWear.Screens.Loans;
 /// <param name="host">Where it is shown.</param>
 internal sealed class LoansScreen(Host host) : GuidedScreen(host)
 {
+    private const string LoansHeading = "Loans";
+    private const string LookLater = "look it over later";
+
     // the tool that came back and is to be looked over
     private long? back;
 
@@ -18,7 +23,7 @@ internal sealed class LoansScreen(Host host) : GuidedScreen(host)
     public override ScreenName Name => ScreenName.Loans;
 
     /// <inheritdoc />
-    protected override string ListHeading => Words.LoansHeading;
+    protected override string ListHeading => LoansHeading;
 
     /// <inheritdoc />
     protected override int Count => back is null ? Loans.Length : 0;
@@ -43,7 +48,7 @@ internal sealed class LoansScreen(Host host) : GuidedScreen(host)
 
     /// <inheritdoc />
     public override string WordsOf(KeyRow row) =>
-        row.Act == Act.Back && back is not null ? Words.LookLater : base.WordsOf(row);
+        row.Act == Act.Back && back is not null ? LookLater : base.WordsOf(row);
 
     /// <inheritdoc />
     public override void TakenBack(ImmutableArray<Core.Ledger.Entered> entries) => back = null;

@@ -1,15 +1,19 @@
 using System.Collections.Immutable;
 using ToolWear.Core.Shops;
+using ToolWear.Pens;
 using ToolWear.Results;
 using ToolWear.Results.Tools;
 using ToolWear.Screens.CaliperRound;
 using ToolWear.Screens.Drawing;
+using ToolWear.Wording;
 
 namespace ToolWear.Screens.Loans;
 
 /// <summary>The text of the loans.</summary>
 internal static class LoansText
 {
+    private const string NoLoans = "No tool is lent out: a lends one.";
+
     // empty row, two lines of what it means
     private const int Below = 3;
 
@@ -22,7 +26,7 @@ internal static class LoansText
         int y = 0;
         if (loans.IsEmpty)
         {
-            body.Put(0, y++, Words.NoLoans, Ink.Quiet);
+            body.Put(0, y++, NoLoans, Ink.Quiet);
         }
         else
         {
@@ -38,16 +42,18 @@ internal static class LoansText
     /// <param name="tool">The tool.</param>
     public static void DrawReturn(Picture body, ToolInShop tool)
     {
-        body.Put(0, 0, Words.FoundOnReturn(tool.Mark.Text), Ink.Strong);
+        body.Put(0, 0, FoundOnReturn(tool.Mark.Text), Ink.Strong);
         int y = 2;
         foreach (string line in CaliperRoundText.FindingLines(body.Width))
         {
             body.Put(0, y++, line);
         }
 
-        foreach (string line in Picture.Wrap(Words.OneLine(Words.FindingCaution), Math.Max(10, body.Width)))
+        foreach (string line in Picture.Wrap(Words.OneLine(Cautions.FindingCaution), Math.Max(10, body.Width)))
         {
             body.Put(0, ++y, line, Ink.Warn);
         }
     }
+
+    private static string FoundOnReturn(string mark) => $"{mark} is back. What was found on it?";
 }

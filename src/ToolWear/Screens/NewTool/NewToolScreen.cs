@@ -1,7 +1,9 @@
 using ToolWear.Keys;
+using ToolWear.Pens;
 using ToolWear.Screens.Drawing;
 using ToolWear.Screens.Guided;
 using ToolWear.Screens.ToolTable;
+using ToolWear.Wording;
 
 namespace ToolWear.Screens.NewTool;
 
@@ -23,18 +25,20 @@ internal sealed class NewToolScreen(Host host)
         ]
     )
 {
+    private const string NewToolHeading = "A tool more";
+
     /// <inheritdoc />
     public override ScreenName Name => ScreenName.NewTool;
 
     /// <inheritdoc />
-    public override string Heading => Words.NewToolHeading;
+    public override string Heading => NewToolHeading;
 
     /// <inheritdoc />
     public override void Open() => Begin(ToolSheet.Empty.With(Asked.Form, "drift").With(Asked.Start, "new"));
 
     /// <inheritdoc />
     public override void Compose(Picture body) =>
-        GuidedText.Draw(body, Sheet.Guided, $"{Words.AddingCautions}\n{Remarks()}".TrimEnd());
+        GuidedText.Draw(body, Sheet.Guided, $"{Cautions.AddingCautions}\n{Remarks()}".TrimEnd());
 
     /// <inheritdoc />
     protected override void Entered(ToolSheet entered)

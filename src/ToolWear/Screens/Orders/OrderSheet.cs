@@ -9,6 +9,8 @@ namespace ToolWear.Screens.Orders;
 /// <summary>An order that is being entered or changed, question by question.</summary>
 internal sealed class OrderSheet : FieldSheet<OrderDescribed>
 {
+    private const string NewOrderHeading = "A new order";
+
     private const int UsualDays = 28;
 
     /// <summary>Begins.</summary>
@@ -17,7 +19,7 @@ internal sealed class OrderSheet : FieldSheet<OrderDescribed>
     public OrderSheet(Sitting sitting, OrderDescribed? before)
         : base(OrderFields.Table, sitting, before ?? OrderFields.Table.Blank, before is null)
     {
-        Heading = before is null ? Words.NewOrderHeading : Words.ChangeOrderHeading(before.Order);
+        Heading = before is null ? NewOrderHeading : ChangeOrderHeading(before.Order);
         if (before is null)
         {
             OrderDescribed usual = OrderFields.Table.Blank with
@@ -48,7 +50,7 @@ internal sealed class OrderSheet : FieldSheet<OrderDescribed>
     /// <inheritdoc />
     protected override FieldFault? FaultIn(OrderDescribed thing, Shop shop) =>
         IsNew && shop.Orders.GetValueOrDefault(thing.Order) is { State: OrderState.Open }
-            ? new("order", Words.OrderThere(thing.Order))
+            ? new("order", OrderThere(thing.Order))
             : null;
 
     private string FreeName(string pattern)
@@ -57,4 +59,8 @@ internal sealed class OrderSheet : FieldSheet<OrderDescribed>
         Shop shop = Sitting.Shop;
         return Enumerable.Range(1, shop.Orders.Count + 1).Select(Nth).First(name => !shop.Orders.ContainsKey(name));
     }
+
+    private static string ChangeOrderHeading(string order) => $"Order {order}";
+
+    private static string OrderThere(string order) => $"there is an open order {order} already: change that one";
 }

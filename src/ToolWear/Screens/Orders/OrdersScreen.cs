@@ -3,8 +3,10 @@ using ToolWear.Core.Ledger;
 using ToolWear.Core.Planning;
 using ToolWear.Core.Shops;
 using ToolWear.Keys;
+using ToolWear.Pens;
 using ToolWear.Screens.Drawing;
 using ToolWear.Screens.Guided;
+using ToolWear.Wording;
 
 namespace ToolWear.Screens.Orders;
 
@@ -12,13 +14,15 @@ namespace ToolWear.Screens.Orders;
 /// <param name="host">Where it is shown.</param>
 internal sealed class OrdersScreen(Host host) : GuidedScreen(host)
 {
+    private const string OrdersHeading = "Orders";
+
     private (Shop Shop, DateOnly Day, OrderBook Book)? known;
 
     /// <inheritdoc />
     public override ScreenName Name => ScreenName.Orders;
 
     /// <inheritdoc />
-    protected override string ListHeading => Words.OrdersHeading;
+    protected override string ListHeading => OrdersHeading;
 
     /// <inheritdoc />
     protected override int Count => Orders.Length;
@@ -52,10 +56,10 @@ internal sealed class OrdersScreen(Host host) : GuidedScreen(host)
                 Begin(new OrderSheet(Sitting, Chosen));
                 break;
             case Act.Drop:
-                Settle(OrderState.Dropped, Words.OrderDropped(Chosen.Order));
+                Settle(OrderState.Dropped, OrderDropped(Chosen.Order));
                 break;
             case Act.Finish:
-                Settle(OrderState.Done, Words.OrderFinished(Chosen.Order));
+                Settle(OrderState.Done, OrderFinished(Chosen.Order));
                 break;
             default:
                 base.DoInList(act, which);
@@ -72,7 +76,7 @@ internal sealed class OrdersScreen(Host host) : GuidedScreen(host)
     {
         OrderDescribed order = ((OrderSheet)entered).Made!;
         List.Choose(Orders.ToList().FindIndex(each => each.Order == order), Orders.Length);
-        Sitting.Say(Words.OrderEntered(order.Order, order.Heads, order.Pattern, order.DueOn), Ink.Done);
+        Sitting.Say(OrderEntered(order.Order, order.Heads, order.Pattern, order.DueOn), Ink.Done);
     }
 
     private void Settle(OrderState state, string said)
@@ -82,4 +86,11 @@ internal sealed class OrdersScreen(Host host) : GuidedScreen(host)
             Sitting.Say(said, Ink.Done);
         }
     }
+
+    private static string OrderEntered(string order, int heads, string pattern, DateOnly due) =>
+        $"Order {order}: {heads} {pattern} by {Words.Weekday(due)}.";
+
+    private static string OrderDropped(string order) => $"Order {order} is dropped.";
+
+    private static string OrderFinished(string order) => $"Order {order} is done.";
 }

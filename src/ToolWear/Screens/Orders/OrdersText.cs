@@ -1,13 +1,20 @@
+using System.Globalization;
 using ToolWear.Core.Planning;
+using ToolWear.Pens;
 using ToolWear.Results;
 using ToolWear.Results.Plans;
 using ToolWear.Screens.Drawing;
+using ToolWear.Wording;
 
 namespace ToolWear.Screens.Orders;
 
 /// <summary>The text of the open orders.</summary>
 internal static class OrdersText
 {
+    private const string NoOrdersYet = $"{PlanWords.NoOrders} a enters one.";
+    private const string NoOrdersNoPatterns =
+        $"{PlanWords.NoOrders} An order is so many heads of a pattern: p leads to the patterns, enter one first.";
+
     /// <summary>Draws the orders.</summary>
     /// <param name="body">Where to.</param>
     /// <param name="book">The orders.</param>
@@ -18,7 +25,7 @@ internal static class OrdersText
         if (book.Orders.IsEmpty)
         {
             int row = 0;
-            string none = hasPatterns ? Words.NoOrdersYet : Words.NoOrdersNoPatterns;
+            string none = hasPatterns ? NoOrdersYet : NoOrdersNoPatterns;
             foreach (string line in Picture.Wrap(none, Math.Max(20, body.Width)))
             {
                 body.Put(0, row++, line, Ink.Quiet);
@@ -65,18 +72,30 @@ internal static class OrdersText
         OrderOutlook order = book.Orders[Math.Clamp(chosen, 0, book.Orders.Length - 1)];
         string pattern = order.Order.Pattern;
         PatternCapacity capacity = book.Calendar.Capacities.Single(each => each.Pattern == pattern);
-        string stages = string.Join("; ", book.Stages[pattern].Select(Words.HeatsOfStage));
-        foreach (string line in Picture.Wrap($"{Words.Capacity(capacity)} Heats a head: {stages}.", room))
+        string stages = string.Join("; ", book.Stages[pattern].Select(HeatsOfStage));
+        foreach (string line in Picture.Wrap($"{PlanWords.Capacity(capacity)} Heats a head: {stages}.", room))
         {
             yield return (line, Ink.Quiet);
         }
 
         foreach (LateOrder late in book.Calendar.Late.OrderBy(each => each.Order.Order != order.Order.Order).Take(3))
         {
-            foreach (string line in Picture.Wrap(Words.Late(late), room))
+            foreach (string line in Picture.Wrap(PlanWords.Late(late), room))
             {
                 yield return (line, Ink.Warn);
             }
         }
+    }
+
+    private static string HeatsOfStage(HeatsAHead stage)
+    {
+        string guess = stage.Stage.HeatsAHead is { } first ? $"first guess {Words.Heats(first)}" : "no first guess";
+        string spread = stage.Spread is { } sd and > 0
+            ? $", spread {sd.ToString("0.#", CultureInfo.InvariantCulture)}"
+            : "";
+        return stage.IsLearned
+                ? $"{stage.Stage.Name} {Words.Heats(stage.Heats)} by {stage.Sessions} sessions{spread} ({guess})"
+            : stage.Stage.HeatsAHead is null ? $"{stage.Stage.Name} not known"
+            : $"{stage.Stage.Name} {Words.Heats(stage.Heats)}, first guess";
     }
 }

@@ -3,8 +3,10 @@ using ToolWear.Core.Ledger;
 using ToolWear.Core.Planning;
 using ToolWear.Core.Shops;
 using ToolWear.Keys;
+using ToolWear.Pens;
 using ToolWear.Screens.Drawing;
 using ToolWear.Screens.Guided;
+using ToolWear.Wording;
 
 namespace ToolWear.Screens.Patterns;
 
@@ -12,13 +14,16 @@ namespace ToolWear.Screens.Patterns;
 /// <param name="host">Where it is shown.</param>
 internal sealed class PatternsScreen(Host host) : GuidedScreen(host)
 {
+    private const string PatternsHeading = "Patterns";
+    private const string StageOneLeft = "A pattern has at least one stage: it stays. Its orders can be dropped.";
+
     private (Shop Shop, ImmutableArray<HeatsAHead> Stages)? known;
 
     /// <inheritdoc />
     public override ScreenName Name => ScreenName.Patterns;
 
     /// <inheritdoc />
-    protected override string ListHeading => Words.PatternsHeading;
+    protected override string ListHeading => PatternsHeading;
 
     /// <inheritdoc />
     protected override int Count => Stages.Length;
@@ -81,7 +86,7 @@ internal sealed class PatternsScreen(Host host) : GuidedScreen(host)
         StageSheet sheet = (StageSheet)entered;
         (PatternDescribed pattern, int at) = (sheet.Pattern!, sheet.At);
         List.Choose(FirstOf(pattern.Pattern) + at, Stages.Length);
-        Sitting.Say(Words.PatternEntered(pattern.Pattern, pattern.Stages.Length), Ink.Done);
+        Sitting.Say(PatternEntered(pattern.Pattern, pattern.Stages.Length), Ink.Done);
     }
 
     private int FirstOf(string pattern) => Stages.ToList().FindIndex(each => each.Pattern == pattern);
@@ -91,13 +96,18 @@ internal sealed class PatternsScreen(Host host) : GuidedScreen(host)
         (PatternDescribed pattern, int at) = Chosen;
         if (pattern.Stages.Length == 1)
         {
-            Sitting.Say(Words.StageOneLeft, Ink.Warn);
+            Sitting.Say(StageOneLeft, Ink.Warn);
         }
         else if (Sitting.Record(pattern with { Stages = pattern.Stages.RemoveAt(at) }))
         {
             // the next stroke must not fall on a stage of another pattern
             List.Choose(FirstOf(pattern.Pattern) + Math.Min(at, pattern.Stages.Length - 2), Stages.Length);
-            Sitting.Say(Words.StageLeftOut(pattern.Pattern, pattern.Stages[at].Name), Ink.Done);
+            Sitting.Say(StageLeftOut(pattern.Pattern, pattern.Stages[at].Name), Ink.Done);
         }
     }
+
+    private static string PatternEntered(string pattern, int stages) =>
+        $"Pattern {pattern} is entered, {Words.CountOf(stages, "stage")} so far: n adds the next.";
+
+    private static string StageLeftOut(string pattern, string stage) => $"{pattern}: {stage} is out.";
 }

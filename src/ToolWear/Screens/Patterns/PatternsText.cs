@@ -5,12 +5,15 @@ using ToolWear.Pens;
 using ToolWear.Results;
 using ToolWear.Results.Plans;
 using ToolWear.Screens.Drawing;
+using ToolWear.Wording;
 
 namespace ToolWear.Screens.Patterns;
 
 /// <summary>The text of the patterns: a row a stage.</summary>
 internal static class PatternsText
 {
+    private const string NoPatterns = "No pattern has been entered yet: a adds one, stage by stage.";
+
     /// <summary>Draws the stages.</summary>
     /// <param name="body">Where to.</param>
     /// <param name="stages">The stages of all patterns.</param>
@@ -19,7 +22,7 @@ internal static class PatternsText
     {
         if (stages.IsEmpty)
         {
-            body.Put(0, 0, Words.NoPatterns, Ink.Quiet);
+            body.Put(0, 0, NoPatterns, Ink.Quiet);
             return;
         }
 
@@ -51,10 +54,13 @@ internal static class PatternsText
             new(
                 "Records",
                 Math.Clamp(width - 69, 0, 10),
-                row => Words.LearnedOf(Cell(PatternTable.Learned, row), Cell(PatternTable.Sessions, row)),
+                row => LearnedOf(Cell(PatternTable.Learned, row), Cell(PatternTable.Sessions, row)),
                 row => Cell(PatternTable.Learned, row).IsNumber ? Ink.Strong : Ink.Plain,
                 IsRight: true
             ),
         ];
     }
+
+    private static string LearnedOf(Cell heats, Cell sessions) =>
+        heats.IsNumber ? $"{heats.Shown} by {sessions.Shown}" : "-";
 }

@@ -5,12 +5,15 @@ using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
 using ToolWear.Core.Tools.Forms;
 using ToolWear.Screens.Guided;
+using ToolWear.Wording;
 
 namespace ToolWear.Screens.Patterns;
 
 /// <summary>A stage of a pattern that is being entered or changed; the first one of a new pattern asks its name too.</summary>
 internal sealed class StageSheet : FieldSheet<StageOf>
 {
+    private const string NewPatternHeading = "A new pattern: its first stage";
+
     private readonly PatternDescribed? pattern;
     private readonly bool isChange;
 
@@ -20,13 +23,11 @@ internal sealed class StageSheet : FieldSheet<StageOf>
 
     /// <inheritdoc />
     public override string Heading =>
-        pattern is null
-            ? Words.NewPatternHeading
-            : Words.StageHeading(pattern.Pattern, isChange ? pattern.Stages[At].Name : null);
+        pattern is null ? NewPatternHeading : StageHeading(pattern.Pattern, isChange ? pattern.Stages[At].Name : null);
 
     /// <inheritdoc />
     public override string Below =>
-        WorkAnswered is Work.Slitting or Work.Opening ? Words.OneLine(Words.BlindHoleCaution) : "";
+        WorkAnswered is Work.Slitting or Work.Opening ? Words.OneLine(Cautions.BlindHoleCaution) : "";
 
     /// <summary>Where in the pattern the stage stands, from 0.</summary>
     public int At { get; }
@@ -62,7 +63,7 @@ internal sealed class StageSheet : FieldSheet<StageOf>
 
     /// <inheritdoc />
     protected override FieldFault? FaultIn(StageOf thing, Shop shop) =>
-        IsNew && shop.Patterns.ContainsKey(thing.Pattern) ? new("pattern", Words.PatternThere(thing.Pattern)) : null;
+        IsNew && shop.Patterns.ContainsKey(thing.Pattern) ? new("pattern", PatternThere(thing.Pattern)) : null;
 
     /// <inheritdoc />
     protected override bool Record(StageOf thing)
@@ -82,4 +83,9 @@ internal sealed class StageSheet : FieldSheet<StageOf>
         : Answer("work").Length == 0 && ToolForms.TryFind(Answer("form"), out ToolForm form, out _)
             ? form.MainWork(Places.Words.TryParse(Answer("place"), out Place place, out string _) ? place : Place.None)
         : null;
+
+    private static string StageHeading(string pattern, string? stage) =>
+        stage is null ? $"{pattern}: a stage more" : $"{pattern}: {stage}";
+
+    private static string PatternThere(string pattern) => $"there is a pattern {pattern} already: n adds a stage to it";
 }

@@ -4,6 +4,7 @@ using ToolWear.Core.Planning;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
 using ToolWear.Keys;
+using ToolWear.Pens;
 using ToolWear.Screens.Drawing;
 using ToolWear.Screens.Guided;
 
@@ -13,6 +14,9 @@ namespace ToolWear.Screens.SeriesPages;
 /// <param name="host">Where it is shown.</param>
 internal sealed class SeriesPagesScreen(Host host) : GuidedScreen(host)
 {
+    private const string NotYetRecorded = "Changed here; t enters it in the ledger.";
+    private const string StaysEntered = "It is entered in the ledger: cross its entry out there.";
+
     private EyeDescribed? eye;
     private ImmutableArray<Series> draft = [];
     private SeriesPlan? plan;
@@ -22,7 +26,7 @@ internal sealed class SeriesPagesScreen(Host host) : GuidedScreen(host)
     public override ScreenName Name => ScreenName.SeriesPages;
 
     /// <inheritdoc />
-    protected override string ListHeading => Words.SeriesHeading(eye?.Name ?? "");
+    protected override string ListHeading => SeriesHeading(eye?.Name ?? "");
 
     /// <inheritdoc />
     protected override int Count => draft.Length;
@@ -115,14 +119,14 @@ internal sealed class SeriesPagesScreen(Host host) : GuidedScreen(host)
         Series? same = draft.FirstOrDefault(each => each.Form == series.Form && each.Place == series.Place);
         draft = same is null ? draft.Add(series) : draft.Replace(same, series);
         plan = null;
-        Sitting.Say(Words.NotYetRecorded, Ink.Warn);
+        Sitting.Say(NotYetRecorded, Ink.Warn);
     }
 
     private void LeaveOut(PlannedTool tool)
     {
         if (tool.IsEntered)
         {
-            Sitting.Say(Words.StaysEntered, Ink.Warn);
+            Sitting.Say(StaysEntered, Ink.Warn);
             return;
         }
 
@@ -139,7 +143,12 @@ internal sealed class SeriesPagesScreen(Host host) : GuidedScreen(host)
         if (Sitting.Record(entries))
         {
             plan = null;
-            Sitting.Say(Words.SeriesEntered(eye!.Name, entries.Length), Ink.Done);
+            Sitting.Say(SeriesEntered(eye!.Name, entries.Length), Ink.Done);
         }
     }
+
+    private static string SeriesHeading(string eye) => $"Series for eye {eye}";
+
+    private static string SeriesEntered(string eye, int places) =>
+        $"The series for eye {eye}: {places} {(places == 1 ? "place is" : "places are")} entered.";
 }

@@ -1,14 +1,19 @@
 using ToolWear.Core.Measure;
 using ToolWear.Core.Planning;
+using ToolWear.Pens;
 using ToolWear.Results;
 using ToolWear.Results.Eyes;
 using ToolWear.Screens.Drawing;
+using ToolWear.Wording;
 
 namespace ToolWear.Screens.SeriesPages;
 
 /// <summary>The text of the series for an eye.</summary>
 internal static class SeriesPagesText
 {
+    private const string NoSeries = "No series can be proposed for this eye: look at its figures.";
+    private const string Proposed = "* is proposed and not entered yet: change what you like, then t enters it.";
+
     /// <summary>Draws it.</summary>
     /// <param name="body">Where to.</param>
     /// <param name="plan">The series; null where there is none.</param>
@@ -18,7 +23,7 @@ internal static class SeriesPagesText
     {
         if (plan is null)
         {
-            body.Put(0, 0, Words.NoSeries, Ink.Quiet);
+            body.Put(0, 0, NoSeries, Ink.Quiet);
             return;
         }
 
@@ -42,11 +47,11 @@ internal static class SeriesPagesText
         yield return ("", Ink.Plain);
         if (plan.Tools.Any(tool => !tool.IsEntered))
         {
-            yield return (Words.Proposed, Ink.Warn);
+            yield return (Proposed, Ink.Warn);
         }
 
-        yield return (Words.StockSentence(plan.Tools[chosen], units), Ink.Plain);
-        foreach ((string sentence, Ink ink) in Words.SlitSentences(plan, units))
+        yield return (EyeWords.StockSentence(plan.Tools[chosen], units), Ink.Plain);
+        foreach ((string sentence, Ink ink) in QuoteText.SlitSentences(plan, units))
         {
             yield return (sentence, ink);
         }
@@ -56,6 +61,6 @@ internal static class SeriesPagesText
             yield return (step.Sentence(units), step.Spoils ? Ink.Warn : Ink.Plain);
         }
 
-        yield return (Words.EyeCaution, Ink.Quiet);
+        yield return (Cautions.EyeCaution, Ink.Quiet);
     }
 }

@@ -3,6 +3,7 @@ using ToolWear.Core.Ledger;
 using ToolWear.Core.Tools;
 using ToolWear.Core.Tools.Forms;
 using ToolWear.Screens.Guided;
+using ToolWear.Wording;
 
 namespace ToolWear.Screens.SeriesPages;
 
@@ -22,8 +23,8 @@ internal sealed class SeriesSheet : FieldSheet<SeriesDescribed>
         )
     {
         Heading = before is null
-            ? Words.NewPlaceHeading(eye)
-            : Words.ChangePlaceHeading(Words.SeriesName(eye, before.Place, before.Form.Name));
+            ? NewPlaceHeading(eye)
+            : ChangePlaceHeading(Words.SeriesName(eye, before.Place, before.Form.Name));
         if (before is null)
         {
             Offer("form", ToolForms.Drift);
@@ -35,4 +36,8 @@ internal sealed class SeriesSheet : FieldSheet<SeriesDescribed>
 
     /// <inheritdoc />
     protected override bool Record(SeriesDescribed thing) => true;
+
+    private static string NewPlaceHeading(string eye) => $"Another place of the series for eye {eye}";
+
+    private static string ChangePlaceHeading(string place) => $"Series: {place}";
 }

@@ -1,6 +1,7 @@
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Shops;
 using ToolWear.Keys;
+using ToolWear.Pens;
 using ToolWear.Screens.Drawing;
 
 namespace ToolWear.Screens.ShopPage;
@@ -9,13 +10,15 @@ namespace ToolWear.Screens.ShopPage;
 /// <param name="host">Where it is shown.</param>
 internal sealed class ShopPageScreen(Host host) : Screen(host)
 {
+    private const string ShopHeadingPage = "Shop";
+
     private TypedLine? value;
 
     /// <inheritdoc />
     public override ScreenName Name => ScreenName.ShopPage;
 
     /// <inheritdoc />
-    public override string Heading => Words.ShopHeadingPage;
+    public override string Heading => ShopHeadingPage;
 
     /// <inheritdoc />
     public override TypedLine? Line => value;

@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
 using ToolWear.Core.Shops;
+using ToolWear.Pens;
 using ToolWear.Screens.Drawing;
+using ToolWear.Wording;
 
 namespace ToolWear.Screens.ShopPage;
 
@@ -55,9 +57,12 @@ internal static class ShopPageText
         string[] meaning = [.. Picture.Wrap($"{setting.Name}: {setting.Meaning}", room)];
         yield return (meaning[0], Ink.Quiet);
         yield return (meaning.Length > 2 ? meaning[1] + " …" : meaning.ElementAtOrDefault(1) ?? "", Ink.Quiet);
-        string lubricant = setting == ShopSetting.Lubricant ? Words.OneLine(Words.BlindHoleCaution) + "\n" : "";
+        string lubricant = setting == ShopSetting.Lubricant ? Words.OneLine(Cautions.BlindHoleCaution) + "\n" : "";
         foreach (
-            string line in Picture.Wrap($"{lubricant}{Words.ShopCaution} {Words.OneLine(Words.ForecastCaution)}", room)
+            string line in Picture.Wrap(
+                $"{lubricant}{Cautions.ShopCaution} {Words.OneLine(Cautions.ForecastCaution)}",
+                room
+            )
         )
         {
             yield return (line, Ink.Warn);

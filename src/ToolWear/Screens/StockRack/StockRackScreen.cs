@@ -11,13 +11,15 @@ namespace ToolWear.Screens.StockRack;
 /// <param name="host">Where it is shown.</param>
 internal sealed class StockRackScreen(Host host) : GuidedScreen(host)
 {
+    private const string BarsHeading = "Stock rack";
+
     private (Shop Shop, ImmutableArray<BarCuts> Bars)? known;
 
     /// <inheritdoc />
     public override ScreenName Name => ScreenName.StockRack;
 
     /// <inheritdoc />
-    protected override string ListHeading => Words.BarsHeading;
+    protected override string ListHeading => BarsHeading;
 
     /// <inheritdoc />
     protected override int Count => Bars.Length;

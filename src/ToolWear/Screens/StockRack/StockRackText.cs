@@ -3,14 +3,18 @@ using ToolWear.Core.Measure;
 using ToolWear.Core.Planning;
 using ToolWear.Pens;
 using ToolWear.Results;
+using ToolWear.Results.Eyes;
 using ToolWear.Results.Plans;
 using ToolWear.Screens.Drawing;
+using ToolWear.Wording;
 
 namespace ToolWear.Screens.StockRack;
 
 /// <summary>The text of the stock rack: the bars, and what could be cut from the chosen one.</summary>
 internal static class StockRackText
 {
+    private const string NoBars = "No bar is in the rack yet: a enters one.";
+
     // heading, empty row, heading of the cuts, and some cuts
     private const int Below = 8;
 
@@ -23,7 +27,7 @@ internal static class StockRackText
     {
         if (bars.IsEmpty)
         {
-            body.Put(0, 0, Words.NoBars, Ink.Quiet);
+            body.Put(0, 0, NoBars, Ink.Quiet);
             return;
         }
 
@@ -42,11 +46,11 @@ internal static class StockRackText
     {
         if (bar.Cuts.IsEmpty)
         {
-            body.Put(0, y, Words.NoToolToCut(bar.Bar.Steel), Ink.Quiet);
+            body.Put(0, y, EyeWords.NoToolToCut(bar.Bar.Steel), Ink.Quiet);
             return;
         }
 
-        body.Put(0, y++, Words.CouldBeCut(bar.Bar.Bar), Ink.Strong);
+        body.Put(0, y++, EyeWords.CouldBeCut(bar.Bar.Bar), Ink.Strong);
         string[] cuts = BarTable.Cuts.Over(bar.Cuts, units).ToText(body.Width - 2).TrimEnd('\n').Split('\n');
         // one line stays for what does not fit
         int room = body.Height - y;

@@ -2,6 +2,8 @@ using System.Collections.Immutable;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Shops;
 using ToolWear.Keys;
+using ToolWear.Pens;
+using ToolWear.Results.Eyes;
 using ToolWear.Screens.Drawing;
 
 namespace ToolWear.Screens.StockTake;
@@ -10,6 +12,11 @@ namespace ToolWear.Screens.StockTake;
 /// <param name="host">Where it is shown.</param>
 internal sealed class StockTakeScreen(Host host) : Screen(host)
 {
+    private const string StockTakeHeading = "Stock-take";
+    private const string MissingHeading = "Stock-take: not seen";
+    private const string AllAgain = "all tools";
+    private const string KeepIt = "keep it";
+
     private (Shop Shop, bool OnlyMissing, ImmutableArray<ToolPresence> Tools)? known;
     private bool onlyMissing;
 
@@ -20,7 +27,7 @@ internal sealed class StockTakeScreen(Host host) : Screen(host)
     public override ScreenName Name => ScreenName.StockTake;
 
     /// <inheritdoc />
-    public override string Heading => onlyMissing ? Words.MissingHeading : Words.StockTakeHeading;
+    public override string Heading => onlyMissing ? MissingHeading : StockTakeHeading;
 
     /// <inheritdoc />
     protected override int Count => asked is null ? Tools.Length : 0;
@@ -61,8 +68,8 @@ internal sealed class StockTakeScreen(Host host) : Screen(host)
     public override string WordsOf(KeyRow row) =>
         row.Act switch
         {
-            Act.Back when asked is not null => Words.KeepIt,
-            Act.Words when onlyMissing => Words.AllAgain,
+            Act.Back when asked is not null => KeepIt,
+            Act.Words when onlyMissing => AllAgain,
             _ => base.WordsOf(row),
         };
 
@@ -89,7 +96,7 @@ internal sealed class StockTakeScreen(Host host) : Screen(host)
                 asked = null;
                 if (Sitting.Record(new ToolScrapped(lost.Mark, Sitting.Today, ScrapCause.Lost, null, null)))
                 {
-                    Sitting.Say(Words.ScrappedNow(lost.Mark), Ink.Done);
+                    Sitting.Say(EyeWords.ScrappedNow(lost.Mark), Ink.Done);
                 }
 
                 break;
@@ -120,7 +127,7 @@ internal sealed class StockTakeScreen(Host host) : Screen(host)
             Tools,
             List,
             Sitting.Today,
-            asked is { } id ? Words.LostAsked(Sitting.Shop.Tools[id].Mark.Text) : null
+            asked is { } id ? LostAsked(Sitting.Shop.Tools[id].Mark.Text) : null
         );
 
     private ToolPresence Chosen
@@ -141,18 +148,25 @@ internal sealed class StockTakeScreen(Host host) : Screen(host)
             return;
         }
 
-        Sitting.Say(Words.SeenNow(tool.Mark.Text, seen), seen ? Ink.Done : Ink.Warn);
+        Sitting.Say(SeenNow(tool.Mark.Text, seen), seen ? Ink.Done : Ink.Warn);
         ImmutableArray<ToolPresence> all = ToolPresence.All(Sitting.Shop);
         if (!onlyMissing && isLast && all.All(each => each.LookedFor?.On == Sitting.Today))
         {
             int missing = all.Count(each => each.IsMissing);
             onlyMissing = true;
             List.Choose(0, Tools.Length);
-            Sitting.Say(Words.StockTaken(all.Length - missing, missing), Ink.Done);
+            Sitting.Say(StockTaken(all.Length - missing, missing), Ink.Done);
         }
         else if (!onlyMissing)
         {
             List.Choose(List.Chosen + 1, Tools.Length);
         }
     }
+
+    private static string StockTaken(int seen, int missing) =>
+        $"All tools were looked for: {seen} seen, {missing} not seen.";
+
+    private static string SeenNow(string mark, bool seen) => seen ? $"{mark}: seen." : $"{mark}: not seen.";
+
+    private static string LostAsked(string mark) => $"Scrap {mark} as lost?";
 }

@@ -1,14 +1,18 @@
 using System.Collections.Immutable;
 using ToolWear.Core.Shops;
+using ToolWear.Pens;
 using ToolWear.Results;
 using ToolWear.Results.Tools;
 using ToolWear.Screens.Drawing;
+using ToolWear.Wording;
 
 namespace ToolWear.Screens.StockTake;
 
 /// <summary>The text of a stock-take.</summary>
 internal static class StockTakeText
 {
+    private const string NothingMissing = "No tool that was looked for is missing.";
+
     // empty row, two lines below
     private const int Below = 3;
 
@@ -28,7 +32,7 @@ internal static class StockTakeText
     {
         if (tools.IsEmpty)
         {
-            body.Put(0, 0, Words.NothingMissing, Ink.Quiet);
+            body.Put(0, 0, NothingMissing, Ink.Quiet);
             return;
         }
 

@@ -1,9 +1,12 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using ToolWear.Core.Shops;
+using ToolWear.Doors;
 using ToolWear.Keys;
 using ToolWear.Pens;
 using ToolWear.Screens.Drawing;
 using ToolWear.Storage;
+using ToolWear.Wording;
 
 namespace ToolWear.Screens.ToolRack;
 
@@ -11,6 +14,10 @@ namespace ToolWear.Screens.ToolRack;
 /// <param name="host">Where it is shown.</param>
 internal sealed class ToolRackScreen(Host host) : Screen(host)
 {
+    private const string RackHeading = "Tool rack";
+    private const string NoFileName = "Nothing was written: no file was named.";
+    private const string NotWorkedOut = "The forecasts are being worked out; once more in a moment.";
+
     private RackRows known = new(null, Core.Measure.LengthUnit.Mm);
     private TypedLine? path;
 
@@ -18,7 +25,7 @@ internal sealed class ToolRackScreen(Host host) : Screen(host)
     public override ScreenName Name => ScreenName.ToolRack;
 
     /// <inheritdoc />
-    public override string Heading => Words.RackHeading;
+    public override string Heading => RackHeading;
 
     /// <inheritdoc />
     public override TypedLine? Line => path;
@@ -74,7 +81,7 @@ internal sealed class ToolRackScreen(Host host) : Screen(host)
     private void AskForExport()
     {
         path = new TypedLine();
-        path.Offer(Words.UsualExport(Sitting.Today));
+        path.Offer(UsualExport(Sitting.Today));
     }
 
     private void Export(string file)
@@ -82,14 +89,14 @@ internal sealed class ToolRackScreen(Host host) : Screen(host)
         if (string.IsNullOrWhiteSpace(file))
         {
             path = null;
-            Sitting.Say(Words.NoFileName, Ink.Warn);
+            Sitting.Say(NoFileName, Ink.Warn);
             return;
         }
 
         if (Sitting.Forecasts is not { } forecasts || Sitting.Forecaster.IsBehind)
         {
             // what was typed stays: Enter once more is all it takes
-            Sitting.Say(Words.NotWorkedOut, Ink.Warn);
+            Sitting.Say(NotWorkedOut, Ink.Warn);
             return;
         }
 
@@ -106,4 +113,7 @@ internal sealed class ToolRackScreen(Host host) : Screen(host)
             Sitting.Say(e.Message, Ink.Warn);
         }
     }
+
+    private static string UsualExport(DateOnly today) =>
+        string.Create(CultureInfo.InvariantCulture, $"wear-{today:yyyy-MM-dd}.csv");
 }

@@ -1,17 +1,26 @@
 using System.Collections.Immutable;
+using ToolWear.Core.Measure;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Wear;
 using ToolWear.Core.Wear.Figures;
 using ToolWear.Core.Wear.Verdicts;
+using ToolWear.Pens;
 using ToolWear.Results;
 using ToolWear.Results.Tools;
 using ToolWear.Screens.Drawing;
+using ToolWear.Wording;
 
 namespace ToolWear.Screens.ToolRack;
 
 /// <summary>The text of the tool rack. Its figures are those of the table that the rack verb prints.</summary>
 internal static class ToolRackText
 {
+    private const string EveryEye = "all";
+    private const string ExportTo = "Wear history into the file:";
+    private const string RackLegend =
+        "> take next   * range may be too narrow   Heats left: an estimate, no permission";
+    private const string RackLegendShort = "Heats left: an estimate, no permission";
+
     // from so many columns on the rack is complete; a narrow window keeps tool, heats left and verdict
     private const int Complete = 80;
 
@@ -64,7 +73,7 @@ internal static class ToolRackText
             :
             [
                 next,
-                new("Eye", 3, row => tools[row].Tool.Eye ?? Words.EveryEye, _ => Ink.Quiet),
+                new("Eye", 3, row => tools[row].Tool.Eye ?? EveryEye, _ => Ink.Quiet),
                 tool,
                 new("What", 10, row => RackTable.PlaceOrForm(tools[row].Tool)),
                 new("Worn", 5, Of(RackTable.Worn), IsRight: true),
@@ -90,7 +99,7 @@ internal static class ToolRackText
     {
         if (export is not null)
         {
-            int at = body.Put(0, y, Words.ExportTo);
+            int at = body.Put(0, y, ExportTo);
             body.PutTyped(at + 1, y, export);
         }
         else if (!tools.IsEmpty)
@@ -99,9 +108,9 @@ internal static class ToolRackText
         }
 
         bool isComplete = body.Width >= Complete;
-        body.Put(0, y + 1, isComplete ? Words.RackLegend : Words.RackLegendShort, Ink.Quiet);
+        body.Put(0, y + 1, isComplete ? RackLegend : RackLegendShort, Ink.Quiet);
         // a narrow window shows no eye
-        body.Put(0, y + 2, isComplete ? Words.EyeCautionShort : "", Ink.Quiet);
+        body.Put(0, y + 2, isComplete ? Cautions.EyeCautionShort : "", Ink.Quiet);
     }
 
     // where there is no room for both, what to do comes first

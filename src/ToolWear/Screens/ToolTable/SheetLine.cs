@@ -14,8 +14,8 @@ internal sealed class SheetLine(ImmutableArray<Asked> questions)
     public GuidedLine Guided { get; } =
         new([
             .. questions.Select(asked => new Question(
-                Words.Column(asked),
-                Words.Question(asked),
+                ToolTableText.Column(asked),
+                ToolTableText.Question(asked),
                 ToolSheet.Choices(asked)
             )),
         ]);

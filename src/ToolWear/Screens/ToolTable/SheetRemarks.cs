@@ -33,7 +33,7 @@ internal static class SheetRemarks
     {
         if (Scrap(sheet, sitting) is { } scrap)
         {
-            yield return Words.ScrapComesFrom(scrap);
+            yield return ScrapComesFrom(scrap);
         }
 
         if (
@@ -51,4 +51,9 @@ internal static class SheetRemarks
 
     private static Place PlaceOf(ToolSheet sheet) =>
         Places.Words.TryParse(sheet[Asked.Place], out Place place, out string _) ? place : Place.None;
+
+    private static string ScrapComesFrom(ScrapProposal scrap) =>
+        scrap.Like is { } like
+            ? $"The scrap size proposed is that of {like.Mark}."
+            : "The scrap size proposed follows from the eye's tolerance.";
 }

@@ -2,8 +2,10 @@ using System.Collections.Immutable;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Shops;
+using ToolWear.Doors;
 using ToolWear.Keys;
-using ToolWear.Screens.Drawing;
+using ToolWear.Pens;
+using ToolWear.Wording;
 
 namespace ToolWear.Screens.ToolTable;
 
@@ -12,6 +14,9 @@ namespace ToolWear.Screens.ToolTable;
 /// <param name="questions">What is asked, in order.</param>
 internal abstract class SheetScreen(Host host, ImmutableArray<Asked> questions) : Screen(host)
 {
+    private const string LimitDoubtful =
+        "The scrap size lies more than a quarter of the size away. Enter once more takes it.";
+
     private bool wasAsked;
 
     /// <inheritdoc />
@@ -91,7 +96,7 @@ internal abstract class SheetScreen(Host host, ImmutableArray<Asked> questions) 
         if (!wasAsked && Sheet.Sheet.IsDoubtful(Sitting.Units))
         {
             wasAsked = true;
-            Sitting.Say(Words.LimitDoubtful, Ink.Warn);
+            Sitting.Say(LimitDoubtful, Ink.Warn);
             return;
         }
 

@@ -1,7 +1,9 @@
 using System.Collections.Immutable;
 using ToolWear.Core.Ledger;
 using ToolWear.Keys;
+using ToolWear.Pens;
 using ToolWear.Screens.Drawing;
+using ToolWear.Wording;
 
 namespace ToolWear.Screens.ToolTable;
 
@@ -10,13 +12,15 @@ namespace ToolWear.Screens.ToolTable;
 internal sealed class ToolTableScreen(Host host)
     : SheetScreen(host, [Asked.Mark, Asked.Form, Asked.Eye, Asked.Place, Asked.Steel, Asked.Size, Asked.Scrap])
 {
+    private const string TableHeading = "The tools I have";
+
     private readonly List<ToolSheet> rows = [];
 
     /// <inheritdoc />
     public override ScreenName Name => ScreenName.ToolTable;
 
     /// <inheritdoc />
-    public override string Heading => Words.TableHeading;
+    public override string Heading => TableHeading;
 
     /// <inheritdoc />
     public override void Open()
@@ -37,7 +41,7 @@ internal sealed class ToolTableScreen(Host host)
 
     /// <inheritdoc />
     public override void Compose(Picture body) =>
-        ToolTableText.Draw(body, rows, Sheet, $"{Remarks()}\n{Words.AddingCautions}".Trim());
+        ToolTableText.Draw(body, rows, Sheet, $"{Remarks()}\n{Cautions.AddingCautions}".Trim());
 
     /// <inheritdoc />
     protected override void Entered(ToolSheet entered)

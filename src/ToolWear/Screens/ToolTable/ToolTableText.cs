@@ -1,4 +1,6 @@
 using System.Collections.Immutable;
+using ToolWear.Core.Tools;
+using ToolWear.Pens;
 using ToolWear.Screens.Drawing;
 
 namespace ToolWear.Screens.ToolTable;
@@ -26,16 +28,13 @@ internal static class ToolTableText
             }
         }
 
-        string[] below =
-        [
-            .. Picture.Wrap($"{Words.Question(line.Asked)}\n{remarks}".TrimEnd(), Math.Max(10, body.Width)),
-        ];
+        string[] below = [.. Picture.Wrap($"{Question(line.Asked)}\n{remarks}".TrimEnd(), Math.Max(10, body.Width))];
         // headings, the row that is typed, an empty one; a low window shows rows first
         int shown = Math.Max(Math.Min(rows.Count, 1), Math.Min(rows.Count, body.Height - below.Length - 3));
         int y = 1 + shown;
         foreach (int column in seen)
         {
-            Put(column, 0, Words.Column(line.Questions[column]), Ink.Strong);
+            Put(column, 0, Column(line.Questions[column]), Ink.Strong);
             for (int i = 0; i < shown; i++)
             {
                 Put(column, 1 + i, rows[rows.Count - shown + i][line.Questions[column]], Ink.Quiet);
@@ -56,4 +55,36 @@ internal static class ToolTableText
 
     private static int Room(int column) =>
         (column + 1 < Columns.Length ? Columns[column + 1] : 80) - Columns[column] - 1;
+
+    internal static string Column(Asked asked) =>
+        asked switch
+        {
+            Asked.Mark => "Mark",
+            Asked.Form => "Form",
+            Asked.Eye => "Eye",
+            Asked.Place => "Place",
+            Asked.Steel => "Steel",
+            Asked.Start => "New or in use",
+            Asked.Before => "Heats before",
+            Asked.Size => "Size now",
+            _ => "Scrap size",
+        };
+
+    internal static string Question(Asked asked) =>
+        asked switch
+        {
+            Asked.Mark => "The mark stamped on the tool, such as R3.",
+            Asked.Form =>
+                "What it is: the first letters do, or the arrows. drift, slitter, slot punch, punch, fuller, ...",
+            Asked.Eye => "The eye it works for, such as H; empty where it serves all.",
+            Asked.Place =>
+                "Its place in the series: opener, rough, second, finish, none. The first letters do, or the arrows.",
+            Asked.Steel => "Its steel, such as 4140; empty where nobody knows.",
+            Asked.Start => "New from the fire, or in use already: the arrows change it.",
+            Asked.Before =>
+                "Heats it worked before these records, roughly; empty where nobody knows, or where it is new.",
+            Asked.Size => "The size at its gauge mark now (of a new tool, as made); empty where not measured yet.",
+            _ =>
+                "The size at which it is done: under it for a drift, over it for a fuller's flat; empty where none is set.",
+        };
 }

@@ -7,6 +7,8 @@ namespace ToolWear.Screens.TrialPages;
 /// <param name="host">Where it is shown.</param>
 internal sealed class TrialPagesScreen(Host host) : Screen(host)
 {
+    private const string TrialHeading = "Trials";
+
     private int first;
     private int lines;
 
@@ -14,7 +16,7 @@ internal sealed class TrialPagesScreen(Host host) : Screen(host)
     public override ScreenName Name => ScreenName.TrialPages;
 
     /// <inheritdoc />
-    public override string Heading => Words.TrialHeading;
+    public override string Heading => TrialHeading;
 
     /// <inheritdoc />
     public override void Open()

@@ -1,5 +1,9 @@
+using System.Globalization;
+using ToolWear.Core.Measure;
 using ToolWear.Core.Wear.Trials;
+using ToolWear.Pens;
 using ToolWear.Screens.Drawing;
+using ToolWear.Wording;
 
 namespace ToolWear.Screens.TrialPages;
 
@@ -27,8 +31,8 @@ internal static class TrialPagesText
     {
         foreach (ShopTrial trial in trials.Speaking)
         {
-            yield return Words.TrialOf(trial);
-            foreach (string line in Picture.Wrap(Words.TrialSays(trial), width - 2))
+            yield return TrialOf(trial);
+            foreach (string line in Picture.Wrap(TrialSays(trial), width - 2))
             {
                 yield return "  " + line;
             }
@@ -39,4 +43,26 @@ internal static class TrialPagesText
             yield return "  " + line;
         }
     }
+
+    private static string TrialOf(ShopTrial trial) =>
+        $"{ShopTrials.ByWords.Word(trial.By)}: {trial.A} or {trial.B}, {trial.Kind}";
+
+    private static string TrialSays(ShopTrial trial) =>
+        trial.Comparison.LifeRatio is Estimate ratio
+            ? $"{Said(trial)}: {trial.A} lasts {Times(ratio.Value)} times as long as {trial.B}, nine times in ten "
+                + $"{Times(ratio.Low90)} to {Times(ratio.High90 ?? ratio.Value)}; it wears at {Times(1 / ratio.Value)} times the rate."
+            : Said(trial);
+
+    private static string Said(ShopTrial trial) =>
+        trial.Comparison.Verdict switch
+        {
+            TrialVerdict.ALastsLonger => $"{trial.A} lasts longer",
+            TrialVerdict.BLastsLonger => $"{trial.B} lasts longer",
+            TrialVerdict.LeaningToA => $"leaning to {trial.A}",
+            TrialVerdict.LeaningToB => $"leaning to {trial.B}",
+            TrialVerdict.PracticallyEqual => "practically equal",
+            _ => "not enough data",
+        };
+
+    private static string Times(double ratio) => ratio.ToString("0.00", CultureInfo.InvariantCulture);
 }

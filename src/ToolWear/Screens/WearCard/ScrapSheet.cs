@@ -5,7 +5,7 @@ using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
 using ToolWear.Core.Wear;
 using ToolWear.Pens;
-using ToolWear.Screens.Drawing;
+using ToolWear.Results.Eyes;
 using ToolWear.Screens.Guided;
 
 namespace ToolWear.Screens.WearCard;
@@ -13,6 +13,12 @@ namespace ToolWear.Screens.WearCard;
 /// <summary>A tool that is being scrapped; what it could still be made into stands below.</summary>
 internal sealed class ScrapSheet : GuidedEntry
 {
+    private const string AskNote = "A note, or nothing.";
+    private const string AskCause =
+        "What ended it: worn, cracked, broken, bent, soft, glass-hard, lost, made-into, other; the first letters do, or the arrows.";
+    private const string AskInto = "Only with made-into: the mark of the new tool, which is added first. Else empty.";
+    private const string MadeIntoHow = "To do so: Esc, add the new tool, and come back with made-into and its mark.";
+
     private const int Cause = 0;
     private const int Into = 1;
     private const int Note = 2;
@@ -32,7 +38,7 @@ internal sealed class ScrapSheet : GuidedEntry
     }
 
     /// <inheritdoc />
-    public override string Heading => Words.ScrapHeading(tool.Mark);
+    public override string Heading => ScrapHeading(tool.Mark);
 
     /// <inheritdoc />
     public override string Below { get; }
@@ -62,13 +68,13 @@ internal sealed class ScrapSheet : GuidedEntry
             return false;
         }
 
-        sitting.Say(Words.ScrappedNow(tool.Mark), Ink.Done);
+        sitting.Say(EyeWords.ScrappedNow(tool.Mark), Ink.Done);
         return true;
     }
 
     private static IEnumerable<string> Offers(MadeInto into, LengthUnit units) =>
         EyeText
-            .Cautions(into)
+            .CautionsOf(into)
             .Concat(
                 into.Offers.IsEmpty
                     ? into.Never is null
@@ -77,15 +83,13 @@ internal sealed class ScrapSheet : GuidedEntry
                     :
                     [
                         $"{EyeText.CouldBecome}:",
-                        .. into.Offers.Take(4).Select(offer => Words.OfferInWords(offer, units)),
-                        Words.MadeIntoHow,
+                        .. into.Offers.Take(4).Select(offer => EyeWords.OfferInWords(offer, units)),
+                        MadeIntoHow,
                     ]
             );
 
     private static ImmutableArray<Question> Questions { get; } =
-    [
-        new("Cause", Words.AskCause, ToolScrapped.CauseWords.All),
-        new("Made into", Words.AskInto, []),
-        new("Note", Words.AskNote, []),
-    ];
+    [new("Cause", AskCause, ToolScrapped.CauseWords.All), new("Made into", AskInto, []), new("Note", AskNote, [])];
+
+    private static string ScrapHeading(Core.Tools.ToolMark tool) => $"Scrap {tool}";
 }

@@ -1,10 +1,12 @@
 using System.Collections.Immutable;
 using ToolWear.Core.Shops;
 using ToolWear.Keys;
+using ToolWear.Pens;
 using ToolWear.Results.Tools;
 using ToolWear.Screens.Drawing;
 using ToolWear.Screens.Guided;
 using ToolWear.Screens.ToolRack;
+using ToolWear.Wording;
 
 namespace ToolWear.Screens.WearCard;
 

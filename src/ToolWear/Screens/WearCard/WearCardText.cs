@@ -4,12 +4,15 @@ using ToolWear.Core.Wear.OneTool;
 using ToolWear.Pens;
 using ToolWear.Results.Tools;
 using ToolWear.Screens.Drawing;
+using ToolWear.Wording;
 
 namespace ToolWear.Screens.WearCard;
 
 /// <summary>The text of the wear card. Its sentences are those that the card verb prints.</summary>
 internal static class WearCardText
 {
+    private const string CheckByHand = "Check each handle by hand.";
+
     private const int LeastChart = 5;
     private const int HighBody = 30;
 
@@ -98,11 +101,11 @@ internal static class WearCardText
     {
         StringBuilder text = new();
         CardText.Gauge(text, gauge, card.Units);
-        return text.ToString().Trim('\n') + "\n" + EyeLine(card) + Words.ForecastCautionShort;
+        return text.ToString().Trim('\n') + "\n" + EyeLine(card) + Cautions.ForecastCautionShort;
     }
 
     private static string EyeLine(Card card) =>
-        card.Drift is not { } drift ? "" : $"{EyeText.Short(drift, card.Units)} {Words.CheckByHand}\n";
+        card.Drift is not { } drift ? "" : $"{EyeText.Short(drift, card.Units)} {CheckByHand}\n";
 
     private static IEnumerable<string> Lines(string text, int width) =>
         Picture.Wrap(text.TrimEnd('\n'), Math.Max(10, width));

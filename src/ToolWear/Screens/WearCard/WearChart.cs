@@ -1,12 +1,16 @@
 using System.Collections.Immutable;
 using ToolWear.Core.Measure;
+using ToolWear.Pens;
 using ToolWear.Screens.Drawing;
+using ToolWear.Wording;
 
 namespace ToolWear.Screens.WearCard;
 
 /// <summary>Draws the chart of a gauge mark: sizes upwards, heats to the right.</summary>
 internal sealed class WearChart
 {
+    private const string ChartTooSmall = "The window is too small for the chart.";
+
     private const int BandLayer = 1;
     private const int BreakLayer = 2;
     private const int LimitLayer = 3;
@@ -38,7 +42,7 @@ internal sealed class WearChart
         int margin = units == LengthUnit.Mm ? 8 : 9;
         if (picture.Width < margin + 16 || picture.Height < 5)
         {
-            picture.Put(0, 0, Words.ChartTooSmall, Ink.Quiet);
+            picture.Put(0, 0, ChartTooSmall, Ink.Quiet);
             return;
         }
 
@@ -125,7 +129,7 @@ internal sealed class WearChart
             return;
         }
 
-        string text = Words.EndOnChart(end.About, end.From, end.To);
+        string text = EndOnChart(end.About, end.From, end.To);
         int row = Y(range.InUnit(scrap)) / 4;
         int middle = margin + (X(figures.Now + end.About) / 2);
         if (FreeNear(picture, row, middle, margin, Picture.ColumnsOf(text)) is var (y, x))
@@ -231,4 +235,8 @@ internal sealed class WearChart
 
         picture.PutRight(picture.Width, bottom + 1, Words.HeatsAxis, Ink.Quiet);
     }
+
+    private static string EndOnChart(double about, double? from, double? to) =>
+        $"done in about {Words.About(about)}"
+        + (from is { } low && to is { } high ? $", {Words.About(low)}-{Words.About(high)}" : "");
 }

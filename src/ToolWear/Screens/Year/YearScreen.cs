@@ -1,6 +1,9 @@
 using System.Collections.Immutable;
 using ToolWear.Core.Planning.Years;
 using ToolWear.Keys;
+using ToolWear.Pens;
+using ToolWear.Results.Looks;
+using ToolWear.Results.Plans;
 using ToolWear.Screens.Drawing;
 
 namespace ToolWear.Screens.Year;
@@ -18,7 +21,7 @@ internal sealed class YearScreen(Host host) : Screen(host)
     public override ScreenName Name => ScreenName.Year;
 
     /// <inheritdoc />
-    public override string Heading => Words.YearHeading(Shown?.Year);
+    public override string Heading => YearWords.YearHeading(Shown?.Year);
 
     private ImmutableArray<ShopYear> All =>
         Sitting.Years.IsBehind || Sitting.Years.IsStopped ? [] : Sitting.Years.Latest?.All ?? [];
@@ -76,7 +79,7 @@ internal sealed class YearScreen(Host host) : Screen(host)
         }
         else if (Sitting.Years.IsStopped)
         {
-            body.Put(0, 0, Words.WasStopped, Ink.Quiet);
+            body.Put(0, 0, PlanWords.WasStopped, Ink.Quiet);
         }
         else
         {

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using ToolWear.Core.Planning.Years;
+using ToolWear.Pens;
 using ToolWear.Results;
 using ToolWear.Results.Looks;
 using ToolWear.Screens.Drawing;
@@ -9,6 +10,9 @@ namespace ToolWear.Screens.Year;
 /// <summary>The text of a year: tools, causes, heads, measuring, one below the other.</summary>
 internal static class YearText
 {
+    private const string YearBasisShort =
+        "Half last: half of such tools have ended by so many heats from new, by all records to the end of the year (in brackets: nineteen times in twenty between).";
+
     private const int Steel = 18;
     private const int InUse = 33;
     private const int New = 38;
@@ -67,10 +71,10 @@ internal static class YearText
 
         if (tools.IsEmpty)
         {
-            yield return y => body.Put(2, y, Words.NoToolsThen, Ink.Quiet);
+            yield return y => body.Put(2, y, YearWords.NoToolsThen, Ink.Quiet);
         }
 
-        foreach (string line in Picture.Wrap(Words.YearBasisShort, Math.Max(20, body.Width - 2)))
+        foreach (string line in Picture.Wrap(YearBasisShort, Math.Max(20, body.Width - 2)))
         {
             yield return y => body.Put(2, y, line, Ink.Quiet);
         }
@@ -85,15 +89,15 @@ internal static class YearText
         );
         yield return y =>
         {
-            int at = body.Put(0, y, Words.YearCauses + ": ", Ink.Strong);
-            body.Put(at, y, said.Length > 0 ? said : Words.NothingScrapped);
+            int at = body.Put(0, y, YearWords.YearCauses + ": ", Ink.Strong);
+            body.Put(at, y, said.Length > 0 ? said : YearWords.NothingScrapped);
         };
     }
 
     private static IEnumerable<Action<int>> Heads(Picture body, ImmutableArray<YearOfHeads> heads)
     {
         yield return _ => { };
-        foreach (string line in Picture.Wrap(Words.YearHeads, Math.Max(20, body.Width)))
+        foreach (string line in Picture.Wrap(YearWords.YearHeads, Math.Max(20, body.Width)))
         {
             yield return y => body.Put(0, y, line, Ink.Strong);
         }
@@ -103,24 +107,24 @@ internal static class YearText
             yield return y =>
             {
                 body.Put(2, y, row[0].Shown, Ink.Strong, Steel - 3);
-                body.Put(Steel, y, Words.HeadsInSessions(row[2], row[1], row[3]), Ink.Plain, Wide);
-                body.PutRight(Life, y, Words.HeadCosts(row[4]), Ink.Plain, Life - Steel - Wide);
+                body.Put(Steel, y, HeadsInSessions(row[2], row[1], row[3]), Ink.Plain, Wide);
+                body.PutRight(Life, y, HeadCosts(row[4]), Ink.Plain, Life - Steel - Wide);
             };
         }
 
         if (heads.IsEmpty)
         {
-            yield return y => body.Put(2, y, Words.NothingForged, Ink.Quiet);
+            yield return y => body.Put(2, y, YearWords.NothingForged, Ink.Quiet);
         }
     }
 
     private static IEnumerable<Action<int>> Measured(Picture body, ImmutableArray<Cell> measured)
     {
         yield return _ => { };
-        string said = Words.MeasuredInYear(measured);
+        string said = MeasuredInYear(measured);
         foreach (
             (string line, int i) in Picture
-                .Wrap($"{Words.YearMeasuredHeading}: {said}", Math.Max(20, body.Width))
+                .Wrap($"{YearWords.YearMeasuredHeading}: {said}", Math.Max(20, body.Width))
                 .Select((line, i) => (line, i))
         )
         {
@@ -132,4 +136,16 @@ internal static class YearText
         !median.IsNumber || !low.IsNumber ? median.Shown
         : high.IsNumber ? $"{median.Shown} ({low.Shown}-{high.Shown})"
         : $"{median.Shown} (over {low.Shown})";
+
+    private static string HeadsInSessions(Cell heads, Cell sessions, Cell uncounted) =>
+        $"{(heads.IsNumber ? $"{heads.Shown} heads" : "heads not counted")} in {sessions.Shown} "
+        + (sessions.Number is 1 ? "session" : "sessions")
+        + (heads.IsNumber && uncounted.Number > 0 ? $", {uncounted.Shown} not counted" : "");
+
+    private static string HeadCosts(Cell cost) => cost.IsNumber ? $"{cost.Shown} each" : "no cost";
+
+    private static string MeasuredInYear(System.Collections.Immutable.ImmutableArray<Cell> measured) =>
+        $"{measured[0].Shown} readings, looked over {measured[1].Shown} times; of {measured[2].Shown} heats worked a reading followed {measured[3].Shown}"
+        + (measured[4].IsNumber ? $", {measured[4].Shown} in 100" : "")
+        + ". Heats are weighted by their work.";
 }

@@ -1,0 +1,122 @@
+using System.Collections.Immutable;
+using ToolWear.Core.Fields;
+using ToolWear.Results;
+using ToolWear.Results.Eyes;
+using ToolWear.Results.Looks;
+using ToolWear.Results.Plans;
+using ToolWear.Results.Tools;
+using ToolWear.Screens;
+using Named = ToolWear.Results.Column<ToolWear.Results.Column>;
+
+namespace ToolWear.Commands.Files;
+
+/// <summary>The data dictionary: every column of the CSV files and every key of the JSON results.</summary>
+internal static class ColumnTable
+{
+    private const string InResults = "in results";
+
+    public static Columns<Column> Columns { get; } =
+    [
+        Named.Text("name", "Name", column => column.Name).Means("the name of a column or key"),
+        Named.Text("unit", "Unit", column => column.Unit, none: "").Means("the unit of a column"),
+        Named.Text("meaning", "Meaning", column => column.Meaning).Means("what a column or key means"),
+    ];
+
+    /// <summary>What files and results say of their columns, by name.</summary>
+    public static ImmutableArray<Column> All { get; } =
+    [
+        .. FieldTables
+            .All.SelectMany(file =>
+                file.Columns.Select(each =>
+                    (Where: file.File, Column: new Column(each.Name, null, each.Unit) { Meaning = each.Meaning })
+                )
+            )
+            .Concat(Results.Select(column => (Where: InResults, Column: column)))
+            .GroupBy(each => each.Column.Name!, StringComparer.Ordinal)
+            .OrderBy(named => named.Key, StringComparer.Ordinal)
+            .Select(named => new Column(named.Key, null, Together(named.Select(each => each.Column.Unit)))
+            {
+                Meaning = Meaning([.. named]),
+            }),
+    ];
+
+    private static IEnumerable<Column> Results =>
+        new Column[]
+        {
+            // what is read from plain tables alone
+            new("from_heats", null, "heats")
+            {
+                Meaning = "heats a tool had when the records began; empty means from new",
+            },
+            new("start_mm", null, "mm") { Meaning = "the wear at the start of the segment" },
+        }
+            .Concat([
+                .. BarTable.Bars,
+                .. BarTable.Cuts,
+                .. BothTable.Columns,
+                .. Card.Columns,
+                .. Compared.All,
+                .. CostTables.Heads,
+                .. CostTables.Places,
+                .. DecisionTables.HeatSplit,
+                .. DecisionTables.PullEarly,
+                .. DecisionTables.Reforge,
+                .. EyeFigures.Columns,
+                .. ForecastTable.Columns,
+                .. ForgeTable.Columns,
+                .. HandOverTable.Columns,
+                .. HistoryTable.Columns,
+                .. LedgerTable.Columns,
+                .. LifetimeTable.All,
+                .. LifetimeTable.Columns,
+                .. LifetimeTable.OfFit,
+                .. LifetimeTable.OfPrior,
+                .. LoanTable.Columns,
+                .. MadeIntoTable.All,
+                .. OrderTable.Columns,
+                .. PatternTable.Columns,
+                .. PlanTable.Columns,
+                .. PlanTable.Covers,
+                .. QuoteTable.All,
+                .. QuoteTable.Tools,
+                .. RackTable.Columns,
+                .. ReckonedTables.Cut,
+                .. ReckonedTables.Drift,
+                .. ReckonedTables.Eye,
+                .. ReckonedTables.OfSection,
+                .. ReckonedTables.Shift,
+                .. ReckonedTables.Slits,
+                .. SeriesTable.Columns,
+                .. SettingTable.Columns,
+                .. SlitFigures.Columns,
+                .. StockTakeTable.Columns,
+                .. ToMeasureTable.Columns,
+                .. YearTables.All,
+                .. YearTables.Causes,
+                .. YearTables.Heads,
+                .. YearTables.Lives,
+                .. YearTables.Measured,
+                .. Columns,
+            ])
+            .Where(column => column.Name is not null);
+
+    /// <summary>What a name means; where it means something else in each file, that is said of each.</summary>
+    private static string Meaning((string Where, Column Column)[] named)
+    {
+        IGrouping<string, string>[] meanings =
+        [
+            .. named
+                .Where(each => each.Column.Meaning?.Length > 0)
+                .GroupBy(each => each.Column.Meaning!, each => each.Where, StringComparer.Ordinal),
+        ];
+        return meanings.Length == 1
+            ? meanings[0].Key
+            : string.Join(
+                "; ",
+                meanings.Select(each => $"{string.Join(", ", each.Distinct(StringComparer.Ordinal))}: {each.Key}")
+            );
+    }
+
+    private static string Together(IEnumerable<string> units) =>
+        string.Join("; ", units.Where(unit => unit.Length > 0).Distinct(StringComparer.Ordinal));
+}

@@ -1,0 +1,358 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using ToolWear.Core.Ledger;
+using ToolWear.Core.Measure;
+using ToolWear.Core.Planning;
+using ToolWear.Core.Planning.Decisions;
+using ToolWear.Core.Sections;
+using ToolWear.Core.Tools;
+using ToolWear.Core.Wear.Figures;
+using ToolWear.Wording;
+
+namespace ToolWear.Results.Plans;
+
+/// <summary>What verbs, screens and sheets say alike of plans, orders, costs and stock.</summary>
+internal static class PlanWords
+{
+    /// <summary>What stands over the costs of heads.</summary>
+    public const string HeadCostHeading = "Tooling a head, apart from bar, fuel and handle";
+
+    /// <summary>What weighing a rework rests on.</summary>
+    public const string ReforgeBasis =
+        "A rework pays where a heat that it gains costs less than a heat of a new tool over its life.";
+    public const string AsItIs = "As it is";
+    public const string WasStopped = "It was stopped before it was done. Esc goes back; to begin again come once more.";
+    public const string NoOrders = "No order is open.";
+
+    /// <summary>No batch is needed.</summary>
+    public const string NothingToForge = "Nothing to forge: the tools in service last out the open orders.";
+
+    /// <summary>What costs rest on.</summary>
+    public const string CostBasis =
+        "Costs are those noted when tools were added, at the shop's hourly rate; what was not noted is the usual of its\n"
+        + "place, and a part that nobody ever noted is left out. Ranges are nine times in ten.";
+    private const int MostNamed = 6;
+
+    // a cut is never short, and what is left never more than there is: whole mm, sixteenths of an inch
+    private const double SixteenthMm = 25.4 / 16;
+    private const double RoundingMm = 0.05;
+
+    /// <summary>What stands over the cut list.</summary>
+    public const string CutListHeading = "Cut list";
+
+    /// <summary>What stands over what has to be bought.</summary>
+    public const string BuyHeading = "Buy";
+
+    /// <summary>What stands over the rest.</summary>
+    public const string MindHeading = "Mind";
+
+    /// <summary>No cost of such a tool is known.</summary>
+    public static string NoCostOf(ToolPlace place) => $"no cost of any {place} is noted, so nothing can be weighed";
+
+    /// <summary>What the cost of a place assumes, and what is left out of it.</summary>
+    public static IEnumerable<string> CostAssumptions(PlaceHeatCost place)
+    {
+        if (place.Cost.Total is null)
+        {
+            yield return $"{place.Tools}: no cost is noted.";
+            yield break;
+        }
+
+        string[] left = [.. Words.Unknown(place.Cost)];
+        string borrowed = place.Cost.Borrowed.IsEmpty
+            ? ""
+            : $" {Words.And([.. place.Cost.Borrowed])} as of such tools for other eyes";
+        string missing = left.Length == 0 ? "" : $" {Words.And(left)} noted nowhere and left out";
+        if (borrowed.Length + missing.Length > 0)
+        {
+            yield return $"{place.Tools}:{borrowed}{(borrowed.Length > 0 && missing.Length > 0 ? ";" : "")}{missing}.";
+        }
+    }
+
+    /// <summary>Whether a rework pays, in a word.</summary>
+    public static string ReforgeAnswer(ReforgeOrScrap answer) =>
+        (answer.Reforge, IsClear(answer)) switch
+        {
+            (true, true) => "re-forge it",
+            (true, false) => "re-forge it, but it is close: the range of a new one's cost reaches it",
+            (false, true) => "scrap it and make a new one",
+            (false, false) => "a new one, but it is close: the range of its cost reaches the rework's",
+        };
+
+    private static bool IsClear(ReforgeOrScrap answer) =>
+        answer.ReworkAHeat < answer.NewAHeat.Low90 || answer.ReworkAHeat > answer.NewAHeat.High90;
+
+    public static string PlannedSure(double sure) =>
+        $"Planned to last {Words.Percent(sure)} of the time ({sure.ToString("0.###", CultureInfo.InvariantCulture)}).";
+
+    public static string IfSure(double sure) => $"{sure.ToString("0.###", CultureInfo.InvariantCulture)} sure";
+
+    public static string IfHeads(string order, int more) => $"{more} heads more of {order}";
+
+    public static string IfLost(string tool) => $"{tool} lost";
+
+    public static string IfAll(IEnumerable<string> supposed) => "If " + string.Join(", ", supposed);
+
+    public static string BatchSizes(ForgeBatch batch, LengthUnit units, string by = "x")
+    {
+        if (batch.Series is not { Length: { } length } series)
+        {
+            return "-";
+        }
+
+        return SizeShown.Eye(length, units) + (series.Width is { } width ? by + SizeShown.Eye(width, units) : "");
+    }
+
+    public static string SideOf(PlaceSide side) =>
+        side.Number == 0 ? "none" : string.Join(", ", side.Days.Select(day => $"{day.Number} by {day.ForgeBy:MM-dd}"));
+
+    public static string SideTotal(ForgeList list)
+    {
+        decimal cost = list.Batches.Sum(batch => batch.TotalCost ?? 0);
+        decimal hours = list.Batches.Sum(batch => batch.Hours ?? 0);
+        return $"{list.Batches.Sum(batch => batch.Number)} tools, {Words.Heats((double)hours)} h, {cost:0}";
+    }
+
+    public static string SideLate(ForgeList list) =>
+        list.Calendar.Late.IsEmpty
+            ? "all orders in time"
+            : "late: " + string.Join(", ", list.Calendar.Late.Select(late => late.Order.Order));
+
+    /// <summary>Heads were counted off an order.</summary>
+    public static string CountedOff(OrderDescribed before, OrderDescribed after) =>
+        after.State == OrderState.Done
+            ? $"order {after.Order} is done, its last {Words.CountOf(before.Heads, "head")} with it"
+            : $"order {after.Order}: {Words.CountOf(before.Heads - after.Heads, "head")} off, {after.Heads} to go";
+
+    /// <summary>An order that is late.</summary>
+    public static string Late(LateOrder late) =>
+        $"Order {late.Order.Order} cannot be done in time: {late.HeadsLate} of {late.Order.Heads} heads come after {Words.Weekday(late.Order.DueOn)}, "
+        + (late.DoneOn is { } last ? $"the last on {Words.Weekday(last)}." : "the last beyond any calendar.");
+
+    /// <summary>Where a capacity comes from.</summary>
+    public static string Capacity(PatternCapacity capacity) =>
+        $"{capacity.Pattern}: {Words.Heats(capacity.HeadsADay)} heads a day, "
+        + (
+            capacity.Sessions > 0
+                ? $"the mean of the fuller half of {capacity.Sessions} sessions."
+                : "assumed (set heads_a_day), no session of it was closed yet."
+        );
+
+    /// <summary>What no plan counts on, and places whose plan was given up.</summary>
+    public static IEnumerable<string> NotPlanned(ForgeList list) =>
+        list
+            .Places.SelectMany(place => place.InService)
+            .Where(tool => tool.WhyNot is not null)
+            .Select(tool => $"{tool.Forecast.Tool.Mark} is not counted on: {tool.WhyNot}.")
+            .Distinct(StringComparer.Ordinal)
+            .Concat(
+                list.Places.Where(place => place.Needs is NotEnoughData)
+                    .Select(place =>
+                        $"{place.Demand.Tools} is not planned to the end: {((NotEnoughData)place.Needs).Why}."
+                    )
+            );
+
+    /// <summary>Which cracks and breaks a plan reckons with, and what it leaves out.</summary>
+    public static string CracksPlanned(ForgeList list)
+    {
+        string[] reckoned =
+        [
+            .. list
+                .Places.Where(place => place.Failures > 0)
+                .Select(place => $"{place.Demand.Tools} ({place.Failures} of its sort on record)"),
+        ];
+        return reckoned.Length == 0
+            ? "Wear alone is planned for: a crack or a break on any heat, or a lost tool, is not."
+            : $"Cracks and breaks are planned for where the records tell of some: {Words.And(reckoned)}. For the rest wear alone; a lost tool is not planned for.";
+    }
+
+    /// <summary>Whether heats a head are those of the records or first guesses.</summary>
+    public static string HeatsAHeadUsed(ForgeList list)
+    {
+        string[] guessed =
+        [
+            .. list.Places.Where(place => !place.Demand.IsLearned).Select(place => place.Demand.Tools.ToString()),
+        ];
+        return list.Places.IsEmpty ? "No heats are asked for."
+            : guessed.Length == 0 ? "Heats a head are those of the shop's records."
+            : $"Heats a head are those of the shop's records, but first guesses for {FirstOf(guessed)}.";
+    }
+
+    // a line of a screen has room for some names, and a shop may have any number
+    private static string FirstOf(string[] names) =>
+        Words.And(
+            names.Length <= MostNamed ? names : [.. names.Take(MostNamed - 1), $"{names.Length - MostNamed + 1} more"]
+        );
+
+    public static string StockNotes(ForgeBatch batch) =>
+        string.Concat(batch.Stock.Notes.Select(note => $" Stock: {note}."));
+
+    /// <summary>A length to cut, not shorter than needed.</summary>
+    private static string CutLength(double mm, LengthUnit units)
+    {
+        double step = units == LengthUnit.Mm ? 1 : SixteenthMm;
+        return BarLength(Math.Ceiling((mm - RoundingMm) / step) * step, units);
+    }
+
+    /// <summary>A length that is left, not longer than it is.</summary>
+    private static string LeftLength(double mm, LengthUnit units)
+    {
+        double step = units == LengthUnit.Mm ? 1 : SixteenthMm;
+        return BarLength(Math.Floor((mm + RoundingMm) / step) * step, units);
+    }
+
+    /// <summary>A bar's section and size, as one asks for it.</summary>
+    private static string BarSizeOf(BarSize size, LengthUnit units)
+    {
+        string other = size.B is { } b ? " x " + BarSide(b, units) : "";
+        return $"{BarSide(size.A, units)}{other} {SectionKinds.Words.Word(size.Section)}";
+    }
+
+    /// <summary>A bar: by its name, or as one that is to be bought.</summary>
+    public static string BarOf(BarWanted bar, LengthUnit units) =>
+        bar.Name ?? $"new {bar.Steel} {BarSizeOf(bar.Size, units)}";
+
+    /// <summary>What a batch is cut from.</summary>
+    public static string CutsOf(BatchStock stock, LengthUnit units) =>
+        string.Join(
+            "; ",
+            stock.Cuts.Select(cut =>
+                $"{BarOf(cut.Bar, units)}: {cut.Pieces} x {CutLength(cut.PieceMm, units)}, {LeftLength(cut.LeftMm, units)} left"
+            )
+        );
+
+    /// <summary>What a batch has bought.</summary>
+    public static string? BuyOf(BatchStock stock, LengthUnit units) =>
+        stock.Buy is { } buy ? $"{BarsOf(buy, units)}, for {buy.Pieces} x {CutLength(buy.PieceMm, units)}" : null;
+
+    /// <summary>What is cut from one bar for all batches.</summary>
+    public static string CutOf(BarUse bar, LengthUnit units)
+    {
+        string what = bar.Bar.Name is null ? "" : $"{bar.Bar.Steel} {BarSizeOf(bar.Bar.Size, units)}, ";
+        string pieces = string.Join(
+            ", ",
+            bar.Batches.Select(each =>
+                $"{each.Pieces} x {CutLength(each.PieceMm, units)} {each.Batch.Tools} by {each.Batch.ForgeBy:MM-dd}"
+            )
+        );
+        return $"{BarOf(bar.Bar, units)} ({what}{LeftLength(bar.LengthMm, units)}): {pieces}; {LeftLength(bar.LeftMm, units)} left";
+    }
+
+    /// <summary>What has to be bought.</summary>
+    public static string BarsOf(BarsToBuy buy, LengthUnit units) =>
+        $"{Words.CountOf(buy.Bars, "bar")} of {buy.Bar.Steel} {BarSizeOf(buy.Bar.Size, units)}, {LeftLength(buy.BarMm, units)}";
+
+    /// <summary>A bar that two batches want.</summary>
+    public static string SharedBarOf(SharedBar shared, LengthUnit units)
+    {
+        string batches = Words.And([.. shared.Batches.Select(batch => $"{batch.Tools} by {batch.ForgeBy:MM-dd}")]);
+        string enough = shared.IsTooShort ? "too short for all of them" : "long enough for all";
+        return $"{shared.Batches.Length} batches want bar {BarOf(shared.Bar, units)} ({batches}): it is {enough}.";
+    }
+
+    private static string BarLength(double mm, LengthUnit units) =>
+        units == LengthUnit.Mm
+            ? $"{mm.ToString("0", System.Globalization.CultureInfo.InvariantCulture)} mm"
+            : $"{SizeShown.Eye(Length.FromMm(mm), units)} in";
+
+    private static string BarSide(Length side, LengthUnit units) =>
+        units == LengthUnit.Mm ? side.ToMmText() : SizeShown.Eye(side, units);
+
+    private static readonly ImmutableArray<string> Numbers =
+    [
+        "none",
+        "one",
+        "two",
+        "three",
+        "four",
+        "five",
+        "six",
+        "seven",
+        "eight",
+        "nine",
+        "ten",
+        "eleven",
+        "twelve",
+    ];
+
+    /// <summary>What stands over the list on the wall.</summary>
+    public static string WallHeading(ForgeList list) => $"Forge list of {Words.Weekday(list.From)}";
+
+    /// <summary>A batch in one plain sentence.</summary>
+    public static string WallSentence(ForgeBatch batch, LengthUnit units)
+    {
+        string past = batch.IsLate ? " (that day is past: first of all)" : "";
+        string what = batch.Number == 1 ? batch.Tools.ToString() : $"{batch.Tools}s";
+        return $"{ToolsLeft(batch)}; make {Number(batch.Number)} {what} by {Words.Weekday(batch.ForgeBy)}{past} {FromStock(batch, units)}.";
+    }
+
+    /// <summary>What else there is to know of a batch.</summary>
+    public static string WallDetails(ForgeBatch batch, LengthUnit units)
+    {
+        string[] made =
+        [
+            batch.Series is { Length: not null } ? $"{BatchSizes(batch, units, " x ")} {SizeShown.Mark(units)}" : "",
+            batch.Series?.Steel ?? "",
+            batch.Hours is { } hours ? $"{Words.Heats((double)hours)} hours" : "",
+            batch.Stock.PieceKg is { } kg ? $"{kg.ToString("0.00", CultureInfo.InvariantCulture)} kg each" : "",
+            batch.TotalCost is { } cost ? $"cost about {cost.ToString("0", CultureInfo.InvariantCulture)}" : "",
+        ];
+        return string.Join(", ", made.Where(part => part.Length > 0).DefaultIfEmpty("sizes as you choose"))
+            + $". For order {batch.Needed.Order}, session of {Words.Weekday(batch.ReadyBy)}; with one fewer {Words.Percent(batch.SureWithOneFewer)} sure."
+            + StockNotes(batch);
+    }
+
+    private static string ToolsLeft(ForgeBatch batch)
+    {
+        string[] left =
+        [
+            .. batch.InService.Select(
+                (tool, i) =>
+                    $"{tool.Forecast.Tool.Mark}: {(tool.WhyNot is null ? LeftOf(tool.Forecast.HeatsLeft, isFirst: i == 0) : "not counted on")}"
+            ),
+            .. batch.Needed.Before > 0 ? [$"{Number(batch.Needed.Before)} new by then"] : (string[])[],
+        ];
+        string cracks = batch.Failures > 0 ? $", if none cracks ({Number(batch.Failures)} did)" : "";
+        return left.Length == 0 ? $"No {batch.Tools} in service" : string.Join(", ", left) + cracks;
+    }
+
+    private static string LeftOf(HeatsLeft? left, bool isFirst) =>
+        left switch
+        {
+            { Q50: < 0.5 } => "past its limit",
+            { Q50: { } heats } => isFirst
+                ? $"about {Words.CountOf((int)Math.Round(heats), "heat")} left"
+                : Words.About(heats),
+            _ => "longer than the readings can tell",
+        };
+
+    private static string FromStock(ForgeBatch batch, LengthUnit units)
+    {
+        BatchStock stock = batch.Stock;
+        string each = batch.Number == 1 ? "" : " each";
+        string buy = stock.Buy is { } bars
+            ? $"{BarSizeOf(bars.Bar.Size, units)} to be bought, {(stock.Cuts.IsEmpty ? "" : $"{Number(bars.Pieces)} of ")}{CutLength(bars.PieceMm, units)}{each}"
+            : "";
+        string cuts = stock.Cuts.Length switch
+        {
+            0 => "",
+            1 =>
+                $"the {BarSizeOf(stock.Cuts[0].Bar.Size, units)} ({BarNamed(stock.Cuts[0].Bar)}), {CutLength(stock.Cuts[0].PieceMm, units)}{each}",
+            _ => "the "
+                + string.Join(
+                    " and the ",
+                    stock.Cuts.Select(cut =>
+                        $"{BarSizeOf(cut.Bar.Size, units)} ({BarNamed(cut.Bar)}), {Number(cut.Pieces)} of {CutLength(cut.PieceMm, units)}"
+                    )
+                ),
+        };
+        return buy.Length + cuts.Length == 0
+            ? "from stock of your choice"
+            : "from " + string.Join(" and ", new[] { cuts, buy }.Where(part => part.Length > 0));
+    }
+
+    private static string BarNamed(BarWanted bar) => bar.Name is { } name ? $"bar {name}" : "bought before";
+
+    private static string Number(int number) =>
+        number < Numbers.Length ? Numbers[number] : number.ToString(CultureInfo.InvariantCulture);
+}
