@@ -1,5 +1,4 @@
 using System.Runtime.InteropServices;
-using System.Security.Cryptography;
 using ToolWear.Commands;
 using ToolWear.Doors;
 using ToolWear.Storage.Disks;
@@ -21,7 +20,7 @@ Site site = new(
     Console.Error,
     TimeProvider.System,
     new RealDisk(),
-    () => Convert.ToHexStringLower(RandomNumberGenerator.GetBytes(16)),
+    () => Guid.NewGuid().ToString("N"),
     Path.Combine(data.Length == 0 ? "." : data, "toolwear", "shop.db"),
     Path.GetTempPath()
 )

@@ -1,5 +1,3 @@
-using System.Security.Cryptography;
-
 namespace ToolWear.Storage.Disks;
 
 /// <summary>A file written whole or not at all: beside, under a private random name, synced, moved into place, folder synced.</summary>
@@ -17,7 +15,7 @@ public sealed class WholeFile : IDisposable
     {
         _disk = disk;
         _path = path;
-        Beside = $"{path}.{RandomNumberGenerator.GetHexString(12, lowercase: true)}.new";
+        Beside = $"{path}.{Guid.NewGuid().ToString("N")[..12]}.new";
         File = disk.Create(Beside);
     }
 
