@@ -32,7 +32,7 @@ public sealed partial class GuideTests(DemoFixture demo)
         }
         else
         {
-            site.Done("demo", "--no-screens", "--store", site.Store);
+            site.Demo();
         }
 
         string[] typed = [.. Typed().Matches(page).Select(match => match.Groups["line"].Value)];
