@@ -214,7 +214,7 @@ public static class EventFields
     public static FieldTable<LoanSaid> Loans { get; } =
         new FieldTable<LoanSaid>("loans.csv", new(default, default, true, null, null))
             .Needs("tool", Mark, l => l.Tool, (l, v) => l with { Tool = v!.Value })
-            .Means("", like: Kept.Tools)
+            .Means("", "Tool", Kept.Tools)
             .Needs("on", PastDay, l => l.On, (l, v) => l with { On = v!.Value })
             .Needs("what", Either("out", "back"), l => l.IsOut, (l, v) => l with { IsOut = v!.Value })
             .Means("what was done")

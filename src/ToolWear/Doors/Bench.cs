@@ -229,7 +229,7 @@ public sealed class Bench : IDisposable
     private static Shop Fold(string path, LedgerReading reading) => Possible(path, Shop.Fold(reading.Ledger()));
 
     private static Shop Possible(string path, Step step) =>
-        step.After ?? throw new DamagedJournalException(LedgerImpossible(path, step.Refusal!));
+        step.After ?? throw new DamagedJournalException(0, LedgerImpossible(path, step.Refusal!));
 
     private static string LedgerImpossible(string path, string why) =>
         $"the journal of {path} holds what cannot be: {why}. Nothing was changed. \"toolwear check\" looks further.";

@@ -101,7 +101,7 @@ internal sealed class LedgerReading(OnceKeys keys)
         }
         catch (JsonException e)
         {
-            throw new DamagedJournalException(EntryUnreadable(number, e.Path?.TrimStart('$', '.')), e);
+            throw new DamagedJournalException(0, EntryUnreadable(number, e.Path?.TrimStart('$', '.')), e);
         }
     }
 

@@ -4,6 +4,13 @@ using ToolWear.Core.Shops;
 
 namespace ToolWear.Screens;
 
+/// <summary>What works something out beside the screens.</summary>
+internal interface IBeside : IDisposable
+{
+    /// <summary>What to do when it is further.</summary>
+    Action? Ready { get; set; }
+}
+
 /// <summary>Works something out of the shop beside the screens, which never wait for it.</summary>
 /// <typeparam name="T">What is worked out.</typeparam>
 /// <param name="onScreen">Does something on the screens' thread.</param>
@@ -23,7 +30,7 @@ internal class Beside<T>(Action<Action> onScreen, Func<Shop, Steps, T> work) : B
 /// <typeparam name="T">What is worked out.</typeparam>
 /// <param name="onScreen">Does something on the screens' thread.</param>
 /// <param name="work">Works it out; stops where it is told to, and says how far it is.</param>
-internal class Beside<TOf, T>(Action<Action> onScreen, Func<TOf, Steps, T> work) : IDisposable
+internal class Beside<TOf, T>(Action<Action> onScreen, Func<TOf, Steps, T> work) : IBeside
     where TOf : class
     where T : class
 {
@@ -51,7 +58,7 @@ internal class Beside<TOf, T>(Action<Action> onScreen, Func<TOf, Steps, T> work)
     /// <summary>The share that is done, once it takes long enough to be worth showing; null before.</summary>
     public double? Share => IsBehind && watch.Elapsed > Long ? Volatile.Read(ref share) : null;
 
-    /// <summary>What to do when it is there.</summary>
+    /// <inheritdoc />
     public Action? Ready { get; set; }
 
     /// <summary>Asks for that of one; that of an older one is not worth ending.</summary>

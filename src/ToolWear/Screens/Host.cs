@@ -52,13 +52,7 @@ internal sealed class Host : Runnable
         field = new LineField(colours) { Edited = Changed };
         list = new ListTable(colours) { Chosen = Moved };
         Add(list, field);
-        Sitting.Forecaster.Ready = Redraw;
-        Sitting.Plans.Ready = Redraw;
-        Sitting.Supposed.Ready = Redraw;
-        Sitting.Costs.Ready = Redraw;
-        Sitting.Trials.Ready = Redraw;
-        Sitting.Years.Ready = Redraw;
-        Sitting.Charts.Ready = Redraw;
+        Sitting.WhenFurther(Redraw);
         foreach (Screen screen in all(this))
         {
             screens.Add(screen.Name, screen);

@@ -22,6 +22,7 @@ internal sealed class Sitting : IDisposable
     private readonly DateOnly? day;
     private readonly Action<Action> onScreen;
     private readonly int before;
+    private readonly ImmutableArray<IBeside> workers;
     private int seen;
     private Task backup = Task.CompletedTask;
 
@@ -43,6 +44,7 @@ internal sealed class Sitting : IDisposable
         Years = new Beside<ShopYears>(onScreen, LookBack);
         Charts = new Charts(onScreen);
         Trials = new Beside<ShopTrialList>(onScreen, (shop, stop) => new ShopTrialList(ShopTrials.Of(shop, stop)));
+        workers = [Forecaster, Plans, Supposed, Costs, Years, Charts, Trials];
     }
 
     /// <summary>The world around.</summary>
@@ -80,6 +82,16 @@ internal sealed class Sitting : IDisposable
 
     /// <summary>What works the comparisons out, once they are asked for.</summary>
     public Beside<ShopTrialList> Trials { get; }
+
+    /// <summary>Has something done whenever one of those beside the screens is further.</summary>
+    /// <param name="ready">What.</param>
+    public void WhenFurther(Action ready)
+    {
+        foreach (IBeside worker in workers)
+        {
+            worker.Ready = ready;
+        }
+    }
 
     /// <summary>The forecasts last worked out; null before the first.</summary>
     public ShopForecasts? Forecasts => Forecaster.Latest;
@@ -217,13 +229,10 @@ internal sealed class Sitting : IDisposable
     {
         // the store is closed behind us: what is being copied is copied to its end
         backup.Wait();
-        Forecaster.Dispose();
-        Plans.Dispose();
-        Supposed.Dispose();
-        Costs.Dispose();
-        Trials.Dispose();
-        Years.Dispose();
-        Charts.Dispose();
+        foreach (IBeside worker in workers)
+        {
+            worker.Dispose();
+        }
     }
 
     private Core.Planning.ForgeList Plan(Shop shop, Core.Planning.Steps steps) =>

@@ -105,19 +105,6 @@ internal sealed class Picture
         return row;
     }
 
-    /// <summary>Writes a text in a column that only wide windows have.</summary>
-    /// <param name="column">From 0; beyond the edge nothing is written.</param>
-    /// <param name="row">From 0.</param>
-    /// <param name="text">The text.</param>
-    /// <param name="ink">Its ink.</param>
-    public void PutIfWide(int column, int row, string text, Ink ink = Ink.Plain)
-    {
-        if (column < Width)
-        {
-            Put(column, row, text, ink);
-        }
-    }
-
     /// <summary>Leaves room for a list, which the library draws.</summary>
     /// <param name="row">Its first row, from 0.</param>
     /// <param name="height">The rows it may take at most, headings included.</param>

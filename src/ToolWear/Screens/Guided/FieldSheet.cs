@@ -127,7 +127,7 @@ internal abstract class FieldSheet<T> : GuidedEntry
     private static Question Ask(Field<T> field, Shop shop)
     {
         ImmutableArray<string> choices = field.Words.IsEmpty ? KeptNames.In(shop, field.Like) : field.Words;
-        return new(field.Asked, Sentence(field.Meaning) + (choices.IsEmpty ? "" : FirstLettersDo), choices);
+        return new(field.Asked, (Sentence(field.Meaning) + (choices.IsEmpty ? "" : FirstLettersDo)).Trim(), choices);
     }
 
     private static string Sentence(string meaning) =>

@@ -59,7 +59,7 @@ internal sealed class LoansScreen(Host host) : GuidedScreen(host)
         switch (act)
         {
             case Act.Add:
-                Begin(new LendSheet(Sitting.Shop));
+                Begin(new LendSheet(Sitting));
                 break;
             case Act.Enter:
                 TakeBack();
