@@ -25,6 +25,7 @@ Site site = new(
     Path.GetTempPath()
 )
 {
+    In = Console.OpenStandardInput,
     Tty = new Tty(
         !Console.IsInputRedirected && !Console.IsOutputRedirected,
         Environment.GetEnvironmentVariable("TERM") ?? "",

@@ -106,6 +106,7 @@ public static class EventFields
             .Means("", like: Kept.Sessions)
             .Needs("tool", Mark, h => h.Tool, (h, v) => h with { Tool = v!.Value })
             .Means("", like: Kept.Tools)
+            .Called("mark", "stamp", "tool mark")
             .Needs("work", Word(Works.Words), h => h.Work, (h, v) => h with { Work = v!.Value })
             .Means("the work done")
             .Needs("heats", HeatsInARow, h => h.Heats, (h, v) => h with { Heats = v!.Value })
@@ -118,16 +119,22 @@ public static class EventFields
         new FieldTable<ToolMeasured>("readings.csv", new(default, "", default, null, Length.Zero, null, null, null))
             .Needs("tool", Mark, r => r.Tool, (r, v) => r with { Tool = v!.Value })
             .Means("", like: Kept.Tools)
+            .Called("mark", "stamp", "tool mark")
             .Needs("gauge", Name, r => r.Gauge, (r, v) => r with { Gauge = v! })
             .Means("", like: Kept.GaugeMarks)
+            .Called("gauge mark")
             .Needs("on", PastDay, r => r.On, (r, v) => r with { On = v!.Value })
+            .Called("day", "date", "measured on", "read on")
             .Maybe("session", Name, r => r.Session, (r, v) => r with { Session = v })
             .Means("", like: Kept.Sessions)
             .Needs("size_mm", Size, r => r.Size, (r, v) => r with { Size = v!.Value })
+            .Called("size now", "reading", "measured")
             .Maybe("resolution_mm", Size, r => r.Resolution, (r, v) => r with { Resolution = v })
             .Maybe("by", Text, r => r.By, (r, v) => r with { By = v })
             .Means("who measured, looked or found")
-            .Maybe("note", Note, r => r.Note, (r, v) => r with { Note = v });
+            .Called("who")
+            .Maybe("note", Note, r => r.Note, (r, v) => r with { Note = v })
+            .Called("notes", "remark", "remarks", "comment", "comments");
 
     /// <summary>Reworks.</summary>
     public static FieldTable<ToolReworked> Reworks { get; } =

@@ -68,6 +68,9 @@ public abstract record Field<T>
     /// <summary>What it means, without the words there are.</summary>
     internal string Means { get; init; } = "";
 
+    /// <summary>What else people write over its column, besides its name and what a form calls it.</summary>
+    internal ImmutableArray<string> Called { get; init; } = [];
+
     /// <summary>The names that it chooses from or could be like.</summary>
     public Kept Like { get; init; }
 
@@ -82,6 +85,9 @@ public abstract record Field<T>
 
     /// <summary>Whether it is free text, which a file must keep from being taken for a formula.</summary>
     public abstract bool IsText { get; }
+
+    /// <summary>Whether it is written as a bare number.</summary>
+    public abstract bool IsNumber { get; }
 
     /// <summary>Writes it as files hold it.</summary>
     /// <param name="thing">The thing.</param>
@@ -134,6 +140,9 @@ internal sealed record Field<T, TValue>(
     public override bool IsText => Kind.IsText;
 
     /// <inheritdoc />
+    public override bool IsNumber => Kind.IsNumber;
+
+    /// <inheritdoc />
     public override string Write(T thing) => Kind.Write(Get(thing)) ?? "";
 
     /// <inheritdoc />
@@ -170,5 +179,6 @@ internal sealed record Field<T, TValue>(
             Means = Means,
             Like = Like,
             Unit = Unit,
+            Called = Called,
         };
 }

@@ -27,6 +27,9 @@ public sealed record FieldKind<TValue>(FieldReader<TValue> Read, Func<TValue, st
     /// <summary>Whether it is free text, which a file must keep from being taken for a formula.</summary>
     public bool IsText { get; init; }
 
+    /// <summary>Whether it is written as a bare number.</summary>
+    public bool IsNumber { get; init; }
+
     /// <summary>What is wrong with a value, however it came about; null where nothing is.</summary>
     public Func<TValue, string?> Fault { get; init; } = static _ => null;
 

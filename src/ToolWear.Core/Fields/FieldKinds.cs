@@ -85,6 +85,7 @@ public static class FieldKinds
         new(ReadAmount, amount => amount?.ToString(Plain), "an amount, such as 1.5")
         {
             Unit = "money",
+            IsNumber = true,
             Fault = amount => amount < 0 ? $"{amount} lies outside; a number from 0" : null,
         };
 
@@ -115,6 +116,7 @@ public static class FieldKinds
         )
         {
             Unit = "heats",
+            IsNumber = true,
         };
 
     /// <summary>A day, ISO 8601 in files; typed also "01-15" for the next such day and "+28" for in so many days.</summary>
@@ -122,10 +124,11 @@ public static class FieldKinds
         new(
             (text, source, out value) =>
             {
-                value = source.IsFile ? DayText.Iso(text) : DayText.Coming(text, source.Today);
+                value = source.IsFile ? DayText.Iso(text) : DayText.Coming(text, source.Today, source.MonthFirst);
                 return value is not null ? null
                     : source.IsFile ? $"\"{FreeText.Shown(text)}\" is no day; write one that there is like 2026-05-01"
-                    : $"\"{FreeText.Shown(text)}\" is no day; type one like 2026-05-01, 05-01 or +28";
+                    : DayText.Fault(text)
+                        ?? $"\"{FreeText.Shown(text)}\" is no day; type one like 2026-05-01, 05-01 or +28";
             },
             WriteDay,
             "a day, such as 2026-05-01"
@@ -136,8 +139,10 @@ public static class FieldKinds
         new(
             (text, source, out value) =>
             {
-                value = DayText.Iso(text);
-                return value is null ? $"\"{FreeText.Shown(text)}\" is no day; write one that there is like 2026-05-01"
+                value = source.IsFile ? DayText.Iso(text) : DayText.Typed(text, source.MonthFirst);
+                return value is null
+                        ? DayText.Fault(text)
+                            ?? $"\"{FreeText.Shown(text)}\" is no day; write one that there is like 2026-05-01"
                     : value > source.Today ? $"{WriteDay(value)} lies in the future; today is {WriteDay(source.Today)}"
                     : null;
             },
@@ -151,9 +156,13 @@ public static class FieldKinds
     /// <summary>A form of tool.</summary>
     public static FieldKind<ToolForm?> Form { get; } =
         new(
-            (text, _, out value) =>
+            (text, source, out value) =>
             {
-                bool isForm = ToolForms.TryFind(text, out ToolForm form, out string _);
+                bool isForm = ToolForms.TryFind(
+                    Meant(text, source, [.. ToolForms.All.Select(each => each.Name)]),
+                    out ToolForm form,
+                    out string _
+                );
                 value = form;
                 return isForm ? null : NotAmong(text, [.. ToolForms.All.Select(each => each.Name)]);
             },
@@ -174,9 +183,9 @@ public static class FieldKinds
     public static FieldKind<TWord?> Word<TWord>(Vocabulary<TWord> words)
         where TWord : struct, Enum =>
         new(
-            (text, _, out value) =>
+            (text, source, out value) =>
             {
-                bool isWord = words.TryParse(text, out TWord word, out string _);
+                bool isWord = words.TryParse(Meant(text, source, words.All), out TWord word, out string _);
                 value = word;
                 return isWord ? null : NotAmong(text, words.All);
             },
@@ -193,10 +202,11 @@ public static class FieldKinds
     /// <returns>The kind.</returns>
     public static FieldKind<bool?> Either(string yes, string no) =>
         new(
-            (text, _, out value) =>
+            (text, source, out value) =>
             {
-                value = text == yes;
-                return text == yes || text == no ? null : $"\"{FreeText.Shown(text)}\" is neither {yes} nor {no}";
+                string said = Meant(text, source, [yes, no]);
+                value = said == yes;
+                return said == yes || said == no ? null : $"\"{FreeText.Shown(text)}\" is neither {yes} nor {no}";
             },
             answer => answer is { } known ? (known ? yes : no) : null,
             $"{yes} or {no}"
@@ -227,9 +237,14 @@ public static class FieldKinds
         string right =
             greatest == int.MaxValue ? $"a whole number from {least}" : $"a whole number from {least} to {greatest}";
         return new(
-            (text, _, out value) =>
+            (text, source, out value) =>
             {
-                bool isWhole = int.TryParse(text, NumberStyles.None, Plain, out int count);
+                bool isWhole = int.TryParse(
+                    source.IsFile ? text : text.Trim(),
+                    NumberStyles.None,
+                    Plain,
+                    out int count
+                );
                 value = count;
                 return isWhole
                     ? null
@@ -239,6 +254,7 @@ public static class FieldKinds
             right
         )
         {
+            IsNumber = true,
             Fault = count => count < least || count > greatest ? $"{count} lies outside; {right}" : null,
         };
     }
@@ -266,6 +282,7 @@ public static class FieldKinds
         new(read, size => size?.ToMmText(), "a size, such as 36.5 or 1 7/16")
         {
             Unit = "mm",
+            IsNumber = true,
             Fault = fault,
             Offer = SizeText.Offer,
         };
@@ -291,6 +308,7 @@ public static class FieldKinds
     private static FieldKind<double?> OfNumber(Func<double, bool> isRight, string right) =>
         new(ReadNumber, number => number?.ToString("R", Plain), right)
         {
+            IsNumber = true,
             Fault = number => number is { } value && !isRight(value) ? $"{value} lies outside; {right}" : null,
         };
 
@@ -326,6 +344,10 @@ public static class FieldKinds
         text.Length <= 20
         && decimal.TryParse(text, NumberStyles.AllowDecimalPoint, Plain, out decimal number)
         && number == 0;
+
+    /// <summary>The word of a list that a person means who writes "Slot_punch"; a file has it to the letter.</summary>
+    private static string Meant(string text, Source source, ImmutableArray<string> words) =>
+        source.IsFile ? text : words.FirstOrDefault(word => FreeText.Bare(word) == FreeText.Bare(text)) ?? text;
 
     private static string? WriteDay(DateOnly? day) => day?.ToString("O", Plain);
 

@@ -112,6 +112,11 @@ public sealed record FieldTable<T>(string File, T Blank) : IFieldTable
     public FieldTable<T> Means(string meaning, string asked = "", Kept like = Kept.Nothing, string? unit = null) =>
         Last(All[^1] with { Means = meaning, Asked = asked, Like = like, Unit = unit ?? All[^1].Unit });
 
+    /// <summary>The table with what else people write over the column of the last field.</summary>
+    /// <param name="names">Headings; case, spaces and units do not matter.</param>
+    /// <returns>The table.</returns>
+    public FieldTable<T> Called(params ImmutableArray<string> names) => Last(All[^1] with { Called = names });
+
     /// <summary>What is wrong with a thing, however it came about: a value that its field cannot have.</summary>
     /// <param name="thing">The thing.</param>
     /// <returns>The first fault; null where there is none.</returns>

@@ -15,11 +15,13 @@ public static class OrderFields
             .Means("what is forged, such as hatchet", "Pattern", Kept.Patterns)
             .Needs("heads", Whole(1, 100_000), o => o.Heads, (o, v) => o with { Heads = v!.Value })
             .Means("how many heads are still to be forged", "Heads")
+            .Called("count", "how many")
             .Needs("due_on", Day, o => o.DueOn, (o, v) => o with { DueOn = v!.Value })
             .Means(
                 "the day they are wanted, such as 2027-01-15; typed also 01-15 for the next such day, +28 for in 28 days",
                 "Due"
             )
+            .Called("due date", "wanted by", "day", "date")
             .Maybe(
                 "state",
                 Word(OrderDescribed.StateWords),

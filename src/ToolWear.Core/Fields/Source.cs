@@ -7,6 +7,9 @@ namespace ToolWear.Core.Fields;
 /// <param name="Today">The shop's day: nothing has happened after it.</param>
 public readonly record struct Source(LengthUnit? Units, DateOnly Today)
 {
+    /// <summary>Whether the month stands first in 10/31/2026; null where nobody knows and only one reading may be taken.</summary>
+    public bool? MonthFirst { get; init; }
+
     /// <summary>Whether it is a file's cell, written one way only.</summary>
     public bool IsFile => Units is null;
 }

@@ -31,6 +31,7 @@ public static class ToolFields
     internal static readonly FieldTable<Tool> First = new FieldTable<Tool>("", Blank)
         .Key("tool", Mark, t => t.Mark, (t, v) => t with { Mark = v!.Value })
         .Means("the mark stamped on the tool, such as R3", "Mark")
+        .Called("stamp", "tool mark")
         .Needs("form", Form, t => t.Form, (t, v) => t with { Form = v! })
         .Means("what form of tool it is", "Form")
         .Maybe("eye", Text, t => t.Eye, (t, v) => t with { Eye = v })
@@ -40,14 +41,16 @@ public static class ToolFields
         .Maybe("section", Word(SectionKinds.Words), t => t.Section, (t, v) => t with { Section = v })
         .Means("its shape", "Section")
         .Maybe("steel", Text, t => t.Steel, (t, v) => t with { Steel = v })
-        .Means("its steel, by number where it has one", "Steel", Kept.Steels);
+        .Means("its steel, by number where it has one", "Steel", Kept.Steels)
+        .Called("material");
 
     /// <summary>What is said last of a tool, whatever table it stands in.</summary>
     internal static readonly FieldTable<Tool> Last = new FieldTable<Tool>("", Blank)
         .Maybe("peg", Text, t => t.Peg, (t, v) => t with { Peg = v })
         .Means("where it hangs", "Peg")
         .Maybe("note", Note, t => t.Note, (t, v) => t with { Note = v })
-        .Means("a note, or nothing", "Note");
+        .Means("a note, or nothing", "Note")
+        .Called("notes", "remark", "remarks", "comment", "comments");
 
     /// <summary>How it came into the records, behind its making.</summary>
     internal static readonly FieldTable<Tool> Start = new FieldTable<Tool>("", Blank)
@@ -58,6 +61,7 @@ public static class ToolFields
             (t, v) => t with { Start = t.Start with { HeatsBefore = v } }
         )
         .Means("heats it worked before these records, roughly; empty where nobody knows", "Heats before")
+        .Called("heats", "heats so far")
         .Maybe(
             "heats_before_how",
             Word(ToolStart.HowWords),
@@ -65,6 +69,7 @@ public static class ToolFields
             (t, v) => t with { Start = t.Start with { How = v } }
         )
         .Means("how those are known", "How known")
+        .Called("how", "counted")
         .Maybe("guess_heats", GuessHeats, t => t.GuessHeats, (t, v) => t with { GuessHeats = v })
         .Means("how many heats one of these usually lasts, roughly; empty where nobody knows", "Usually lasts");
 

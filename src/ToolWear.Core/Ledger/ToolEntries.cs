@@ -18,6 +18,20 @@ public sealed record ToolAdded(Tool Tool) : LedgerEntry
     public override ImmutableArray<ToolMark> Tools => [Tool.Mark];
 }
 
+/// <summary>What is on record of a tool was wrong; what happened to it stays.</summary>
+/// <param name="Tool">The tool as it is; its mark names the one that is corrected.</param>
+public sealed record ToolCorrected(Tool Tool) : LedgerEntry
+{
+    /// <inheritdoc />
+    public override ImmutableArray<string?> Texts => [Tool.Eye, Tool.Steel, Tool.Lot, Tool.Peg];
+
+    /// <inheritdoc />
+    public override ImmutableArray<string?> Notes => [Tool.Note];
+
+    /// <inheritdoc />
+    public override ImmutableArray<ToolMark> Tools => [Tool.Mark];
+}
+
 /// <summary>A tool was stamped anew.</summary>
 /// <param name="From">The mark it had.</param>
 /// <param name="To">The mark it has now.</param>

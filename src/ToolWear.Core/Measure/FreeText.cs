@@ -87,6 +87,11 @@ public static class FreeText
         return shown.Append(length < text.Length ? "..." : "").ToString();
     }
 
+    /// <summary>What is left of a word where case, spaces, hyphens and the like do not matter.</summary>
+    /// <param name="text">The text.</param>
+    /// <returns>Its letters and digits, small.</returns>
+    public static string Bare(string text) => string.Concat(text.Where(char.IsLetterOrDigit)).ToLowerInvariant();
+
     /// <summary>Whether every surrogate stands in a pair.</summary>
     /// <param name="text">The text.</param>
     /// <returns>False where one stands alone.</returns>

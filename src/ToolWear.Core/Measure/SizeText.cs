@@ -164,7 +164,7 @@ public static partial class SizeText
     }
 
     [GeneratedRegex(
-        """^\s*(?:(?:(?<whole>[0-9]{1,3})(?:\s+|\s*-\s*))?(?<top>[0-9]{1,2})\s*/\s*(?<bottom>[0-9]{1,3})|(?<number>[0-9]{1,8}(?:[.,][0-9]{1,12})?|[.,][0-9]{1,12}))\s*(?<mark>mm|in|"|)\s*$""",
+        """^\s*(?:(?:(?<whole>[0-9]{1,3})(?:\s+|\s*-\s*))?(?<top>[0-9]{1,2})\s*/\s*(?<bottom>[0-9]{1,3})|(?<number>[0-9]{1,8}(?:[.,][0-9]{1,12})?|[.,][0-9]{1,12}))\s*(?<mark>mm|in|inch|inches|"|”|″|)\s*$""",
         RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant | RegexOptions.IgnoreCase
     )]
     private static partial Regex Pattern();

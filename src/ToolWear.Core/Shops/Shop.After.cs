@@ -34,6 +34,7 @@ public sealed partial record Shop
         entered.What switch
         {
             ToolAdded e => ToolArms.Add(this, entered, e),
+            ToolCorrected e => ToolArms.Correct(this, entered, e),
             ToolRemarked e => ToolArms.Remark(this, e),
             ToolStartedHere e => ToolArms.StartHere(this, entered, e),
             ToolSetAside e => ToolArms.SetAside(this, entered, e),

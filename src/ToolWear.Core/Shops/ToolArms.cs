@@ -29,6 +29,39 @@ internal static class ToolArms
         return With(shop, added) with { Marks = shop.Marks.Add(tool.Mark, added.Id) };
     }
 
+    /// <summary>The tool is as it is told now; a gauge mark that was read stays, and so does the day of what happened.</summary>
+    internal static Step Correct(Shop shop, Entered entered, ToolCorrected e)
+    {
+        if (!shop.Marks.TryGetValue(e.Tool.Mark, out long id))
+        {
+            return Unknown(e.Tool.Mark);
+        }
+
+        ToolInShop was = shop.ToolShelf[id];
+        Tool tool = e.Tool.WithOverall();
+        string? gone = was
+            .Events.Select(each => (each.What as ToolMeasured)?.Gauge ?? (each.What as ToolReworked)?.Gauge)
+            .FirstOrDefault(gauge => gauge is not null && tool.Gauge(gauge) is null);
+        DateOnly first = was.Events.Select(shop.SaidOn).Append(entered.Day).Min();
+        return tool.Refusal() is { } refusal ? $"{tool.Mark}: {refusal}"
+            : gone is not null ? $"{tool.Mark} was read at {gone}: it keeps that gauge mark"
+            : tool.MadeOn > first
+                ? $"{tool.Mark} has entries of {first:yyyy-MM-dd}: it was made by then, not on {tool.MadeOn:yyyy-MM-dd}"
+            : With(
+                shop,
+                was with
+                {
+                    // who started it anew has said that its heats before are not known
+                    Tool = was.Events.Exists(each => each.What is ToolStartedHere)
+                        ? tool with
+                        {
+                            Start = ToolStart.Unknown,
+                        }
+                        : tool,
+                }
+            );
+    }
+
     internal static Step Remark(Shop shop, ToolRemarked e)
     {
         if (!shop.Marks.TryGetValue(e.From, out long id))

@@ -9,12 +9,21 @@ namespace ToolWear.Storage.Csv;
 /// <remarks>The default is the empty cell, which means not known.</remarks>
 public readonly record struct CsvCell
 {
-    private readonly string? content;
+    private readonly string? said;
+    private readonly bool isText;
 
-    private CsvCell(string? content) => this.content = content;
+    private CsvCell(string? said, bool isNumber = false, bool isText = false) =>
+        (this.said, IsNumber, this.isText) = (said, isNumber, isText);
+
+    /// <summary>Whether it is a bare number, with a point.</summary>
+    public bool IsNumber { get; }
+
+    /// <summary>What it says; empty for not known.</summary>
+    public string Said => said ?? "";
 
     /// <summary>What stands in the cell, before quoting.</summary>
-    public string Content => content ?? "";
+    public string Content =>
+        isText && Said is ['=' or '+' or '-' or '@' or '\t' or '\r' or '\'', ..] ? "'" + Said : Said;
 
     /// <summary>The cells of a described thing.</summary>
     /// <typeparam name="T">The thing.</typeparam>
@@ -29,7 +38,7 @@ public readonly record struct CsvCell
         for (int i = 0; i < fields.All.Length; i++)
         {
             string text = fields.All[i].Write(thing);
-            cells[first.Length + i] = fields.All[i].IsText ? Text(text) : new(text);
+            cells[first.Length + i] = fields.All[i].IsText ? Text(text) : new(text, fields.All[i].IsNumber);
         }
 
         return cells;
@@ -38,16 +47,8 @@ public readonly record struct CsvCell
     /// <summary>A text in normal form C; one that starts with = + - @ TAB CR or ' gets one ' in front.</summary>
     /// <param name="text">The text, null for not known.</param>
     /// <returns>The cell.</returns>
-    public static CsvCell Text(string? text)
-    {
-        if (string.IsNullOrEmpty(text))
-        {
-            return default;
-        }
-
-        string written = NormalFormC.Of(Writable(text));
-        return new(written[0] is '=' or '+' or '-' or '@' or '\t' or '\r' or '\'' ? "'" + written : written);
-    }
+    public static CsvCell Text(string? text) =>
+        string.IsNullOrEmpty(text) ? default : new(NormalFormC.Of(Writable(text)), isText: true);
 
     /// <summary>A number, the shortest text that reads back as the same double.</summary>
     /// <param name="number">A finite number, null for not known.</param>
@@ -56,12 +57,12 @@ public readonly record struct CsvCell
     public static CsvCell Number(double? number) =>
         number is { } value && !double.IsFinite(value)
             ? throw new ArgumentOutOfRangeException(nameof(number), number, "Not a finite number.")
-            : new(number?.ToString("R", CultureInfo.InvariantCulture));
+            : new(number?.ToString("R", CultureInfo.InvariantCulture), isNumber: true);
 
     /// <summary>A whole number.</summary>
     /// <param name="count">The number, null for not known.</param>
     /// <returns>The cell.</returns>
-    public static CsvCell Count(long? count) => new(count?.ToString(CultureInfo.InvariantCulture));
+    public static CsvCell Count(long? count) => new(count?.ToString(CultureInfo.InvariantCulture), isNumber: true);
 
     /// <summary>The text as a file can hold it: what no reading would take back becomes the replacement character.</summary>
     private static string Writable(string text)

@@ -22,20 +22,29 @@ public static class CsvSet
     /// <summary>Writes a shop.</summary>
     /// <param name="shop">The shop.</param>
     /// <returns>The files that have rows, and shop.csv and tools.csv always.</returns>
-    public static IReadOnlyList<CsvFile> Export(Shop shop)
+    public static IReadOnlyList<CsvFile> Export(Shop shop) =>
+        [
+            .. Tables(shop)
+                .Where(table =>
+                    table.Rows.Count > 0 || CsvFiles.All.Any(file => file.Name == table.Name && file.IsAlwaysWritten)
+                )
+                .Select(table => new CsvFile(table.Name, CsvTable.ToBytes(table.Columns, table.Rows))),
+        ];
+
+    /// <summary>What stands in each file, whether or not it has rows.</summary>
+    /// <param name="shop">The shop.</param>
+    /// <returns>Name, columns and rows of the files in their order.</returns>
+    public static IEnumerable<(
+        string Name,
+        IReadOnlyList<string> Columns,
+        IReadOnlyList<IReadOnlyList<CsvCell>> Rows
+    )> Tables(Shop shop)
     {
         ShopToWrite ready = new(shop);
-        List<CsvFile> written = [];
-        foreach (SetFile file in CsvFiles.All)
+        foreach (SetFile file in CsvFiles.All.Where(file => file != CsvFiles.InUse))
         {
-            IReadOnlyList<IReadOnlyList<CsvCell>> rows = [.. file.Rows(ready)];
-            if (rows.Count > 0 || file.IsAlwaysWritten)
-            {
-                written.Add(new(file.Name, CsvTable.ToBytes(file.Columns.Select(column => column.Name), rows)));
-            }
+            yield return (file.Name, [.. file.Columns.Select(column => column.Name)], [.. file.Rows(ready)]);
         }
-
-        return written;
     }
 
     /// <summary>Reads a set of files, all or nothing.</summary>
@@ -56,18 +65,6 @@ public static class CsvSet
             }
         }
 
-        return Tried(read, today, faults);
-    }
-
-    /// <summary>Reads one file of any name as a table of tools in use.</summary>
-    /// <param name="file">The file.</param>
-    /// <param name="today">The shop's day.</param>
-    /// <returns>The entries for an empty store, or the faults.</returns>
-    public static CsvImported ImportToolsInUse(CsvFile file, DateOnly today)
-    {
-        CsvFaults faults = new();
-        ShopRead read = new();
-        ReadFile(CsvFiles.InUse, file, read, today, faults);
         return Tried(read, today, faults);
     }
 

@@ -9,12 +9,18 @@ public static class CsvTable
     /// <summary>Writes a table.</summary>
     /// <param name="header">The columns' names.</param>
     /// <param name="rows">The rows, each with as many cells as there are columns.</param>
+    /// <param name="hasSemicolons">Semicolons between cells and commas in numbers, as spreadsheets of many countries want it.</param>
     /// <returns>The bytes of the file, without a byte order mark.</returns>
     /// <exception cref="InvalidOperationException">A row has more or fewer cells than the header.</exception>
-    public static ReadOnlyMemory<byte> ToBytes(IEnumerable<string> header, IEnumerable<IReadOnlyList<CsvCell>> rows)
+    public static ReadOnlyMemory<byte> ToBytes(
+        IEnumerable<string> header,
+        IEnumerable<IReadOnlyList<CsvCell>> rows,
+        bool hasSemicolons = false
+    )
     {
+        CsvWriterOptions options = CsvWriterOptions.Default with { Separator = hasSemicolons ? ';' : ',' };
         using MemoryStream stream = new();
-        using (CsvWriter writer = CsvWriter.Create(stream, leaveOpen: true))
+        using (CsvWriter writer = CsvWriter.Create(stream, options, leaveOpen: true))
         {
             foreach (string name in header)
             {
@@ -26,7 +32,9 @@ public static class CsvTable
             {
                 for (int cell = 0; cell < row.Count; cell++)
                 {
-                    writer.WriteField(row[cell].Content);
+                    writer.WriteField(
+                        hasSemicolons && row[cell].IsNumber ? row[cell].Said.Replace('.', ',') : row[cell].Content
+                    );
                 }
 
                 writer.EndRecord();
@@ -41,8 +49,12 @@ public static class CsvTable
     /// <summary>Writes a table as text, for standard output.</summary>
     /// <param name="header">The columns' names.</param>
     /// <param name="rows">The rows, each with as many cells as there are columns.</param>
+    /// <param name="hasSemicolons">As for <see cref="ToBytes"/>.</param>
     /// <returns>The text.</returns>
     /// <exception cref="InvalidOperationException">A row has more or fewer cells than the header.</exception>
-    public static string ToText(IEnumerable<string> header, IEnumerable<IReadOnlyList<CsvCell>> rows) =>
-        Encoding.UTF8.GetString(ToBytes(header, rows).Span);
+    public static string ToText(
+        IEnumerable<string> header,
+        IEnumerable<IReadOnlyList<CsvCell>> rows,
+        bool hasSemicolons = false
+    ) => Encoding.UTF8.GetString(ToBytes(header, rows, hasSemicolons).Span);
 }

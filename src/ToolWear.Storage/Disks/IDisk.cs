@@ -42,6 +42,11 @@ public interface IDisk
     /// <param name="to">A path in a folder that exists, on the same disk.</param>
     void Move(string from, string to);
 
+    /// <summary>Gives a file the rights of another; where a disk has none, nothing happens.</summary>
+    /// <param name="from">A file, or nothing.</param>
+    /// <param name="to">The file that gets them.</param>
+    void KeepRights(string from, string to) { }
+
     /// <summary>Takes a file's name away; nothing happens where there is none.</summary>
     /// <param name="path">A file.</param>
     void Delete(string path);

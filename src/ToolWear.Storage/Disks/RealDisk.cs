@@ -55,6 +55,15 @@ public sealed partial class RealDisk : IDisk
     public void Move(string from, string to) => File.Move(from, to, overwrite: true);
 
     /// <inheritdoc />
+    public void KeepRights(string from, string to)
+    {
+        if (!OperatingSystem.IsWindows() && File.Exists(from))
+        {
+            File.SetUnixFileMode(to, File.GetUnixFileMode(from));
+        }
+    }
+
+    /// <inheritdoc />
     public void Delete(string path) => File.Delete(path);
 
     /// <inheritdoc />

@@ -31,7 +31,7 @@ public sealed class WholeFile : IDisposable
     /// <returns>The file; nothing has changed at the path.</returns>
     public static WholeFile Begin(IDisk disk, string path) => new(disk, path);
 
-    /// <summary>Writes bytes at a path, in place of what stood there.</summary>
+    /// <summary>Writes bytes at a path, in place of what stood there and with its rights; a new file is the owner's alone.</summary>
     /// <param name="disk">The disk.</param>
     /// <param name="path">Where; its folder exists.</param>
     /// <param name="bytes">All of the file.</param>
@@ -39,6 +39,7 @@ public sealed class WholeFile : IDisposable
     public static void Write(IDisk disk, string path, ReadOnlySpan<byte> bytes)
     {
         using WholeFile file = Begin(disk, path);
+        disk.KeepRights(path, file.Beside);
         file.File.Write(0, bytes);
         file.IntoPlace();
     }

@@ -26,6 +26,7 @@ public static class EntryFormat
     private static readonly ImmutableArray<Row> Rows =
     [
         Row.For<ToolAdded>("tool-added"),
+        Row.For<ToolCorrected>("tool-corrected"),
         Row.For<ToolRemarked>("tool-remarked"),
         Row.For<ToolStartedHere>("tool-started-here"),
         Row.For<ToolSetAside>("tool-set-aside"),

@@ -38,6 +38,7 @@ namespace ToolWear.Storage.Entries;
     ]
 )]
 [JsonSerializable(typeof(ToolAdded))]
+[JsonSerializable(typeof(ToolCorrected))]
 [JsonSerializable(typeof(ToolRemarked))]
 [JsonSerializable(typeof(ToolStartedHere))]
 [JsonSerializable(typeof(ToolSetAside))]

@@ -79,6 +79,14 @@ public sealed class Bench : IDisposable
         }
     }
 
+    /// <summary>Whether there is a store.</summary>
+    /// <param name="site">The world around.</param>
+    /// <param name="path">The store.</param>
+    /// <returns>False where nothing stands there.</returns>
+    public static bool IsThere(Site site, string path) =>
+        site.Disk.KindOf(new StorePaths(path).Journal) != PathKind.Nothing
+        || site.Disk.KindOf(path) != PathKind.Nothing;
+
     /// <summary>Reads a store beside whoever writes it.</summary>
     /// <param name="site">The world around.</param>
     /// <param name="path">The store.</param>
@@ -87,7 +95,7 @@ public sealed class Bench : IDisposable
     public static Bench ToRead(Site site, string path)
     {
         StorePaths paths = new(path);
-        if (site.Disk.KindOf(paths.Journal) == PathKind.Nothing && site.Disk.KindOf(path) == PathKind.Nothing)
+        if (!IsThere(site, path))
         {
             throw new StoreRefusedException(
                 $"there is no shop in {path} yet: \"toolwear import FILE\" or \"toolwear add-tool\" begins one, --store FILE names another"

@@ -1,3 +1,6 @@
+using System.Text;
+using ToolWear.Storage;
+using ToolWear.Storage.Backups;
 using ToolWear.Storage.Csv;
 using ToolWear.Storage.Disks;
 
@@ -12,11 +15,65 @@ internal static class NamedFiles
             ? Path.GetFullPath(path)
             : throw RefusedException.WrongUsage($"{name}: a file is wanted");
 
-    /// <summary>Reads a folder with the CSV set, or one table of tools in use.</summary>
-    public static CsvImported ReadSet(string path, DateOnly today) =>
-        Directory.Exists(path) ? CsvSet.Import(InFolder(path), today)
-        : File.Exists(path) ? CsvSet.ImportToolsInUse(Read(path), today)
-        : throw RefusedException.WrongData($"there is no folder and no file {path}");
+    /// <summary>Reads a folder with the CSV set.</summary>
+    public static CsvImported ReadSet(string path, DateOnly today) => CsvSet.Import(InFolder(path), today);
+
+    /// <summary>Reads one table; "-" is the standard input.</summary>
+    public static CsvFile Table(Site site, string typed)
+    {
+        if (typed != "-")
+        {
+            return Read(FullPath("FILE", typed));
+        }
+
+        using MemoryStream bytes = new();
+        using Stream input = site.In();
+        input.CopyTo(bytes);
+        return new CsvFile("standard input", bytes.ToArray());
+    }
+
+    /// <summary>
+    /// Writes what the user named: "-" and /dev/stdout are the standard output, a pipe or a device is written to as it
+    /// is, behind a link what it leads to. A plain file is replaced whole or not at all.
+    /// </summary>
+    /// <param name="site">The world around.</param>
+    /// <param name="typed">What was named.</param>
+    /// <param name="text">The whole text.</param>
+    /// <param name="begins">How files begin that may be replaced.</param>
+    /// <param name="isForced">Whether a foreign file may be replaced.</param>
+    /// <returns>False where the text went to the standard output.</returns>
+    /// <exception cref="StoreRefusedException">What stands there is none that this program wrote; it was left as it is.</exception>
+    /// <exception cref="IOException">It cannot be written.</exception>
+    public static bool Write(Site site, string typed, string text, string begins, bool isForced)
+    {
+        if (typed is "-" or "/dev/stdout")
+        {
+            site.Out.Write(text);
+            site.Out.Flush();
+            return false;
+        }
+
+        string path = FullPath("FILE", typed);
+        string end = site.Disk.KindOf(path) == PathKind.Link ? LinkedTo(path) : path;
+        byte[] bytes = Encoding.UTF8.GetBytes(text);
+        if (site.Disk.KindOf(end) is PathKind.Other or PathKind.Link)
+        {
+            using FileStream through = new(end, FileMode.Open, FileAccess.Write, FileShare.ReadWrite, bufferSize: 0);
+            through.Write(bytes);
+            return true;
+        }
+
+        Replacing.MustBeAllowed(site.Disk, end, Encoding.UTF8.GetBytes(begins), isForced);
+        WholeFile.Write(site.Disk, end, bytes);
+        return true;
+    }
+
+    // a link of the system's own, such as /dev/fd/3, leads to what has no name
+    private static string LinkedTo(string path) =>
+        File.ResolveLinkTarget(path, returnFinalTarget: true)?.FullName is { } end
+        && (File.Exists(end) || !File.Exists(path))
+            ? end
+            : path;
 
     // a whole set is read at once; no smith's table comes near this
     private const long MostBytes = 256L * 1024 * 1024;

@@ -23,6 +23,9 @@ public sealed record Site(
     /// <summary>The terminal for the screens; null where there is none, as in most tests.</summary>
     public Tty? Tty { get; init; }
 
+    /// <summary>Opens the standard input; empty in most tests.</summary>
+    public Func<Stream> In { get; init; } = () => Stream.Null;
+
     /// <summary>Whether the smith answers for it that nobody else writes to the store, where its file system has no locks.</summary>
     public bool Alone { get; init; }
 

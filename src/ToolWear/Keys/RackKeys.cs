@@ -63,7 +63,10 @@ internal static class RackKeys
                         "Opens an invented shop to look at, in a folder of its own that goes at the end. Your own shop stays as it is."
                     ),
                 Key(Act.Import, "i", "import", Need.EmptyStore)
-                    .Help("Reads a folder of CSV files, or one CSV table of tools. All or nothing."),
+                    .Help(
+                        "Shows what a table from a spreadsheet, or a folder of CSV files, would bring in; Enter imports it."
+                    ),
+                Page,
                 Answer with
                 {
                     Records = true,

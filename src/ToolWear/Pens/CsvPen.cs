@@ -7,12 +7,13 @@ namespace ToolWear.Pens;
 internal static class CsvPen
 {
     /// <summary>The whole file with its header.</summary>
-    public static string ToCsv(this Table table)
+    public static string ToCsv(this Table table, bool hasSemicolons = false)
     {
         (string Name, int Index)[] files = [.. table.InFiles];
         return CsvTable.ToText(
             files.Select(column => column.Name),
-            table.Rows.Select(row => (IReadOnlyList<CsvCell>)[.. files.Select(column => ToCsvCell(row[column.Index]))])
+            table.Rows.Select(row => (IReadOnlyList<CsvCell>)[.. files.Select(column => ToCsvCell(row[column.Index]))]),
+            hasSemicolons
         );
     }
 

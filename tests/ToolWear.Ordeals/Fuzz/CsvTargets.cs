@@ -1,9 +1,12 @@
 using System.Collections.Immutable;
 using System.Text;
+using ToolWear.Core.Deeds.Bringing;
 using ToolWear.Core.Ledger;
+using ToolWear.Core.Measure;
 using ToolWear.Core.Shops;
 using ToolWear.Doors;
 using ToolWear.Storage.Csv;
+using ToolWear.Storage.HandMade;
 using ToolWear.Testing.Generators;
 
 namespace ToolWear.Ordeals.Fuzz;
@@ -71,12 +74,16 @@ internal sealed class ToolsInUseTarget : Target
     public override string Name => "tools in use";
 
     public override bool Try(Random chance) =>
-        CsvSetTarget.IsTaken(
-            CsvSet.ImportToolsInUse(
-                new CsvFile("mine.csv", Changed(Table, chance)),
-                Pool.FirstDay.AddDays(Pool.Days + 1)
-            )
-        );
+        HandMadeTable.Read(new CsvFile("mine.csv", Changed(Table, chance)))
+            is { Table: { } table, Faults.IsEmpty: true }
+        && Core.Deeds.Bringing.Tables.Read(
+            table,
+            Shop.Empty,
+            LengthUnit.Mm,
+            Pool.FirstDay.AddDays(Pool.Days + 1),
+            new(KeepUnknown: chance.Next(2) == 0, CarryDown: ["steel"])
+        )
+            is { Faults.IsEmpty: true };
 }
 
 /// <summary>The plain tables of fit, lifetimes and stock.</summary>

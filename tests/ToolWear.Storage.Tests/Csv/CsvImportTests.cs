@@ -1,8 +1,10 @@
+using ToolWear.Core.Deeds.Bringing;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
 using ToolWear.Storage.Csv;
+using ToolWear.Storage.HandMade;
 using Xunit;
 
 namespace ToolWear.Storage.Tests.Csv;
@@ -99,8 +101,8 @@ public sealed class CsvImportTests
             "tool,form,place,size_mm,scrap_mm,made_mm,heats_before,heats_before_how,on\n"
                 + "R1,drift,rough,13.4,12.8,14,,,2026-06-01\nF1,fuller,,1.6,3,,40,estimated,\n"
         );
-        CsvImported imported = CsvSet.ImportToolsInUse(table, Today);
-        Assert.Equal("", RoundTrip.FaultsOf(imported));
+        Brought imported = Brought(table);
+        Assert.Empty(imported.Faults);
         Shop shop = ShopInHand.Folded(imported.Entries, Today);
         Assert.Equal(4, imported.Entries.Length);
         Tool drift = shop.Tools[1].Tool;
@@ -109,7 +111,7 @@ public sealed class CsvImportTests
             drift.GaugeMarks[0]
         );
         Assert.Equal(ToolStart.Unknown, drift.Start);
-        Tool fuller = shop.Tools[2].Tool;
+        Tool fuller = shop.Tools[3].Tool;
         Assert.Equal(
             new("flat", Wears.Larger, Measures.Flat, null, null, null, ShopInHand.Mm(3), null),
             fuller.GaugeMarks[0]
@@ -119,7 +121,7 @@ public sealed class CsvImportTests
             new ToolMeasured(fuller.Mark, "flat", Today, null, ShopInHand.Mm(1.6m), null, null, null),
             imported.Entries[3]
         );
-        Assert.Equal(ShopInHand.Day("2026-06-01"), Assert.IsType<ToolMeasured>(imported.Entries[2]).On);
+        Assert.Equal(ShopInHand.Day("2026-06-01"), Assert.IsType<ToolMeasured>(imported.Entries[1]).On);
         RoundTrip.Through(shop, Today);
     }
 
@@ -128,10 +130,13 @@ public sealed class CsvImportTests
     {
         CsvFile table = RoundTrip.File("t.csv", "tool,form,size_mm,scrap_mm,made_mm\nR1,drift,13.4,14.8,14\n");
         Assert.Equal(
-            "t.csv:2: scrap_mm: gauge mark width wears smaller, so its scrap size 14.8 mm must lie under the starting size 14 mm",
-            RoundTrip.FaultsOf(CsvSet.ImportToolsInUse(table, Today))
+            "line 2: scrap_mm: gauge mark width wears smaller, so its scrap size 14.8 mm must lie under the starting size 14 mm",
+            string.Join('\n', Brought(table).Faults)
         );
     }
+
+    private static Brought Brought(CsvFile table) =>
+        Tables.Read(HandMadeTable.Read(table).Table!, Shop.Empty, LengthUnit.Mm, Today, new());
 
     private static CsvImported Import(params (string Name, string Text)[] files) =>
         CsvSet.Import(files.Select(file => RoundTrip.File(file.Name, file.Text)), Today);

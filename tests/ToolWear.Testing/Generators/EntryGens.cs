@@ -43,6 +43,7 @@ public sealed partial class EntryGens
     private IEnumerable<(Type Type, Gen<LedgerEntry> Entries)> Kinds() =>
         [
             Kind(new ToolGens(pool).Tool.Select(tool => new ToolAdded(tool))),
+            Kind(new ToolGens(pool).Tool.Select(tool => new ToolCorrected(tool))),
             Kind(Gen.Select(pool.Mark, pool.Mark, (from, to) => new ToolRemarked(from, to))),
             Kind(Gen.Select(pool.Mark, pool.Note, (mark, why) => new ToolStartedHere(mark, why))),
             .. ComingAndGoing(),

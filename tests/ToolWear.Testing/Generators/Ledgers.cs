@@ -24,6 +24,7 @@ public static class Ledgers
         (9, Entries.Of<SessionOpened>()),
         (9, Entries.Of<SessionClosed>()),
         (5, Entries.Of<ToolAdded>()),
+        (3, Entries.Of<ToolCorrected>()),
         (3, Entries.Of<ToolRemarked>()),
         (2, Entries.Of<ToolStartedHere>()),
         (3, Entries.Of<ToolSetAside>()),

@@ -116,6 +116,9 @@ internal sealed class SlowPresent(IReadOnlyList<Entered> standing)
             case ToolAdded e:
                 tools.Add(new(entered.Number, e.Tool));
                 return;
+            case ToolCorrected e:
+                Find(tools, e.Tool.Mark)!.Tool = e.Tool;
+                return;
             case ToolRemarked e:
                 Find(tools, e.From)!.Mark = e.To;
                 return;

@@ -12,6 +12,7 @@ internal sealed class SlowRules(SlowPresent present, Entered entered)
         entered.What switch
         {
             ToolAdded e => IsFree(e.Tool.Mark) && !(e.Tool.MadeOn > entered.Day),
+            ToolCorrected e => CanCorrect(e.Tool),
             ToolRemarked e => IsInUse(e.From) && IsFree(e.To),
             ToolStartedHere e => IsInUse(e.Tool),
             ToolSetAside e => CanChange(e.Tool, e.On, ToolState.InService),
@@ -59,6 +60,26 @@ internal sealed class SlowRules(SlowPresent present, Entered entered)
 
     private bool CanChange(ToolMark mark, DateOnly on, ToolState from) =>
         CanHappen(mark, on) && present.Find(mark)!.State == from && on >= present.Find(mark)!.StateOn;
+
+    private bool CanCorrect(Tool tool)
+    {
+        if (!IsInUse(tool.Mark) || tool.MadeOn > entered.Day)
+        {
+            return false;
+        }
+
+        SlowTool after = new(0, tool);
+        foreach (Entered each in present.Find(tool.Mark)!.Events)
+        {
+            string? gauge = (each.What as ToolMeasured)?.Gauge ?? (each.What as ToolReworked)?.Gauge;
+            if ((gauge is not null && !after.HasGauge(gauge)) || SlowHistory.OnOf(present, each) < tool.MadeOn)
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
 
     private bool CanScrap(ToolScrapped e)
     {

@@ -9,7 +9,7 @@ internal sealed class SlowTool(long id, Tool tool)
 {
     public long Id { get; } = id;
 
-    public Tool Tool { get; } = tool;
+    public Tool Tool { get; set; } = tool;
 
     public ToolMark Mark { get; set; } = tool.Mark;
 

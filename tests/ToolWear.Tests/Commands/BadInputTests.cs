@@ -35,7 +35,7 @@ public sealed class BadInputTests
     public static TheoryData<string, string, string[]> Tables =>
         new()
         {
-            { "unknown column", "tool,form,size_mm,colour\nR1,drift,14,red\n", [":1: colour", "size_mm"] },
+            { "unknown column", "tool,form,size_mm,colour\nR1,drift,14,red\n", [":1: colour", "scrap_mm"] },
             { "missing column", "tool,form\nR1,drift\n", [":1: size_mm"] },
             { "no such day", "tool,form,size_mm,on\nR1,drift,14,2026-02-30\n", [":2: on", "2026-02-30"] },
             { "duplicate mark", "tool,form,size_mm\nR1,drift,14\nR1,drift,14\n", [":3: tool", "R1"] },

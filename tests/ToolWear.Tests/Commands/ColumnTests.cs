@@ -43,10 +43,13 @@ public sealed partial class ColumnTests(DemoFixture demo)
         ];
         Assert.Equal(19, headers.Length);
         string help = string.Concat(
-            new[] { "import", "fit", "lifetimes" }.Select(verb => demo.Site.Done(verb, "--help"))
+            new[] { "fit", "lifetimes" }
+                .Select(verb => demo.Site.Done(verb, "--help"))
+                .Append(demo.Site.Done("template", "tools"))
         );
         return headers
             .SelectMany(header => header.Split(','))
+            .Concat(Key().Matches(demo.Site.Done("export", "-", "--as", "json")).Select(match => match.Groups[1].Value))
             .Concat(OnlyRead.Where(name => help.Contains(name, StringComparison.Ordinal)));
     }
 

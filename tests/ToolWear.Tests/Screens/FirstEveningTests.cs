@@ -97,9 +97,15 @@ public sealed class FirstEveningTests
         evening.Press("i");
         evening.Type(site.In("bad"));
         evening.Press("Enter");
-        Assert.Contains("Nothing was taken", evening.Text + evening.Sitting.Said.Sentence, StringComparison.Ordinal);
+        Assert.Contains("\"hammer\" is not known", evening.Text, StringComparison.Ordinal);
+        evening.Press("Enter");
+        Assert.Contains("nothing to import", evening.Sitting.Said.Sentence, StringComparison.Ordinal);
         evening.Press("Esc", "i");
         evening.Type(good);
+        evening.Press("Enter");
+        // tried first: what would come in stands there, nothing is recorded yet
+        Assert.Contains("1 row can come in", evening.Text, StringComparison.Ordinal);
+        Assert.Empty(evening.Sitting.Shop.Tools);
         evening.Press("Enter");
         Assert.Single(evening.Sitting.Shop.Tools);
     }

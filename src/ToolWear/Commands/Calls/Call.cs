@@ -37,6 +37,15 @@ internal sealed class Call
         {
             throw RefusedException.WrongUsage($"--as {Format}: one of {string.Join(", ", all)}");
         }
+
+        if (
+            HasSemicolons
+            && Format != "csv"
+            && (Format != "text" || parsed.CommandResult.Command is not Verb { IsCsv: true })
+        )
+        {
+            throw RefusedException.WrongUsage("--semicolon goes with --as csv");
+        }
     }
 
     public Site Site { get; }
@@ -52,6 +61,9 @@ internal sealed class Call
 
     /// <summary>The format asked for: text, csv or json, or one that this verb has besides.</summary>
     public string Format { get; }
+
+    /// <summary>Whether CSV has semicolons and decimal commas.</summary>
+    public bool HasSemicolons => Get(Said.Semicolon);
 
     /// <summary>The shop: read at the first look, unless it was opened to write.</summary>
     public Shop Shop => (bench ??= Bench.ToRead(Site, StorePath)).Shop;
@@ -168,7 +180,7 @@ internal sealed class Call
         Print(
             Format switch
             {
-                "csv" => table.ToCsv(),
+                "csv" => table.ToCsv(HasSemicolons),
                 "json" => table.ToJson(),
                 _ => before + table.ToText() + after,
             }

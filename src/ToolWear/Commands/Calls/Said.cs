@@ -46,6 +46,10 @@ internal static class Said
             .Everywhere()
             .Offering(["text", "csv", "json"]);
 
+    public static Option<bool> Semicolon { get; } =
+        Switch("--semicolon", "CSV with semicolons and decimal commas, for spreadsheets of many countries")
+            .Everywhere();
+
     public static Option<DateOnly?> On { get; } =
         Day("--on", "the day it happened, as 2026-05-01; usually today").Everywhere();
 
@@ -181,13 +185,7 @@ internal static class Said
             "DATE",
             description,
             (it, text) =>
-                DateOnly.TryParseExact(
-                    text,
-                    "yyyy-MM-dd",
-                    CultureInfo.InvariantCulture,
-                    DateTimeStyles.None,
-                    out DateOnly day
-                )
+                DayText.Typed(text) is { } day
                     ? day
                     : it.Refuse<DateOnly?>($"{name} {text}: a day that there is, as year-month-day, such as 2026-05-01")
         );

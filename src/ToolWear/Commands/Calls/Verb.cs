@@ -47,6 +47,9 @@ internal sealed class Verb : Command
     /// <summary>The formats it has besides text, csv and json.</summary>
     public ImmutableArray<string> Prints { get; }
 
+    /// <summary>Whether it gives CSV where no format is named.</summary>
+    public bool IsCsv { get; init; }
+
     /// <summary>Help that ends with more about the verb and its example.</summary>
     internal sealed class Help(HelpAction usual) : SynchronousCommandLineAction
     {

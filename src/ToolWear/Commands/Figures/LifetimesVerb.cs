@@ -53,7 +53,7 @@ internal static class LifetimesVerb
         call.Print(
             call.Format switch
             {
-                "csv" => survival.ToCsv(),
+                "csv" => survival.ToCsv(call.HasSemicolons),
                 "json" => LifetimeTable.All.Of(new(lives.Length, failures, steps)).ToJson(),
                 _ => Text(lives.Length, failures, survival),
             }

@@ -6,6 +6,7 @@ using ToolWear.Results.Looks;
 using ToolWear.Results.Plans;
 using ToolWear.Results.Tools;
 using ToolWear.Screens;
+using ToolWear.Storage.Csv;
 using Named = ToolWear.Results.Column<ToolWear.Results.Column>;
 
 namespace ToolWear.Commands.Files;
@@ -40,6 +41,9 @@ internal static class ColumnTable
             }),
     ];
 
+    /// <summary>The key of a file's rows in the document that holds the whole shop: "gauge_marks".</summary>
+    public static string KeyOf(string file) => Path.GetFileNameWithoutExtension(file).Replace('-', '_');
+
     private static IEnumerable<Column> Results =>
         new Column[]
         {
@@ -48,8 +52,11 @@ internal static class ColumnTable
             {
                 Meaning = "heats a tool had when the records began; empty means from new",
             },
+            // the document that holds the whole shop
+            new("toolwear", null) { Meaning = "what a document holds: shop" },
             new("start_mm", null, "mm") { Meaning = "the wear at the start of the segment" },
         }
+            .Concat(CsvSet.FileNames.Select(name => new Column(KeyOf(name), null) { Meaning = $"the rows of {name}" }))
             .Concat([
                 .. BarTable.Bars,
                 .. BarTable.Cuts,

@@ -9,7 +9,10 @@ namespace ToolWear.Commands.Files;
 /// <summary>export-history: the wear history of every tool as one CSV file.</summary>
 internal static class ExportHistoryVerb
 {
-    private static readonly Argument<string> File = new("FILE") { Description = "the file to write" };
+    private static readonly Argument<string> File = new("FILE")
+    {
+        Description = "the file to write; - is the standard output",
+    };
 
     public static Verb Verb { get; } =
         new(
@@ -17,20 +20,27 @@ internal static class ExportHistoryVerb
             "Writes the wear history, a row a reading, scrapped tools too, as CSV in mm; with --as json as JSON lines.",
             "export-history wear.csv",
             [File, Said.Force],
-            Run
-        );
+            Run,
+            "A pipe, a device or what a link leads to is written to as it is; a file is replaced whole and keeps its rights."
+        )
+        {
+            IsCsv = true,
+        };
 
     private static void Run(Call call)
     {
-        string path = NamedFiles.FullPath("FILE", call.Get(File)!);
-        int readings = HistoryFile.Write(
+        string typed = call.Get(File)!;
+        (int readings, bool isInFile) = HistoryFile.Write(
             call.Site,
-            path,
+            typed,
             call.Forecasts,
-            call.Units,
             call.Format == "json",
-            call.Get(Said.Force)
+            call.Get(Said.Force),
+            call.HasSemicolons
         );
-        call.PrintLine(Words.Exported(readings, call.Get(File)!));
+        if (isInFile)
+        {
+            call.PrintLine(Words.Exported(readings, typed));
+        }
     }
 }

@@ -1,54 +1,140 @@
 using System.Collections.Immutable;
 using System.CommandLine;
 using ToolWear.Commands.Calls;
+using ToolWear.Core.Deeds.Bringing;
 using ToolWear.Core.Ledger;
+using ToolWear.Core.Measure;
+using ToolWear.Core.Shops;
 using ToolWear.Doors;
+using ToolWear.Pens;
+using ToolWear.Results.Looks;
 using ToolWear.Storage.Csv;
 
 namespace ToolWear.Commands.Files;
 
-/// <summary>import: a CSV set, or one table of tools in use, into an empty store.</summary>
+/// <summary>import: a CSV set into an empty store, or one table as people keep it into any.</summary>
 internal static class ImportVerb
 {
-    private static readonly Argument<string> Source = new("DIR")
+    private static readonly Argument<string> Source = new("DIR|FILE")
     {
-        Description = "a folder with the CSV set, or one CSV table of tools in use",
+        Description = "a folder with the CSV set, or one table; - is the standard input",
     };
+
+    private static readonly Option<bool> Try = Said.Switch("--try", "show what would come in; nothing is written");
+
+    private static readonly Option<bool> Update = Said.Switch("--update", "correct what the shop has already");
+
+    private static readonly Option<bool> IgnoreUnknown = Said.Switch("--ignore-unknown", "leave unknown columns out");
+
+    private static readonly Option<bool> KeepUnknown = Said.Switch(
+        "--keep-unknown",
+        "keep unknown columns in the note"
+    );
+
+    private static readonly Option<string?> CarryDown = Said.Text(
+        "--carry-down",
+        "COLUMNS",
+        "an empty cell repeats the one above: form,eye,steel"
+    );
 
     public static Verb Verb { get; } =
         new(
             "import",
-            "Takes a folder of CSV files, or one table of the tools you have, into an empty store.",
-            "import my-tools.csv",
-            [Source],
+            "Brings in a table from a spreadsheet, or a folder of CSV files into an empty store.",
+            "import my-tools.csv --try",
+            [Source, Try, Update, IgnoreUnknown, KeepUnknown, CarryDown],
             Run,
-            "All or nothing: what is wrong is listed by file, line and column. The folder is one that export wrote, or one\n"
-                + "made like it. A table of the tools you have is a CSV file with a header row and these columns, sizes in mm:\n"
-                + $"{ToolsInUseColumns}."
+            "All or nothing: what is wrong is listed by line and column, with what would be right.\n"
+                + $"A table is one of {string.Join(", ", Tables.All.Select(kind => kind.Name))}, known by its headings; \"toolwear template\" makes an empty\n"
+                + "one. Separator, decimal mark, encoding and line ends are found out and said. Headings are read whatever their\n"
+                + "case and order; sizes may name their unit in the heading or the cell. A folder is one that export wrote, or\n"
+                + "one made like it, and is read to the letter."
         );
 
     private static void Run(Call call)
     {
-        string path = NamedFiles.FullPath("DIR", call.Get(Source)!);
+        string typed = call.Get(Source)!;
+        if (typed != "-" && Directory.Exists(typed))
+        {
+            call.Without("goes with one table, not with a folder", Update, IgnoreUnknown, KeepUnknown, CarryDown);
+            Folder(call, NamedFiles.FullPath("DIR", typed));
+            return;
+        }
+
+        CsvFile file = NamedFiles.Table(call.Site, typed);
+        BringingWishes wishes = new(
+            call.Get(IgnoreUnknown),
+            call.Get(KeepUnknown),
+            call.Get(Update),
+            [
+                .. (call.Get(CarryDown) ?? "").Split(
+                    ',',
+                    StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries
+                ),
+            ]
+        );
+        bool isThere = Bench.IsThere(call.Site, call.StorePath);
+        Shop shop =
+            !isThere ? Shop.Empty
+            : call.Get(Try) ? call.Shop
+            : call.ToWrite().Shop;
+        LengthUnit units = call.Get(Said.Units) ?? shop.Settings.Units;
+        BroughtFile brought = BroughtFile.Of(file, shop, units, call.Site.Today, wishes);
+        if (call.Get(Try) && call.Format == "text")
+        {
+            call.Print(BroughtText.Of(brought, units));
+            call.ExitCode = brought.Faults.IsEmpty ? 0 : RefusedException.DataExit;
+            return;
+        }
+
+        call.Warn(BroughtText.Understood(brought));
+        foreach (RowRemark doubt in brought.Doubts)
+        {
+            call.Warn(doubt.ToString());
+        }
+
+        call.RefuseFaults(brought.ToldFaults, brought.MoreFaults);
+        if (call.Get(Try))
+        {
+            call.Print(BroughtTable.Rows(brought));
+            return;
+        }
+
+        Enter(call, brought.What!.Entries, $"{file.Name}: the shop knows all of it already");
+    }
+
+    private static void Folder(Call call, string path)
+    {
         CsvImported imported = NamedFiles.ReadSet(path, call.Site.Today);
         call.RefuseFaults(imported.Faults, imported.MoreFaults);
-        Bench bench = call.ToWrite();
-        if (bench.Shop.Ledger.Count > 0)
+        if (call.Get(Try))
+        {
+            call.PrintLine($"{imported.Entries.Length} entries can come in; nothing was written");
+            return;
+        }
+
+        if (call.ToWrite().Shop.Ledger.Count is > 0 and int count)
         {
             throw RefusedException.WrongData(
-                $"the store holds {bench.Shop.Ledger.Count} entries already: import goes into an empty store only (--store FILE names another)"
+                $"the store holds {count} entries already: a folder goes into an empty store only (--store FILE names another)"
             );
         }
 
-        if (imported.Entries.IsEmpty)
+        Enter(call, imported.Entries, $"{path} holds nothing to import");
+    }
+
+    private static void Enter(Call call, ImmutableArray<LedgerEntry> entries, string nothing)
+    {
+        if (entries.IsEmpty)
         {
-            throw RefusedException.WrongData($"{path} holds nothing to import");
+            throw RefusedException.WrongData(nothing);
         }
 
-        Into(bench, imported.Entries, call.Site.Today, call.Get(Said.Once));
-        call.WarnOfMarksAlike(imported.Entries);
+        Bench bench = call.ToWrite();
+        Into(bench, entries, call.Site.Today, call.Get(Said.Once));
+        call.WarnOfMarksAlike(entries);
         call.PrintLine(
-            $"{imported.Entries.Length} entries, {bench.Shop.Tools.Count} tools, {bench.Shop.Sessions.Count} sessions imported"
+            $"{entries.Length} entries, {bench.Shop.Tools.Count} tools, {bench.Shop.Sessions.Count} sessions imported"
         );
     }
 
@@ -60,8 +146,4 @@ internal static class ImportVerb
             throw RefusedException.WrongData(refusal);
         }
     }
-
-    private const string ToolsInUseColumns =
-        "tool, form, size_mm (now); where known eye, place, section, steel, gauge, wears, scrap_mm, made_mm, "
-        + "heats_before, heats_before_how, guess_heats, on, peg, note";
 }

@@ -57,7 +57,7 @@ internal static class CostsVerb
         call.Print(
             call.Format switch
             {
-                "csv" => places.ToCsv(),
+                "csv" => places.ToCsv(call.HasSemicolons),
                 "json" => JsonPen.Of(json => Write(json, places, heads)),
                 _ => Words.ShopHeading(call.Shop, call.Units)
                     + $"{places.ToText()}\n{PlanWords.HeadCostHeading}\n\n{heads.ToText()}\n"

@@ -31,7 +31,7 @@ internal static class PlanOfStore
             call.Format switch
             {
                 "json" => Json(list.Places),
-                "csv" => Rows(list).ToCsv(),
+                "csv" => Rows(list).ToCsv(call.HasSemicolons),
                 _ => heading
                     + Rows(list).ToText()
                     + $"\n{HeatsAHeadHeading}\n\n{PatternTable.HeatsAHead.Over(OrderBook.Of(call.Shop, call.On).Stages.Values.SelectMany(each => each)).ToText()}"

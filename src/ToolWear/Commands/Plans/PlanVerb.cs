@@ -89,7 +89,7 @@ internal static class PlanVerb
                 PlanFigures.Write(json, plan);
                 json.WriteEndObject();
             }),
-            "csv" => PlanTable.Covers.Over(plan.Cover.Select((cover, r) => (r, cover))).ToCsv(),
+            "csv" => PlanTable.Covers.Over(plan.Cover.Select((cover, r) => (r, cover))).ToCsv(call.HasSemicolons),
             _ => $"{PlanFigures.ToText(plan)}\n{PlanOfStore.PlanBasis}\n",
         };
         call.Print(text);

@@ -102,7 +102,7 @@ internal static class QuoteVerb
         call.Print(
             call.Format switch
             {
-                "csv" => QuoteTable.Tools.Over(quote.Tools).ToCsv(),
+                "csv" => QuoteTable.Tools.Over(quote.Tools).ToCsv(call.HasSemicolons),
                 "json" => QuoteTable.All.Of(quote).ToJson(),
                 _ => Words.ShopHeading(call.Shop, call.Units) + QuoteText.Of(quote, call.Units),
             }

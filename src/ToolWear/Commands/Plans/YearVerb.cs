@@ -49,7 +49,7 @@ internal static class YearVerb
         call.Print(
             call.Format switch
             {
-                "csv" => YearTables.Lives.Over(year.Tools).ToCsv(),
+                "csv" => YearTables.Lives.Over(year.Tools).ToCsv(call.HasSemicolons),
                 "json" => YearTables.All.Of(year).ToJson(),
                 _ => $"{YearWords.YearHeading(wanted)}{Words.DemoMark(call.Shop)}\n\n{Text(year)}",
             }

@@ -31,7 +31,7 @@ internal static class CardVerb
         call.Print(
             call.Format switch
             {
-                "csv" => card.ByGauge.ToCsv(),
+                "csv" => card.ByGauge.ToCsv(call.HasSemicolons),
                 "json" => Card.Columns.Of(card).ToJson(),
                 "svg" => CardSvg.Of(card),
                 "html" => CardSheet.Of(card, call.On),

@@ -16,6 +16,7 @@ internal static class EntryWords
         what switch
         {
             ToolAdded e => $"{e.Tool.Mark} added, {e.Tool.Form}",
+            ToolCorrected e => $"{e.Tool.Mark} corrected, {e.Tool.Form}",
             ToolRemarked e => $"{e.From} marked {e.To} from now on",
             ToolStartedHere e => $"{e.Tool} starts here",
             ToolSetAside e => $"{e.On:yyyy-MM-dd}  set aside{Because(e.Why)}",

@@ -33,7 +33,7 @@ internal static class FirstStartText
         y++;
         foreach (KeyRow row in KeyTable.Of(ScreenName.FirstStart).Where(row => row.Where is not null))
         {
-            if (row.Act != Act.Back && row.Act != Act.Enter)
+            if (row.Act is not (Act.Back or Act.Enter or Act.Page))
             {
                 body.Put(2, y, row.Shown, Ink.Key);
                 foreach (string line in Picture.Wrap(row.Does, Math.Max(10, body.Width - 6)))

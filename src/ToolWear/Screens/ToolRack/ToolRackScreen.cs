@@ -104,7 +104,7 @@ internal sealed class ToolRackScreen(Host host) : Screen(host)
 
         try
         {
-            int readings = HistoryFile.Write(Sitting.Site, Path.GetFullPath(file), forecasts, Sitting.Units);
+            (int readings, _) = HistoryFile.Write(Sitting.Site, Path.GetFullPath(file), forecasts);
             Sitting.Say(Words.Exported(readings, Path.GetFullPath(file)), Ink.Done);
         }
         catch (Exception e)
