@@ -72,7 +72,7 @@ internal static class RecordingCosts
         return last;
     }
 
-    private static void MustBeRecorded(Recorded recorded)
+    private static void MustBeRecorded(RecordedAs recorded)
     {
         if (recorded.Refusal is { } refusal)
         {

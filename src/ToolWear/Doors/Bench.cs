@@ -112,7 +112,7 @@ public sealed class Bench : IDisposable
     /// <param name="entry">What happened.</param>
     /// <returns>Its number, or why the shop refuses it.</returns>
     /// <exception cref="StoreBrokenException">It could not be made durable and was not accepted.</exception>
-    public Recorded Record(LedgerEntry entry) => RecordAll([entry], site.Today);
+    public RecordedAs Record(LedgerEntry entry) => RecordAll([entry], site.Today);
 
     /// <summary>Records entries all together or not at all, as one line of the journal.</summary>
     /// <param name="entries">What happened, in order; at least one.</param>
@@ -120,7 +120,7 @@ public sealed class Bench : IDisposable
     /// <param name="once">The key of a command that is to be done once, null for none.</param>
     /// <returns>The number of the last, which is that of the first time where the key is known; or why the shop refuses one of them.</returns>
     /// <exception cref="StoreBrokenException">They could not be made durable and were not accepted.</exception>
-    public Recorded RecordAll(ImmutableArray<LedgerEntry> entries, DateOnly day, string? once = null)
+    public RecordedAs RecordAll(ImmutableArray<LedgerEntry> entries, DateOnly day, string? once = null)
     {
         Store writer = store ?? throw new InvalidOperationException("This bench only reads.");
         DateTimeOffset at = site.Clock.GetUtcNow();
@@ -142,12 +142,12 @@ public sealed class Bench : IDisposable
         );
         if (line is null)
         {
-            return new Recorded(before, refusal);
+            return new RecordedAs(before, refusal);
         }
 
         keys.Take(line);
         Shop = after;
-        return new Recorded(after.Ledger.Count, null);
+        return new RecordedAs(after.Ledger.Count, null);
     }
 
     /// <summary>Takes in what others have entered meanwhile; waits for nobody.</summary>
@@ -246,4 +246,4 @@ public sealed class Bench : IDisposable
 /// <summary>What came of recording.</summary>
 /// <param name="Number">The number of the last entry recorded; null where it was refused.</param>
 /// <param name="Refusal">Why the shop refuses it; null where it was recorded.</param>
-public readonly record struct Recorded(long? Number, string? Refusal);
+public readonly record struct RecordedAs(long? Number, string? Refusal);

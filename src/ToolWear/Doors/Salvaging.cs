@@ -64,7 +64,7 @@ internal sealed record Salvaging(long Entries, ImmutableArray<string> Missing)
             }
 
             string? once = EntryFormat.OnceOf(line.Bodies.Utf8(line.Bodies.Count - 1));
-            Recorded recorded = bench.RecordAll([.. entries.OfType<LedgerEntry>()], line.Day, once);
+            RecordedAs recorded = bench.RecordAll([.. entries.OfType<LedgerEntry>()], line.Day, once);
             for (int i = 0; recorded.Number is { } number && i < entries.Length; i++)
             {
                 numbers[line.Seq + i] = number - entries.Length + 1 + i;

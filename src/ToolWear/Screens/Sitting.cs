@@ -268,7 +268,7 @@ internal sealed class Sitting : IDisposable
     {
         try
         {
-            Recorded done = Bench.RecordAll(entries, Today);
+            RecordedAs done = Bench.RecordAll(entries, Today);
             Say(done.Refusal ?? "", Ink.Warn);
             return done.Refusal is null;
         }

@@ -28,7 +28,7 @@ internal static class KilledRecorder
         Say(string.Create(CultureInfo.InvariantCulture, $"o {bench.Shop.Ledger.Count}"));
         while (true)
         {
-            Recorded recorded = bench.RecordAll(work.Line(bench.Shop.NextNumber), SteadyWork.Day);
+            RecordedAs recorded = bench.RecordAll(work.Line(bench.Shop.NextNumber), SteadyWork.Day);
             Say(
                 string.Create(
                     CultureInfo.InvariantCulture,

@@ -231,7 +231,7 @@ internal sealed class Call
     /// <summary>Records entries, all or none, and brings out the number of the last once they are durable.</summary>
     public void Record(params ImmutableArray<LedgerEntry> entries)
     {
-        Recorded done = ToWrite().RecordAll(entries, Site.Today, Get(Said.Once));
+        RecordedAs done = ToWrite().RecordAll(entries, Site.Today, Get(Said.Once));
         Acknowledge(done.Number ?? throw RefusedException.WrongData(done.Refusal!));
         WarnOfMarksAlike(entries);
     }
