@@ -139,4 +139,7 @@ public sealed record ToolScrapped(ToolMark Tool, DateOnly On, ScrapCause Cause, 
 
     /// <inheritdoc />
     public override ImmutableArray<ToolMark> Tools => Into is { } into ? [Tool, into] : [Tool];
+
+    /// <summary>Whether it failed at its work: not lost, not made into another, not given up for another reason.</summary>
+    public bool HasFailed => Cause is not (ScrapCause.Lost or ScrapCause.MadeInto or ScrapCause.Other);
 }

@@ -62,13 +62,7 @@ public sealed record ShopFailures(ImmutableArray<WatchedLife> Lives, int LeftOut
             return null;
         }
 
-        bool hasEnded =
-            hasFailed
-            || (
-                tool.Scrapped is { } scrapped
-                && scrapped.On <= until
-                && scrapped.Cause is not (ScrapCause.Lost or ScrapCause.MadeInto or ScrapCause.Other)
-            );
+        bool hasEnded = hasFailed || (tool.Scrapped is { HasFailed: true } scrapped && scrapped.On <= until);
         return hasEnded && heats <= 0 ? null : new WatchedLife(heats, hasEnded, from);
     }
 
