@@ -10,6 +10,7 @@ using ToolWear.Core.Wear.Figures;
 using ToolWear.Core.Wear.Histories;
 using ToolWear.Core.Wear.Lifetimes;
 using ToolWear.Core.Wear.OneTool;
+using ToolWear.Core.Wear.Ranges;
 using ToolWear.Core.Wear.Sisters;
 using ToolWear.Core.Wear.Verdicts;
 
@@ -41,6 +42,9 @@ public sealed class ShopLives
 
     /// <summary>The shop.</summary>
     public Shop Shop => forecasts.Shop;
+
+    /// <summary>How the ranges held that were said of its tools, by form and place.</summary>
+    public ImmutableArray<KeptRanges> Ranges => forecasts.Ranges;
 
     /// <summary>The tools of a place that a plan counts on: in service, not out.</summary>
     /// <param name="place">The place.</param>

@@ -1,10 +1,12 @@
 using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using ToolWear.Core.Shops;
+using ToolWear.Core.Tools;
 using ToolWear.Core.Wear.Alone;
 using ToolWear.Core.Wear.Figures;
 using ToolWear.Core.Wear.Histories;
 using ToolWear.Core.Wear.OneTool;
+using ToolWear.Core.Wear.Ranges;
 using ToolWear.Core.Wear.Sisters;
 using ToolWear.Core.Wear.Verdicts;
 
@@ -18,6 +20,10 @@ namespace ToolWear.Core.Wear;
 public sealed class ShopForecasts
 {
     private readonly ImmutableDictionary<string, KindForecasts> before;
+    private readonly ImmutableDictionary<string, ImmutableArray<ReadingScore>> known;
+    private readonly long knownTo;
+    private readonly ConcurrentDictionary<string, ImmutableArray<ReadingScore>> scores = new(StringComparer.Ordinal);
+    private readonly ConcurrentDictionary<(string Form, Place Place), Lazy<KeptRanges>> ranges = new();
     private readonly ConcurrentDictionary<string, Lazy<KindForecasts>> kinds = new(StringComparer.Ordinal);
     private readonly ConcurrentDictionary<long, Lazy<ImmutableArray<GaugeHistory>>> histories = new();
     private readonly ConcurrentDictionary<long, Lazy<ToolForecast>> forecasts = new();
@@ -26,10 +32,15 @@ public sealed class ShopForecasts
     private readonly Lazy<ImmutableArray<ToolForecast>> tools;
     private readonly Lazy<ImmutableHashSet<long>> overdue;
 
-    private ShopForecasts(Shop shop, ImmutableDictionary<string, KindForecasts> before)
+    private ShopForecasts(Shop shop, ShopForecasts? earlier)
     {
         Shop = shop;
-        this.before = before;
+        before = earlier?.WorkedOut() ?? ImmutableDictionary<string, KindForecasts>.Empty;
+        known =
+            earlier is not null && ReadingScores.Hold(earlier.Shop, shop)
+                ? earlier.scores.ToImmutableDictionary()
+                : ImmutableDictionary<string, ImmutableArray<ReadingScore>>.Empty;
+        knownTo = earlier?.Shop.Ledger.Count ?? 0;
         Eyes = new(this);
         members = new(() =>
             shop
@@ -66,8 +77,7 @@ public sealed class ShopForecasts
     /// <param name="shop">The shop.</param>
     /// <param name="before">Those of an earlier or a supposed state: kinds whose histories are the same are taken over.</param>
     /// <returns>The forecasts.</returns>
-    public static ShopForecasts Of(Shop shop, ShopForecasts? before = null) =>
-        new(shop, before?.WorkedOut() ?? ImmutableDictionary<string, KindForecasts>.Empty);
+    public static ShopForecasts Of(Shop shop, ShopForecasts? before = null) => new(shop, before);
 
     /// <summary>Works out what the rack shows, several kinds at a time.</summary>
     /// <param name="stop">Stops between two kinds.</param>
@@ -103,6 +113,31 @@ public sealed class ShopForecasts
     /// <returns>The verdict; null for a tool that is scrapped here or was added after the shop they are of.</returns>
     public Judged? VerdictOf(long tool) =>
         Find(tool) is { Tool.State: not ToolState.Scrapped } known ? VerdictOf(known) : null;
+
+    /// <summary>How the ranges held that were said before the last hundred readings of each form and place.</summary>
+    public ImmutableArray<KeptRanges> Ranges =>
+        [
+            .. members
+                .Value.Select(SortOf)
+                .Distinct()
+                .AsParallel()
+                .Select(sort => Held(sort, 100, 1))
+                .Where(sort => sort.Readings > 0)
+                .OrderBy(sort => sort.Place)
+                .ThenBy(sort => sort.Form, StringComparer.Ordinal),
+        ];
+
+    /// <summary>How the ranges held that were said before the last readings of one form and place: what widens the next.</summary>
+    /// <param name="form">The form's name.</param>
+    /// <param name="place">The place.</param>
+    /// <returns>The record of the last readings; of none where they are too few to widen anything.</returns>
+    public KeptRanges RangesOf(string form, Place place) =>
+        ranges
+            .GetOrAdd(
+                (form, place),
+                sort => new Lazy<KeptRanges>(() => Held(sort, KeptRanges.Window, KeptRanges.Least))
+            )
+            .Value;
 
     /// <summary>The tools that are not scrapped: in service, then set aside, each in the order of the rack.</summary>
     /// <param name="shop">The shop.</param>
@@ -147,9 +182,58 @@ public sealed class ShopForecasts
         [
             .. members.Value[kind].Select(each => HistoriesOf(each.Tool)[each.Gauge].Wear),
         ];
-        return before.GetValueOrDefault(kind) is { } known && known.Histories.AsSpan().SequenceEqual(now.AsSpan())
+        double widening =
+            members.Value[kind].Any() && SortOf(members.Value[kind]) is var (form, place)
+                ? RangesOf(form, place).Widening
+                : 1;
+        return
+            before.GetValueOrDefault(kind) is { } known
+            && known.Widening == widening
+            && known.Histories.AsSpan().SequenceEqual(now.AsSpan())
             ? known
-            : new(now);
+            : new(now, widening);
+    }
+
+    private (string Form, Place Place) SortOf(IEnumerable<(long Tool, int Gauge)> kind)
+    {
+        Tool first = Shop.Tools[kind.First().Tool].Tool;
+        return (first.Form.Name, first.Place);
+    }
+
+    private KeptRanges Held((string Form, Place Place) sort, int last, int least)
+    {
+        (string Kind, ImmutableArray<GaugeHistory> Members)[] of =
+        [
+            .. members
+                .Value.Where(kind => SortOf(kind) == sort)
+                .Select(kind =>
+                    (kind.Key, ImmutableArray.CreateRange(kind.Select(each => HistoriesOf(each.Tool)[each.Gauge])))
+                ),
+        ];
+        long[] entries =
+        [
+            .. of.SelectMany(kind => kind.Members)
+                .SelectMany(member => member.Readings)
+                .Where(reading => !reading.IsStart)
+                .Select(reading => reading.Entry)
+                .OrderDescending()
+                .Take(last),
+        ];
+        return KeptRanges.Of(
+            sort.Form,
+            sort.Place,
+            entries.Length < least
+                ? []
+                : of.AsParallel().SelectMany(kind => Scores(kind.Kind, kind.Members, entries[^1]))
+        );
+    }
+
+    // what was known before begins no later, where it was asked from as many readings
+    private ImmutableArray<ReadingScore> Scores(string kind, ImmutableArray<GaugeHistory> of, long from)
+    {
+        ImmutableArray<ReadingScore> earlier = known.GetValueOrDefault(kind, []);
+        bool reaches = !earlier.IsEmpty && earlier[0].Entry <= from;
+        return scores[kind] = ReadingScores.Of(Shop, of, reaches ? earlier : [], from, reaches ? knownTo : 0);
     }
 
     private ImmutableDictionary<string, KindForecasts> WorkedOut() =>
@@ -174,6 +258,9 @@ public sealed class ShopForecasts
             ThisToolAlone.Of(history.Wear),
             sisters.Tools[At(history.Wear.Kind, tool.Id, gauge)],
             sisters.FollowedToItsLimit
-        );
+        )
+        {
+            Ranges = RangesOf(tool.Tool.Form.Name, tool.Tool.Place),
+        };
     }
 }

@@ -9,6 +9,7 @@ using ToolWear.Core.Wear.Histories;
 using ToolWear.Core.Wear.OneTool;
 using ToolWear.Core.Wear.Verdicts;
 using ToolWear.Results;
+using ToolWear.Results.Looks;
 using ToolWear.Results.Tools;
 using ToolWear.Wording;
 
@@ -126,6 +127,8 @@ internal static class CardText
         if (gauge.Forecast is { } forecast)
         {
             text.Append(gauge.FollowedToItsLimit ? "" : Wrapped.Of(Words.NotFollowed, "  ", "  "));
+            string wider = RangeWords.Widened(gauge.Ranges);
+            text.Append(wider.Length == 0 ? "" : Wrapped.Of(wider, "  ", "  "));
             string course = Course(forecast.Traits, gauge.FollowedToItsLimit);
             text.Append(course.Length == 0 ? "" : Wrapped.Of(course, "  ", "  "));
             if (wear.LimitMm is not null)

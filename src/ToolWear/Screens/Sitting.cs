@@ -8,6 +8,7 @@ using ToolWear.Core.Wear.Trials;
 using ToolWear.Doors;
 using ToolWear.Keys;
 using ToolWear.Pens;
+using ToolWear.Results.Looks;
 using ToolWear.Results.Tools;
 using ToolWear.Storage;
 
@@ -43,8 +44,12 @@ internal sealed class Sitting : IDisposable
         Costs = new Beside<Core.Planning.ToolingCosts>(onScreen, Cost);
         Years = new Beside<ShopYears>(onScreen, LookBack);
         Charts = new Charts(onScreen);
+        Kept = new Beside<string>(
+            onScreen,
+            (Shop shop, CancellationToken _) => RangeWords.Kept(ShopForecasts.Of(shop, Forecasts).Ranges)
+        );
         Trials = new Beside<ShopTrialList>(onScreen, (shop, stop) => new ShopTrialList(ShopTrials.Of(shop, stop)));
-        workers = [Forecaster, Plans, Supposed, Costs, Years, Charts, Trials];
+        workers = [Forecaster, Plans, Supposed, Costs, Years, Charts, Trials, Kept];
     }
 
     /// <summary>The world around.</summary>
@@ -82,6 +87,9 @@ internal sealed class Sitting : IDisposable
 
     /// <summary>What works the comparisons out, once they are asked for.</summary>
     public Beside<ShopTrialList> Trials { get; }
+
+    /// <summary>What works out how the ranges held, in words, once it is asked for.</summary>
+    public Beside<string> Kept { get; }
 
     /// <summary>Has something done whenever one of those beside the screens is further.</summary>
     /// <param name="ready">What.</param>

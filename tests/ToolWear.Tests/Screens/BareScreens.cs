@@ -75,6 +75,7 @@ internal sealed class BareScreens : IDisposable
     public void WaitForPages() =>
         Pump(() =>
             Sitting.Plans.IsBehind
+            || Sitting.Kept.IsBehind
             || Sitting.Supposed.IsBehind
             || Sitting.Costs.IsBehind
             || Sitting.Trials.IsBehind

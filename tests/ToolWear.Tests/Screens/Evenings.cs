@@ -104,7 +104,10 @@ internal sealed class Evenings : IEvening
         // what is worked out may be asked for only when the screen is drawn
         app.LayoutAndDraw(true);
         WaitForPlans();
-        WaitFor(() => !sitting.Trials.IsBehind && !sitting.Charts.IsBehind, "what was asked for");
+        WaitFor(
+            () => !sitting.Trials.IsBehind && !sitting.Kept.IsBehind && !sitting.Charts.IsBehind,
+            "what was asked for"
+        );
     }
 
     /// <summary>Waits until forge lists and costs that were asked for are there.</summary>

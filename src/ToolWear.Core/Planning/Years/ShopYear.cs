@@ -4,6 +4,7 @@ using ToolWear.Core.Measure;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
 using ToolWear.Core.Wear.Lifetimes;
+using ToolWear.Core.Wear.Ranges;
 
 namespace ToolWear.Core.Planning.Years;
 
@@ -67,6 +68,9 @@ public sealed record ShopYear(
     YearMeasured Measured
 )
 {
+    /// <summary>How the ranges held that were said before the last readings, by form and place; none where nobody asked.</summary>
+    public ImmutableArray<KeptRanges> Ranges { get; init; } = [];
+
     /// <summary>The years that the records speak of.</summary>
     /// <param name="shop">The shop.</param>
     /// <param name="today">The shop's day.</param>

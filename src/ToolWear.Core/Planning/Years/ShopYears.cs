@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ToolWear.Core.Wear.Ranges;
 
 namespace ToolWear.Core.Planning.Years;
 
@@ -15,11 +16,12 @@ public sealed record ShopYears(ImmutableArray<ShopYear> All)
     public static ShopYears Of(ShopLives lives, DateOnly today, Steps steps = default)
     {
         ToolingCosts costs = ToolingCosts.Of(lives, steps);
+        ImmutableArray<KeptRanges> ranges = lives.Ranges;
         ImmutableArray<int> years = ShopYear.Years(lives.Shop, today);
         ImmutableArray<ShopYear>.Builder all = ImmutableArray.CreateBuilder<ShopYear>(years.Length);
         foreach (int year in years)
         {
-            all.Add(ShopYear.Of(lives.Shop, costs, year));
+            all.Add(ShopYear.Of(lives.Shop, costs, year) with { Ranges = ranges });
             steps.At(all.Count, years.Length);
         }
 

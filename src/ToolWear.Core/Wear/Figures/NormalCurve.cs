@@ -1,5 +1,6 @@
 using System.Numerics;
 using System.Runtime.CompilerServices;
+using MathNet.Numerics.Distributions;
 
 namespace ToolWear.Core.Wear.Figures;
 
@@ -16,9 +17,18 @@ internal static class NormalCurve
     // from here on Phi is 1 to the last digit, and from there on exp(-z^2/2) is 0
     private const double AllBelow = 8.3;
     private const double AllAbove = 40;
+    private const double Farthest = 1e-12;
     private const double RootOfTwoPi = 2.5066282746310002;
 
     internal static double Phi(double x) => Phi(new Vector<double>(x))[0];
+
+    /// <summary>Where Phi is p, 0 to 1.</summary>
+    internal static double Inverse(double p) => Normal.InvCDF(0, 1, p);
+
+    // in parts of the normal number that p stands for: a range f times as wide ends where f times as much is asked
+    /// <summary>The chance that has to be asked for, so that a range that ends at p becomes f times as wide.</summary>
+    internal static double Widened(double p, double f) =>
+        f == 1 || p is <= 0 or >= 1 ? p : Math.Clamp(Phi(f * Inverse(p)), Farthest, 1 - Farthest);
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     internal static Vector<double> Phi(Vector<double> x)

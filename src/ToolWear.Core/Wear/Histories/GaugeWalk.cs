@@ -17,6 +17,7 @@ internal sealed class GaugeWalk
     private readonly ImmutableArray<GaugeReading>.Builder readings = ImmutableArray.CreateBuilder<GaugeReading>();
     private readonly ImmutableArray<SizeThen>.Builder eyes = ImmutableArray.CreateBuilder<SizeThen>();
     private Length? start;
+    private Length? resolution;
     private Length? lastKnown;
     private double? segmentStartMm;
     private double heats;
@@ -81,6 +82,7 @@ internal sealed class GaugeWalk
     private void Read(long entry, ToolMeasured measured)
     {
         start ??= measured.Size;
+        resolution = measured.Resolution is { } read && !(read < resolution) ? read : resolution;
         double wearMm = gauge.WearTo(start.Value, measured.Size).Mm;
         // a reading at the start of a stretch says where it starts, not how fast it wears
         bool isStart = segmentStartMm is null || (heats == 0 && evidence.Count == 0);
@@ -133,7 +135,7 @@ internal sealed class GaugeWalk
             tool.Mark.Text,
             gauge.Name,
             start is { } from ? gauge.LimitFrom(from)?.Mm : null,
-            Resolution().Mm,
+            (resolution ?? gauge.Resolution ?? shop.Settings.CaliperResolution).Mm,
             guess ?? GuessedLife.Assumed,
             guess is null,
             heats,
@@ -143,16 +145,6 @@ internal sealed class GaugeWalk
         {
             AtEyes = eyes.ToImmutable(),
         };
-    }
-
-    private Length Resolution()
-    {
-        Length? read = tool
-            .Events.Select(entered => entered.What)
-            .OfType<ToolMeasured>()
-            .Where(measured => measured.Gauge == gauge.Name)
-            .Max(measured => measured.Resolution);
-        return read ?? gauge.Resolution ?? shop.Settings.CaliperResolution;
     }
 
     private Length? MadeLikeItsSeries() => shop.SeriesOf(tool.Tool)?.MadeSize(gauge.Measures);

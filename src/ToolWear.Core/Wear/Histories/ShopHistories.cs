@@ -11,10 +11,14 @@ public static class ShopHistories
     /// <summary>The histories of one tool, a gauge mark each.</summary>
     /// <param name="shop">The shop.</param>
     /// <param name="tool">The tool.</param>
+    /// <param name="before">The number of the first entry that is left out of the tool's history; all it has where none is.</param>
     /// <returns>One for each of its gauge marks, in their order.</returns>
-    public static ImmutableArray<GaugeHistory> Of(Shop shop, ToolInShop tool)
+    public static ImmutableArray<GaugeHistory> Of(Shop shop, ToolInShop tool, long before = long.MaxValue)
     {
-        ImmutableArray<(HistoryPlace Place, Entered Entered)> history = WithEyes(shop, tool);
+        ImmutableArray<(HistoryPlace Place, Entered Entered)> history =
+            before == long.MaxValue
+                ? WithEyes(shop, tool)
+                : [.. shop.HistoryOf(tool).Where(each => each.Entered.Number < before)];
         ImmutableArray<GaugeHistory> walked =
         [
             .. tool.Tool.GaugeMarks.Select(gauge => GaugeWalk.Of(shop, tool, gauge, history)),
@@ -24,7 +28,7 @@ public static class ShopHistories
             walked = walked.SetItem(0, walked[0] with { Wear = ByHeatsAlone(walked[0].Wear) });
         }
 
-        return tool.Scrapped?.Cause == ScrapCause.Worn && UnreadEnd(walked) is { } end
+        return history.Any(IsWornOut) && UnreadEnd(walked) is { } end
             ? walked.Replace(end, end with { Wear = end.Wear with { IsThrownOut = true } })
             : walked;
     }
@@ -39,6 +43,9 @@ public static class ShopHistories
             : null;
 
     private static bool HasNoSizes(GaugeHistory gauge) => gauge.Wear.LimitMm is null && gauge.Readings.IsEmpty;
+
+    private static bool IsWornOut((HistoryPlace Place, Entered Entered) each) =>
+        each.Entered.What is ToolScrapped { Cause: ScrapCause.Worn };
 
     private static bool IsStartedHere((HistoryPlace Place, Entered Entered) each) =>
         each.Entered.What is ToolStartedHere;

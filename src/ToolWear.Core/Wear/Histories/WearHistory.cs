@@ -34,7 +34,7 @@ public sealed record WearHistory(
 )
 {
     // sums of weighted heats made in another order may differ in the last digits
-    private const double Rounding = 1e-9;
+    internal const double Rounding = 1e-9;
 
     /// <summary>Wear in mm at which the tool is worn out, above zero; null where none was set.</summary>
     public double? LimitMm { get; } = Finite.PositiveIfKnown(LimitMm);

@@ -4,6 +4,7 @@ using ToolWear.Core.Tools;
 using ToolWear.Core.Wear.Alone;
 using ToolWear.Core.Wear.Figures;
 using ToolWear.Core.Wear.Histories;
+using ToolWear.Core.Wear.Ranges;
 using ToolWear.Core.Wear.Sisters;
 
 namespace ToolWear.Core.Wear.OneTool;
@@ -20,6 +21,9 @@ public sealed record GaugeForecast(
     bool FollowedToItsLimit
 )
 {
+    /// <summary>How the ranges held that were said of such tools; null where nobody asked.</summary>
+    public KeptRanges? Ranges { get; init; }
+
     /// <summary>The forecast, null where there is none.</summary>
     public SisterForecast? Forecast => Outlook as SisterForecast;
 

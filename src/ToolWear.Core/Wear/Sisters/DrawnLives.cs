@@ -17,10 +17,12 @@ public sealed class DrawnLives
     private readonly IReadOnlyList<WearHistory> kind;
     private readonly ImmutableArray<SharedDraw> shared;
     private readonly int seed;
+    private readonly double widening;
 
-    private DrawnLives(KindPool pool, int[] place, IReadOnlyList<WearHistory> kind, int draws, int seed)
+    private DrawnLives((KindPool, int[]) pooled, IReadOnlyList<WearHistory> kind, int draws, int seed, double widening)
     {
-        (this.pool, this.place, this.kind, this.seed) = (pool, place, kind, seed);
+        (pool, place) = pooled;
+        (this.kind, this.seed, this.widening) = (kind, seed, widening);
         shared = SharedDraw.Of(pool, draws, seed);
     }
 
@@ -31,12 +33,12 @@ public sealed class DrawnLives
     /// <param name="kind">Its histories, those of scrapped tools too; none at all leaves what is common.</param>
     /// <param name="draws">How many draws, above zero.</param>
     /// <param name="seed">The seed.</param>
+    /// <param name="widening">How many times as wide they spread as the model says, at least 1.</param>
     /// <returns>The draws.</returns>
-    public static DrawnLives Of(IReadOnlyList<WearHistory> kind, int draws, int seed)
+    public static DrawnLives Of(IReadOnlyList<WearHistory> kind, int draws, int seed, double widening = 1)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(draws, 1);
-        (KindPool pool, int[] place) = KindPool.Of(kind);
-        return new DrawnLives(pool, place, kind, draws, seed);
+        return new DrawnLives(KindPool.Of(kind), kind, draws, seed, widening);
     }
 
     /// <summary>The heats left of one tool in each draw.</summary>
@@ -68,7 +70,7 @@ public sealed class DrawnLives
             heats[i] = mixture.At(draw.Shape, l).Heats(Chance.Uniform(seed, i, stream, 1), tool.Record);
         }
 
-        return heats;
+        return Array.ConvertAll(heats, new WiderDraws(widening, heats).Of);
     }
 
     /// <summary>The lives of tools that are still to be made.</summary>
@@ -81,6 +83,6 @@ public sealed class DrawnLives
             ?? throw new ArgumentException("a tool that is planned has a limit", nameof(planned));
         int group = KindPool.GroupNumber(kind, planned.Group);
         Mixture mixture = new(record, TargetWeights.Of(pool, group, null));
-        return new DrawnNewLives(shared, mixture, group, planned.Group, seed);
+        return new DrawnNewLives(shared, mixture, group, planned.Group, seed, widening);
     }
 }

@@ -25,6 +25,13 @@ internal static class Kernels
     private static readonly float[] OfKind = MakeP();
     private static readonly float[] OfGroup = MakePMu();
 
+    // the whole vectors in which a row of W is not 0, and a column
+    private static readonly ImmutableArray<(int From, int End)[]> RowBands = [.. AllW.Select(W => Bands(W, Grid.Row))];
+    private static readonly ImmutableArray<(int From, int End)[]> ColumnBands =
+    [
+        .. Turned.Select(W => Bands(W, Grid.MuRow)),
+    ];
+
     /// <summary>p(k), the weight of each kind mean before any reading.</summary>
     internal static ReadOnlySpan<float> P => OfKind;
 
@@ -36,6 +43,12 @@ internal static class Kernels
 
     /// <summary>The column of W for a lambda, over all mu.</summary>
     internal static ReadOnlySpan<float> ColumnOfW(int tau, int l) => Turned[tau].AsSpan(l * Grid.MuRow, Grid.MuRow);
+
+    /// <summary>Where a row of W is not 0.</summary>
+    internal static (int From, int End) BandOfW(int tau, int mu) => RowBands[tau][mu];
+
+    /// <summary>Where a column of W is not 0.</summary>
+    internal static (int From, int End) BandOfColumn(int tau, int l) => ColumnBands[tau][l];
 
     /// <summary>The row of A for a kind mean k, over all mu.</summary>
     internal static ReadOnlySpan<float> A(int k) => AllA.AsSpan(k * Grid.MuRow, Grid.MuRow);
@@ -85,6 +98,18 @@ internal static class Kernels
 
         return rows;
     }
+
+    private static (int From, int End)[] Bands(float[] matrix, int row) =>
+        [
+            .. matrix
+                .Chunk(row)
+                .Select(each =>
+                    (
+                        Math.Max(0, Array.FindIndex(each, w => w != 0)) / Vectors.Width * Vectors.Width,
+                        (Array.FindLastIndex(each, w => w != 0) + Vectors.Width) / Vectors.Width * Vectors.Width
+                    )
+                ),
+        ];
 
     private static float[] Turn(float[] W)
     {

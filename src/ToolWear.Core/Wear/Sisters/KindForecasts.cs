@@ -22,12 +22,16 @@ internal sealed class KindForecasts
 
     /// <summary>A kind of which nothing has been asked.</summary>
     /// <param name="histories">Its histories; none at all leaves what is common.</param>
-    internal KindForecasts(ImmutableArray<WearHistory> histories)
+    /// <param name="widening">How many times as wide its ranges are as the model's.</param>
+    internal KindForecasts(ImmutableArray<WearHistory> histories, double widening)
     {
-        Histories = histories;
-        sisters = new(() => SisterForecasts.Of(histories));
-        lives = new(() => DrawnLives.Of(histories, Draws, Seed));
+        (Histories, Widening) = (histories, widening);
+        sisters = new(() => SisterForecasts.Of(histories, widening));
+        lives = new(() => DrawnLives.Of(histories, Draws, Seed, widening));
     }
+
+    /// <summary>How many times as wide its ranges are as the model's, at least 1.</summary>
+    internal double Widening { get; }
 
     /// <summary>The histories, in the order of their tools.</summary>
     internal ImmutableArray<WearHistory> Histories { get; }

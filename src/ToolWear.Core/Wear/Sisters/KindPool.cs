@@ -24,15 +24,18 @@ internal sealed class KindPool : IDisposable
 
     private readonly PooledTool[] tools;
     private readonly float[] everyF;
+    private readonly float[] everyU;
+    private readonly float[] everyQ;
     private readonly double[] logScales = new double[Nodes.Count * Nodes.Taus.Length];
-    private readonly double[] logMax = new double[Nodes.Count];
     private readonly List<int> live;
 
-    private KindPool(IReadOnlyList<(ToolRecord Record, int Group)> records, int groups)
+    private KindPool(IReadOnlyList<(ToolRecord Record, int Group)> records, int groups, KindPool? before)
     {
         Groups = groups;
         everyF = ArrayPool<float>.Shared.Rent(logScales.Length * groups * Grid.MuRow);
         everyF.AsSpan().Fill(1);
+        everyU = ArrayPool<float>.Shared.Rent(everyF.Length);
+        everyQ = ArrayPool<float>.Shared.Rent(everyF.Length);
         live = [.. Enumerable.Range(0, Nodes.Count).Where(node => Nodes.LogPriors[node] >= LeastLogPrior)];
         tools = [.. records.Select(tool => new PooledTool(tool.Record, tool.Group, null))];
         // among equals the order is that of what was read, so that the order of the tools cannot matter
@@ -45,7 +48,8 @@ internal sealed class KindPool : IDisposable
                 .ThenBy(i => tools[i].Record.N0)
         )
         {
-            tools[i] = tools[i] with { Likelihood = new ToolLikelihood(tools[i].Record, live, logMax) };
+            ToolRecord record = tools[i].Record;
+            tools[i] = tools[i] with { Likelihood = before?.Take(record, live) ?? new ToolLikelihood(record, live) };
             Multiply(tools[i]);
         }
 
@@ -64,8 +68,10 @@ internal sealed class KindPool : IDisposable
 
     /// <summary>Pools tools of one kind.</summary>
     /// <param name="kind">Histories of one kind.</param>
+    /// <param name="before">An earlier pool of the kind, which gives what the tools say that were not read since; it is
+    /// good for nothing else then.</param>
     /// <returns>The pool, and each history's place in it, -1 where it has no limit.</returns>
-    internal static (KindPool Pool, int[] Place) Of(IReadOnlyList<WearHistory> kind)
+    internal static (KindPool Pool, int[] Place) Of(IReadOnlyList<WearHistory> kind, KindPool? before = null)
     {
         List<string> groups = GroupsOf(kind);
         List<(ToolRecord, int)> records = [];
@@ -80,15 +86,17 @@ internal sealed class KindPool : IDisposable
             }
         }
 
-        return (new KindPool(records, Math.Max(1, groups.Count)), place);
+        return (new KindPool(records, Math.Max(1, groups.Count), before), place);
     }
 
     /// <summary>The number of a group in the pool of its kind, -1 where the kind never had it.</summary>
     internal static int GroupNumber(IReadOnlyList<WearHistory> kind, string group) => GroupsOf(kind).IndexOf(group);
 
     /// <summary>F of a group over mu, with 1 as its largest.</summary>
-    internal Span<float> FOf(int node, int tau, int group) =>
-        everyF.AsSpan(((((node * Nodes.Taus.Length) + tau) * Groups) + group) * Grid.MuRow, Grid.MuRow);
+    internal Span<float> FOf(int node, int tau, int group) => Row(everyF, node, tau, group);
+
+    /// <summary>Q(mu) = sum_k D(k) A[k,mu] of a group over mu, D without it: what the other groups say of it.</summary>
+    internal ReadOnlySpan<float> QOf(int node, int tau, int group) => Row(everyQ, node, tau, group);
 
     /// <summary>D(k) = p(k) prod of U_g(k) over the groups g other than the two given.</summary>
     /// <returns>ln of what it was divided by.</returns>
@@ -100,12 +108,7 @@ internal sealed class KindPool : IDisposable
         {
             if (g != one && g != other)
             {
-                ReadOnlySpan<float> F_g = FOf(node, tau, g);
-                for (int k = 0; k < Grid.Mus; k++)
-                {
-                    D[k] *= Vectors.Dot(Kernels.A(k), F_g);
-                }
-
+                Vectors.Multiply(D, Row(everyU, node, tau, g));
                 logScale += Vectors.ScaleToMax(D);
             }
         }
@@ -121,14 +124,31 @@ internal sealed class KindPool : IDisposable
     public void Dispose()
     {
         ArrayPool<float>.Shared.Return(everyF);
+        ArrayPool<float>.Shared.Return(everyU);
+        ArrayPool<float>.Shared.Return(everyQ);
         foreach (PooledTool tool in tools)
         {
             tool.Likelihood?.Dispose();
         }
     }
 
+    private Span<float> Row(float[] every, int node, int tau, int group) =>
+        every.AsSpan(((((node * Nodes.Taus.Length) + tau) * Groups) + group) * Grid.MuRow, Grid.MuRow);
+
     private static List<string> GroupsOf(IEnumerable<WearHistory> kind) =>
         [.. kind.Select(history => history.Group).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)];
+
+    private ToolLikelihood? Take(ToolRecord record, List<int> nodes)
+    {
+        int at = Array.FindIndex(tools, each => each.Record.ReadsLike(record) && each.Likelihood?.Knows(nodes) == true);
+        ToolLikelihood? taken = at < 0 ? null : tools[at].Likelihood;
+        if (taken is not null)
+        {
+            tools[at] = tools[at] with { Likelihood = null };
+        }
+
+        return taken;
+    }
 
     private void Multiply(PooledTool tool)
     {
@@ -141,7 +161,8 @@ internal sealed class KindPool : IDisposable
             {
                 Span<float> F = FOf(live[i], tau, tool.Group);
                 Vectors.Multiply(F, tool.Likelihood!.MOf(live[i], tau));
-                logScales[(live[i] * Nodes.Taus.Length) + tau] += logMax[live[i]] + Vectors.ScaleToMax(F);
+                logScales[(live[i] * Nodes.Taus.Length) + tau] +=
+                    tool.Likelihood.LogMax(live[i]) + Vectors.ScaleToMax(F);
                 double whole = LogScale(live[i], tau) + Math.Log(Vectors.Dot(Kernels.PMu, F));
                 evidence[i] = Math.Max(evidence[i], whole);
             }
@@ -169,6 +190,22 @@ internal sealed class KindPool : IDisposable
         {
             for (int tau = 0; tau < Nodes.Taus.Length; tau++)
             {
+                for (int g = 0; g < Groups; g++)
+                {
+                    Span<float> U_g = Row(everyU, node, tau, g);
+                    U_g.Clear();
+                    for (int k = 0; k < Grid.Mus; k++)
+                    {
+                        U_g[k] = Vectors.Dot(Kernels.A(k), FOf(node, tau, g));
+                    }
+                }
+
+                for (int g = 0; g < Groups; g++)
+                {
+                    _ = WithoutGroups(node, tau, g, g, D);
+                    Kernels.GroupOf(D, Row(everyQ, node, tau, g));
+                }
+
                 double log = LogScale(node, tau) + WithoutGroups(node, tau, -1, -1, D);
                 all.Add((node, tau, log + Math.Log(Vectors.Sum(D))));
             }

@@ -17,6 +17,9 @@ internal sealed class Mixture
 
     private readonly double[] gNow;
 
+    // 1 but for what single precision and the cells that were dropped take from it
+    private readonly double whole;
+
     /// <summary>Merges the noises of every cell at the tool's heats now.</summary>
     /// <param name="tool">The tool; the start of its last stretch is known.</param>
     /// <param name="weights">The weights of its cells.</param>
@@ -24,6 +27,7 @@ internal sealed class Mixture
     {
         (Tool, Weights) = (tool, weights);
         Now = new WearCells(weights);
+        whole = weights.w.Sum();
         gNow = new double[weights.Cells];
         Gross = new double[tool.Readings];
         float[] room = ArrayPool<float>.Shared.Rent(((2 * tool.Readings) + 5) * Grid.Row);
@@ -68,7 +72,7 @@ internal sealed class Mixture
             sum += Above(run, dg, c + (withReading ? Tool.v_r : 0), y, withReading ? 1 : 0);
         }
 
-        return Math.Clamp(sum, 0, 1);
+        return Math.Clamp(sum / whole, 0, 1);
     }
 
     /// <summary>The mean of the wear after k more heats.</summary>

@@ -1,5 +1,4 @@
 using System.Runtime.InteropServices;
-using MathNet.Numerics.Distributions;
 using ToolWear.Core.Wear.Figures;
 
 namespace ToolWear.Core.Wear.Sisters;
@@ -21,7 +20,7 @@ internal readonly record struct Passage(double m, double P, double phi, double g
     /// <summary>k of the chance p, 0 where it is past already, at most <see cref="HeatsLeft.Most"/>.</summary>
     internal double Heats(double p, ToolRecord tool)
     {
-        double z = Normal.InvCDF(0, 1, p);
+        double z = NormalCurve.Inverse(p);
         double r = 1 - m;
         if (-r >= z * Math.Sqrt(P))
         {

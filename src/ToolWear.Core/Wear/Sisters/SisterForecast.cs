@@ -9,14 +9,21 @@ namespace ToolWear.Core.Wear.Sisters;
 public sealed record SisterForecast : Forecast
 {
     private readonly Mixture mixture;
+    private readonly double widening;
 
-    internal SisterForecast(Mixture mixture, double startMm, KindTraits traits, ImmutableArray<SuspectReading> suspect)
+    internal SisterForecast(
+        Mixture mixture,
+        double startMm,
+        KindTraits traits,
+        ImmutableArray<SuspectReading> suspect,
+        double widening
+    )
     {
-        this.mixture = mixture;
+        (this.mixture, this.widening) = (mixture, widening);
         Traits = traits;
         Suspect = suspect;
         WearNowMm = LimitMm * mixture.Mean(0);
-        ChancePastLimitNow = F(0);
+        ChancePastLimitNow = mixture.Above(0, 1, withReading: false);
         HeatsLeftIfNotPast = HeatsLeft.Of(F, ChancePastLimitNow, mixture.Tool.N0);
         LifeHeats = Life(HeatsNow, HeatsLeftIfNotPast);
         RateMmPerHeat = Rate(LimitMm - startMm, LifeHeats);
@@ -65,23 +72,21 @@ public sealed record SisterForecast : Forecast
     public Limits NextReading(double heats, double share)
     {
         double k = Finite.NotNegative(heats - HeatsNow);
-        return new Limits(ReadingAt(k, (1 - share) / 2), ReadingAt(k, (1 + share) / 2));
+        return new Limits(ReadingAt(k, Asked((1 - share) / 2)), ReadingAt(k, Asked((1 + share) / 2)));
     }
 
     /// <summary>The fitted wear since the last rework and the band that holds the tool's true wear eight times in ten,
     /// for a chart.</summary>
     /// <param name="heats">Weighted heats since the start of the last segment, each zero or more, in any order.</param>
     /// <returns>One band for each, in the same order.</returns>
-    public ImmutableArray<WearBand> Bands(IReadOnlyList<double> heats) =>
-        WearPath.Bands(mixture, mixture.Tool.Last, heats);
+    public ImmutableArray<WearBand> Bands(IReadOnlyList<double> heats) => Bands(mixture.Tool.Last, heats);
 
     /// <summary>The same in an earlier segment.</summary>
     /// <param name="segment">Its place in the history, from 0; its start is known.</param>
     /// <param name="heats">Weighted heats since its start, each zero or more, in any order.</param>
     /// <returns>One band for each, in the same order.</returns>
     /// <exception cref="ArgumentOutOfRangeException">There is no such segment with a known start.</exception>
-    public ImmutableArray<WearBand> Bands(int segment, IReadOnlyList<double> heats) =>
-        WearPath.Bands(mixture, Segment(segment), heats);
+    public ImmutableArray<WearBand> Bands(int segment, IReadOnlyList<double> heats) => Bands(Segment(segment), heats);
 
     /// <summary>The fitted wear of a segment alone, without a band.</summary>
     /// <param name="segment">Its place in the history, from 0; its start is known.</param>
@@ -117,7 +122,18 @@ public sealed record SisterForecast : Forecast
         mixture.Tool.Stretches.FirstOrDefault(recorded => recorded.Place == place)
         ?? throw new ArgumentOutOfRangeException(nameof(place), place, "has no known start");
 
-    private double F(double k) => mixture.Above(k, 1, withReading: false);
+    private ImmutableArray<WearBand> Bands(Stretch stretch, IReadOnlyList<double> heats) =>
+        WearPath.Bands(mixture, stretch, heats, Asked(0.1), Asked(0.9));
+
+    private double Asked(double p) => NormalCurve.Widened(p, widening);
+
+    // past its limit now is what the model says; what is to come, given that it is not, spreads further about its middle
+    private double F(double k)
+    {
+        double F = mixture.Above(k, 1, withReading: false);
+        double F0 = ChancePastLimitNow;
+        return widening == 1 || F0 >= 1 ? F : F0 + ((1 - F0) * NormalCurve.Widened((F - F0) / (1 - F0), 1 / widening));
+    }
 
     private double ReadingAt(double k, double p)
     {

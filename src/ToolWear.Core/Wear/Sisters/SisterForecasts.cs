@@ -27,10 +27,14 @@ public sealed class SisterForecasts
     /// <summary>Forecasts every tool of a kind.</summary>
     /// <remarks>A tool that is only planned can be forecast too: a history without readings at no heats.</remarks>
     /// <param name="kind">Histories of one kind, those of scrapped tools too; the order does not matter to the figures.</param>
+    /// <param name="widening">How many times as wide every range is made as the model's, at least 1.</param>
     /// <returns>One forecast a history.</returns>
     /// <exception cref="ArgumentException">The histories are of more than one kind.</exception>
-    public static SisterForecasts Of(IReadOnlyList<WearHistory> kind)
+    /// <exception cref="ArgumentOutOfRangeException">Ranges would become narrower.</exception>
+    public static SisterForecasts Of(IReadOnlyList<WearHistory> kind, double widening = 1)
     {
+        ArgumentOutOfRangeException.ThrowIfLessThan(widening, 1);
+
         if (kind.Any(history => history.Kind != kind[0].Kind))
         {
             throw new ArgumentException("kinds never influence each other", nameof(kind));
@@ -47,7 +51,7 @@ public sealed class SisterForecasts
                 (history, i) =>
                     Missing(history)
                     ?? (Estimated)(
-                        Of(pool, place[i], history, traits) with
+                        Of(pool, place[i], history, traits, widening) with
                         {
                             UsualHeats = history.GuessHeats * usual[pool.Tools[place[i]].Group],
                             Teachers = taught - (history.Teaches ? 1 : 0),
@@ -94,12 +98,12 @@ public sealed class SisterForecasts
             _ => null,
         };
 
-    private static SisterForecast Of(KindPool pool, int target, WearHistory history, KindTraits traits)
+    private static SisterForecast Of(KindPool pool, int target, WearHistory history, KindTraits traits, double widening)
     {
         PooledTool tool = pool.Tools[target];
         Mixture mixture = new(tool.Record, TargetWeights.Of(pool, tool.Group, tool.Likelihood));
         double start = history.Last.StartMm!.Value;
-        return new SisterForecast(mixture, start, traits, Suspect(history, mixture.Gross));
+        return new SisterForecast(mixture, start, traits, Suspect(history, mixture.Gross), widening);
     }
 
     private static ImmutableArray<SuspectReading> Suspect(WearHistory history, double[] gross) =>

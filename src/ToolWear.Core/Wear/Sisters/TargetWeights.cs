@@ -64,13 +64,15 @@ internal sealed class TargetWeights
         foreach ((int node, int tau, double logWeight) in pool.Pairs)
         {
             (int from, int count) = likelihood?.WindowOf(node) ?? (0, Grid.Row);
-            Span<float> pi = all.Slice((node * Grid.Row) + from, count);
+            Span<float> pi = all.Slice(node * Grid.Row, Grid.Row);
             FillC(pool, (node, tau, logWeight), group, likelihood, C);
             for (int mu = 0; mu < Grid.Mus; mu++)
             {
-                if (C[mu] > 0)
+                (int first, int end) = Kernels.BandOfW(tau, mu);
+                (first, end) = (Math.Max(first, from), Math.Min(end, from + count));
+                if (C[mu] > 0 && first < end)
                 {
-                    Vectors.AddScaled(pi, C[mu], Kernels.W(tau, mu).Slice(from, count));
+                    Vectors.AddScaled(pi[first..end], C[mu], Kernels.W(tau, mu)[first..end]);
                 }
             }
         }
@@ -111,12 +113,16 @@ internal sealed class TargetWeights
         Span<float> C
     )
     {
-        Span<float> D = stackalloc float[Grid.MuRow];
-        _ = pool.WithoutGroups(pair.Node, pair.Tau, group, group, D);
-        Kernels.GroupOf(D, C);
         if (group >= 0)
         {
+            pool.QOf(pair.Node, pair.Tau, group).CopyTo(C);
             Vectors.Multiply(C, pool.FOf(pair.Node, pair.Tau, group));
+        }
+        else
+        {
+            Span<float> D = stackalloc float[Grid.MuRow];
+            _ = pool.WithoutGroups(pair.Node, pair.Tau, -1, -1, D);
+            Kernels.GroupOf(D, C);
         }
 
         Vectors.Scale(C, (float)(Math.Exp(pair.LogWeight) / Vectors.Sum(C)));

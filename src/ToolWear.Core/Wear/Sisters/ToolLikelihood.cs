@@ -12,6 +12,7 @@ internal sealed class ToolLikelihood : IDisposable
     private const int Wider = 3;
 
     private readonly int[] slots = new int[Nodes.Count];
+    private readonly double[] logMax = new double[Nodes.Count];
     private readonly float[] lik;
     private readonly float[] M;
     private readonly (int From, int Count)[] windows = new (int, int)[Shape.All.Length];
@@ -19,9 +20,9 @@ internal sealed class ToolLikelihood : IDisposable
     /// <summary>Works the likelihood out.</summary>
     /// <param name="tool">A tool with at least one reading.</param>
     /// <param name="live">The nodes that live, in their order.</param>
-    /// <param name="logMax">Where the ln goes that each node's row was divided by, by the number of the node.</param>
-    internal ToolLikelihood(ToolRecord tool, IReadOnlyList<int> live, Span<double> logMax)
+    internal ToolLikelihood(ToolRecord tool, IReadOnlyList<int> live)
     {
+        slots.AsSpan().Fill(-1);
         lik = ArrayPool<float>.Shared.Rent(live.Count * Grid.Row);
         M = ArrayPool<float>.Shared.Rent(live.Count * Nodes.Taus.Length * Grid.MuRow);
         int rows = (tool.Readings + 2) * Grid.Row;
@@ -63,6 +64,12 @@ internal sealed class ToolLikelihood : IDisposable
 
         ArrayPool<float>.Shared.Return(room);
     }
+
+    /// <summary>Whether it was worked out at every one of some nodes.</summary>
+    internal bool Knows(IReadOnlyList<int> nodes) => nodes.All(node => slots[node] >= 0);
+
+    /// <summary>ln of what a node's row was divided by.</summary>
+    internal double LogMax(int node) => logMax[node];
 
     /// <summary>Lik over lambda at a live node, in the window of its shape.</summary>
     internal ReadOnlySpan<float> At(int node) => lik.AsSpan(slots[node] * Grid.Row, Grid.Row);
@@ -106,7 +113,8 @@ internal sealed class ToolLikelihood : IDisposable
         int end = Math.Min(Grid.Lambdas, window.From + window.Count);
         for (int l = window.From; l < end; l++)
         {
-            Vectors.AddScaled(M, lik[l], Kernels.ColumnOfW(tau, l));
+            (int from, int upTo) = Kernels.BandOfColumn(tau, l);
+            Vectors.AddScaled(M[from..upTo], lik[l], Kernels.ColumnOfW(tau, l)[from..upTo]);
         }
     }
 }

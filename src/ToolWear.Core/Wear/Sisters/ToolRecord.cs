@@ -42,6 +42,13 @@ internal sealed record Stretch(int Place, double x0, double[] n, double[] x, dou
     /// <summary>c after n heats.</summary>
     internal double c(Shape shape, double n) => x0 <= 0 && n > 0 ? shape.c : 0;
 
+    /// <summary>Whether both have the same readings from the same start.</summary>
+    internal bool ReadsLike(Stretch other) =>
+        x0 == other.x0
+        && n.AsSpan().SequenceEqual(other.n)
+        && x.AsSpan().SequenceEqual(other.x)
+        && v.AsSpan().SequenceEqual(other.v);
+
     private (double Start, double u0, double PerN) At(Shape shape, double n, double N0) =>
         x0 > 0 ? (Math.Max(x0, shape.a), shape.Inverse(x0), n / N0) : (0, 0, n / N0);
 }
@@ -90,6 +97,15 @@ internal sealed record ToolRecord(double Limit, double N0, double v_r, double No
 
         return new ToolRecord(limit, history.GuessHeats, rounding, history.HeatsNow, [.. stretches]);
     }
+
+    /// <summary>Whether both have the same readings at the same heats, and so the same likelihood.</summary>
+    internal bool ReadsLike(ToolRecord other) =>
+        (N0, v_r) == (other.N0, other.v_r)
+        && Stretches
+            .Where(stretch => stretch.n.Length > 0)
+            .Zip(other.Stretches.Where(stretch => stretch.n.Length > 0), (one, two) => one.ReadsLike(two))
+            .All(same => same)
+        && Readings == other.Readings;
 
     /// <summary>d = g(n_j) - g(n_{j-1}) for every reading of every stretch, then from the last reading to now.</summary>
     /// <param name="shape">The shape.</param>

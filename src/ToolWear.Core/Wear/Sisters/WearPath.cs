@@ -26,9 +26,14 @@ internal sealed class WearPath
         (before, beforeP, m, P) = (new float[size], new float[size], new float[size], new float[size]);
     }
 
-    /// <summary>The wear to be expected and its band.</summary>
-    internal static ImmutableArray<WearBand> Bands(Mixture mixture, Stretch stretch, IReadOnlyList<double> heats) =>
-        [.. heats.Zip(Cells(mixture, stretch, heats), (n, cells) => Band(n, cells, mixture.Tool.Limit))];
+    /// <summary>The wear to be expected and its band, from the chance low to the chance high.</summary>
+    internal static ImmutableArray<WearBand> Bands(
+        Mixture mixture,
+        Stretch stretch,
+        IReadOnlyList<double> heats,
+        double low,
+        double high
+    ) => [.. heats.Zip(Cells(mixture, stretch, heats), (n, cells) => Band(n, cells, mixture.Tool.Limit, low, high))];
 
     /// <summary>The wear to be expected alone, in mm: without the band it is had for a fraction of the work.</summary>
     internal static ImmutableArray<double> Fitted(Mixture mixture, Stretch stretch, IReadOnlyList<double> heats) =>
@@ -67,11 +72,11 @@ internal sealed class WearPath
         return cells;
     }
 
-    private static WearBand Band(double n, WearCells cells, double limit)
+    private static WearBand Band(double n, WearCells cells, double limit, double low, double high)
     {
-        (double low, double high) = cells.Reach();
-        double At(double p) => RisingRoot.Of(cells.Below, p, low, high, (high - low) / 16) ?? high;
-        return new WearBand(n, limit * cells.Mean, limit * At(0.1), limit * At(0.9));
+        (double first, double last) = cells.Reach();
+        double At(double p) => RisingRoot.Of(cells.Below, p, first, last, (last - first) / 16) ?? last;
+        return new WearBand(n, limit * cells.Mean, limit * At(low), limit * At(high));
     }
 
     private void Add(ShapeRun run, int q, WearCells[] cells)

@@ -101,6 +101,7 @@ internal static class ColumnTable
                 .. YearTables.All,
                 .. YearTables.Causes,
                 .. YearTables.Heads,
+                .. YearTables.Kept,
                 .. YearTables.Lives,
                 .. YearTables.Measured,
                 .. Columns,

@@ -44,8 +44,8 @@ internal static class YearVerb
             throw RefusedException.WrongData(NoYear(wanted, years[0], years[^1]));
         }
 
-        ToolingCosts costs = ToolingCosts.Of(new ShopLives(call.Forecasts));
-        ShopYear year = ShopYear.Of(call.Shop, costs, wanted);
+        ShopLives lives = new(call.Forecasts);
+        ShopYear year = ShopYear.Of(call.Shop, ToolingCosts.Of(lives), wanted) with { Ranges = lives.Ranges };
         call.Print(
             call.Format switch
             {
@@ -61,7 +61,8 @@ internal static class YearVerb
         + $"{YearBasis}\n\n"
         + Part(YearWords.YearCauses, YearTables.Causes.Over(year.Causes), YearWords.NothingScrapped)
         + Part(YearWords.YearHeads, YearTables.Heads.Over(year.Heads), YearWords.NothingForged)
-        + $"{YearWords.YearMeasuredHeading}\n\n{YearTables.Measured.Of(year.Measured).ToText()}\n{YearHeatsBasis}\n";
+        + $"{YearWords.YearMeasuredHeading}\n\n{YearTables.Measured.Of(year.Measured).ToText()}\n{YearHeatsBasis}\n\n"
+        + Wrapped.Of(RangeWords.Kept(year.Ranges));
 
     private static string Part(string heading, Table table, string none) =>
         $"{heading}\n\n{(table.Rows.IsEmpty ? none + "\n" : table.ToText())}\n";

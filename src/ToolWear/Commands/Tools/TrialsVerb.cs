@@ -1,5 +1,6 @@
 using ToolWear.Commands.Calls;
 using ToolWear.Core.Wear.Trials;
+using ToolWear.Pens;
 using ToolWear.Results.Looks;
 using ToolWear.Wording;
 
@@ -24,7 +25,7 @@ internal static class TrialsVerb
         bool isText = call.Format == "text";
         call.Print(
             Compared.All.Over(isText ? trials.Speaking : trials.All),
-            after: $"\n{Words.TrialsSilent(trials)}\n{Words.TrialAdvice}\n{Words.TrialBasis}\n"
+            after: $"\n{Words.TrialsSilent(trials)}\n{Words.TrialAdvice}\n{Words.TrialBasis}\n\n{(isText ? Wrapped.Of(RangeWords.Kept(call.Forecasts.Ranges)) : "")}"
         );
     }
 }

@@ -3,10 +3,12 @@ using ToolWear.Core.Measure;
 using ToolWear.Core.Planning.Years;
 using ToolWear.Core.Tools;
 using ToolWear.Core.Wear.Lifetimes;
+using ToolWear.Core.Wear.Ranges;
 using ToolWear.Wording;
 using Cause = ToolWear.Results.Column<ToolWear.Core.Planning.Years.YearOfCause>;
 using Head = ToolWear.Results.Column<ToolWear.Core.Planning.Years.YearOfHeads>;
 using Measure = ToolWear.Results.Column<ToolWear.Core.Planning.Years.YearMeasured>;
+using Ranges = ToolWear.Results.Column<ToolWear.Core.Wear.Ranges.KeptRanges>;
 using Row = ToolWear.Results.Column<ToolWear.Core.Planning.Years.ShopYear>;
 using Tool = ToolWear.Results.Column<ToolWear.Core.Planning.Years.YearOfTools>;
 
@@ -79,6 +81,21 @@ internal static class YearTables
             .Means("the share of the heats that a reading followed"),
     ];
 
+    /// <summary>How the ranges held that were said before readings.</summary>
+    public static Columns<KeptRanges> Kept { get; } =
+    [
+        Ranges.Text("form", null, kept => kept.Form),
+        Ranges.Place(null, kept => kept.Place),
+        Ranges.Number("readings", null, kept => kept.Readings),
+        Ranges.Number("inside", null, kept => kept.Inside).Means("readings that lay in the range said before"),
+        Ranges
+            .Number("inside_model", null, kept => kept.InsideModel)
+            .Means("readings that lay in the range as worked out, before it was widened"),
+        Ranges
+            .Number("widening", null, kept => kept.Widening, Quantity.Of("", "0.00"))
+            .Means("how many times as wide the ranges of such tools are said as they are worked out"),
+    ];
+
     /// <summary>The year in JSON.</summary>
     public static Columns<ShopYear> All { get; } =
     [
@@ -87,11 +104,16 @@ internal static class YearTables
         Row.Part("causes", year => Causes.Over(year.Causes)).Means("what ended tools in the year"),
         Row.Part("heads", year => Heads.Over(year.Heads)),
         Row.Part("measured", year => Measured.Of(year.Measured)).Means("how much was measured in the year"),
+        Row.Part("ranges", year => Kept.Over(year.Ranges))
+            .Means("how often the last readings lay in the range that was said before, by form and place"),
     ];
 
     /// <summary>Tools of one place and form in words.</summary>
-    public static string Sort(YearOfTools tools) =>
-        tools.Place == Place.None ? tools.Form : $"{Places.Words.Word(tools.Place)} {tools.Form}";
+    public static string Sort(YearOfTools tools) => Sort(tools.Form, tools.Place);
+
+    /// <summary>The same by form and place.</summary>
+    public static string Sort(string form, Place place) =>
+        place == Place.None ? form : $"{Places.Words.Word(place)} {form}";
 
     /// <summary>How long half of the tools last, or how much is not known yet.</summary>
     public static Cell Lasts(YearOfTools tools) =>

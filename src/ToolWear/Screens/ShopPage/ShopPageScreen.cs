@@ -27,7 +27,11 @@ internal sealed class ShopPageScreen(Host host) : Screen(host)
     protected override int Count => value is null ? ShopPageText.Settings.Length : 0;
 
     /// <inheritdoc />
-    public override void Open() => value = null;
+    public override void Open()
+    {
+        value = null;
+        Sitting.Kept.Want(Sitting.Shop);
+    }
 
     /// <inheritdoc />
     public override string WordsOf(KeyRow row) =>
@@ -55,7 +59,8 @@ internal sealed class ShopPageScreen(Host host) : Screen(host)
     }
 
     /// <inheritdoc />
-    public override void Compose(Picture body) => ShopPageText.Draw(body, Sitting.Shop, List, value?.Text);
+    public override void Compose(Picture body) =>
+        ShopPageText.Draw(body, Sitting.Shop, List, value?.Text, Sitting.Kept.Latest ?? "");
 
     private void Change(ShopSetting setting, string to)
     {

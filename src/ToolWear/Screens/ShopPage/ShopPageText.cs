@@ -20,9 +20,10 @@ internal static class ShopPageText
     /// <param name="shop">The shop.</param>
     /// <param name="place">Where one is.</param>
     /// <param name="typed">The value that is typed, null where none is.</param>
-    public static void Draw(Picture body, Shop shop, ListPlace place, string? typed)
+    /// <param name="kept">How the ranges held that were said before readings.</param>
+    public static void Draw(Picture body, Shop shop, ListPlace place, string? typed, string kept)
     {
-        (string Line, Ink Ink)[] below = [.. Below(body.Width, Settings[place.Chosen])];
+        (string Line, Ink Ink)[] below = [.. Below(body.Width, Settings[place.Chosen], kept)];
         int height = below.Length + 7 <= body.Height ? body.Height - 1 - below.Length : Math.Max(1, body.Height - 1);
         int y = body.PutList(
             0,
@@ -51,12 +52,17 @@ internal static class ShopPageText
         }
     }
 
-    private static IEnumerable<(string, Ink)> Below(int width, ShopSetting setting)
+    private static IEnumerable<(string, Ink)> Below(int width, ShopSetting setting, string kept)
     {
         int room = Math.Max(10, width);
         string[] meaning = [.. Picture.Wrap($"{setting.Name}: {setting.Meaning}", room)];
         yield return (meaning[0], Ink.Quiet);
         yield return (meaning.Length > 2 ? meaning[1] + " …" : meaning.ElementAtOrDefault(1) ?? "", Ink.Quiet);
+        foreach (string line in Picture.Wrap(kept, room))
+        {
+            yield return (line, Ink.Quiet);
+        }
+
         string lubricant = setting == ShopSetting.Lubricant ? Words.OneLine(Cautions.BlindHoleCaution) + "\n" : "";
         foreach (
             string line in Picture.Wrap(

@@ -23,6 +23,7 @@ internal sealed class TrialPagesScreen(Host host) : Screen(host)
     {
         first = 0;
         Sitting.Trials.Want(Sitting.Shop);
+        Sitting.Kept.Want(Sitting.Shop);
     }
 
     /// <inheritdoc />
@@ -43,5 +44,10 @@ internal sealed class TrialPagesScreen(Host host) : Screen(host)
 
     /// <inheritdoc />
     public override void Compose(Picture body) =>
-        lines = TrialPagesText.Draw(body, Sitting.Trials.IsBehind ? null : Sitting.Trials.Latest, first);
+        lines = TrialPagesText.Draw(
+            body,
+            Sitting.Trials.IsBehind ? null : Sitting.Trials.Latest,
+            Sitting.Kept.Latest ?? "",
+            first
+        );
 }

@@ -13,11 +13,12 @@ internal static class TrialPagesText
     /// <summary>Draws the page.</summary>
     /// <param name="body">Where to.</param>
     /// <param name="trials">The comparisons, null while they are being worked out.</param>
+    /// <param name="kept">How the ranges held that were said before readings.</param>
     /// <param name="first">The first line shown.</param>
     /// <returns>How many lines there are.</returns>
-    public static int Draw(Picture body, ShopTrialList? trials, int first)
+    public static int Draw(Picture body, ShopTrialList? trials, string kept, int first)
     {
-        string[] lines = trials is null ? [Words.WorkingOut] : [.. Lines(trials, Math.Max(20, body.Width))];
+        string[] lines = trials is null ? [Words.WorkingOut] : [.. Lines(trials, kept, Math.Max(20, body.Width))];
         for (int i = 0; i < body.Height && first + i < lines.Length; i++)
         {
             string line = lines[first + i];
@@ -27,7 +28,7 @@ internal static class TrialPagesText
         return lines.Length;
     }
 
-    private static IEnumerable<string> Lines(ShopTrialList trials, int width)
+    private static IEnumerable<string> Lines(ShopTrialList trials, string kept, int width)
     {
         foreach (ShopTrial trial in trials.Speaking)
         {
@@ -38,7 +39,7 @@ internal static class TrialPagesText
             }
         }
 
-        foreach (string line in Picture.Wrap($"{Words.TrialsSilent(trials)}\n{Words.TrialAdvice}", width - 2))
+        foreach (string line in Picture.Wrap($"{Words.TrialsSilent(trials)}\n{Words.TrialAdvice}\n{kept}", width - 2))
         {
             yield return "  " + line;
         }

@@ -33,7 +33,7 @@ internal static class YearText
             .. Tools(body, year.Tools),
             .. Causes(body, year.Causes),
             .. Heads(body, year.Heads),
-            .. Measured(body, YearTables.Measured.Of(year.Measured).Rows[0]),
+            .. Measured(body, YearTables.Measured.Of(year.Measured).Rows[0], RangeWords.Kept(year.Ranges)),
         ];
         for (int i = 0; i < body.Height && first + i < lines.Length; i++)
         {
@@ -118,7 +118,7 @@ internal static class YearText
         }
     }
 
-    private static IEnumerable<Action<int>> Measured(Picture body, ImmutableArray<Cell> measured)
+    private static IEnumerable<Action<int>> Measured(Picture body, ImmutableArray<Cell> measured, string kept)
     {
         yield return _ => { };
         string said = MeasuredInYear(measured);
@@ -129,6 +129,11 @@ internal static class YearText
         )
         {
             yield return y => body.Put(0, y, line, i == 0 ? Ink.Strong : Ink.Plain);
+        }
+
+        foreach (string line in Picture.Wrap(kept, Math.Max(20, body.Width)))
+        {
+            yield return y => body.Put(0, y, line);
         }
     }
 
