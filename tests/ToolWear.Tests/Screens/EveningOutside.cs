@@ -93,8 +93,21 @@ internal sealed class EveningOutside : IEvening
         }
     }
 
-    private string Captured() =>
-        string.Concat(Tmux(["capture-pane", "-p"])[..^1].Split('\n').Select(line => line.TrimEnd() + "\n"));
+    /// <summary>What stands in the terminal, with "_" where the cursor stands on a blank, as in the goldens.</summary>
+    private string Captured()
+    {
+        string[] lines = [.. Tmux(["capture-pane", "-p"])[..^1].Split('\n').Select(line => line.TrimEnd())];
+        string[] cursor = Tmux(["display-message", "-p", "#{cursor_flag} #{cursor_x} #{cursor_y}"]).Trim().Split(' ');
+        int x = int.Parse(cursor[1], CultureInfo.InvariantCulture);
+        int y = int.Parse(cursor[2], CultureInfo.InvariantCulture);
+        string line = y < lines.Length ? lines[y].PadRight(x + 1) : "";
+        if (cursor[0] == "1" && line.Length > x && line[x] == ' ')
+        {
+            lines[y] = $"{line[..x]}_{line[(x + 1)..]}".TrimEnd();
+        }
+
+        return string.Concat(lines.Select(line => line + "\n"));
+    }
 
     private string Tmux(string[] arguments, bool mayFail = false)
     {
