@@ -33,7 +33,7 @@ public sealed partial record Shop
         if (
             (
                 FreeText.Fault(entered.What.Texts, entered.What.Notes)
-                ?? TurningFault(entered.What, Ledger.AsSpan(), CrossedOut.ContainsKey)
+                ?? Turning.Fault(entered.What, Ledger.AsSpan(), CrossedOut.ContainsKey)
             ) is
             { } fault
         )
@@ -41,7 +41,7 @@ public sealed partial record Shop
             return fault;
         }
 
-        long number = NumberOf(entered.What)!.Value;
+        long number = Turning.NumberOf(entered.What)!.Value;
         if (TurnedAlone(number) is { } turned)
         {
             return TurnedBy(entered, turned);
@@ -71,7 +71,7 @@ public sealed partial record Shop
     /// <param name="turned">The shop as it is then, with another's ledger.</param>
     private Shop TurnedBy(Entered entered, Shop turned)
     {
-        long number = NumberOf(entered.What)!.Value;
+        long number = Turning.NumberOf(entered.What)!.Value;
         return turned with
         {
             Ledger = Ledger.Add(entered),
@@ -94,7 +94,7 @@ public sealed partial record Shop
         {
             bool isTurned = each.Number == turned;
             bool stands = !CrossedOut.ContainsKey(each.Number);
-            if (IsOfAnEntry(each.What) || (!isTurned && !stands))
+            if (Turning.IsOf(each.What) || (!isTurned && !stands))
             {
                 continue;
             }
@@ -114,36 +114,6 @@ public sealed partial record Shop
     private bool HasMarksOf(Shop other) =>
         ReferenceEquals(Marks, other.Marks) && ReferenceEquals(MarksGone, other.MarksGone);
 
-    private static bool IsOfAnEntry(LedgerEntry what) => NumberOf(what) is not null;
-
-    /// <summary>The number of the entry that an entry speaks of, null for all others.</summary>
-    private static long? NumberOf(LedgerEntry what) =>
-        what switch
-        {
-            EntryCrossedOut e => e.Entry,
-            EntryCountsAgain e => e.Entry,
-            _ => null,
-        };
-
-    /// <summary>Why an entry cannot be crossed out or count again, whatever else there is.</summary>
-    private static string? TurningFault(LedgerEntry what, ReadOnlySpan<Entered> before, Func<long, bool> isCrossedOut)
-    {
-        long number = NumberOf(what)!.Value;
-        return before.IsEmpty ? $"there is no entry {number}: the ledger is empty"
-            : number < 1 || number > before.Length
-                ? $"there is no entry {number}: the ledger holds 1 to {before.Length}"
-            : what is EntryCountsAgain ? (isCrossedOut(number) ? null : $"entry {number} is not crossed out")
-            : isCrossedOut(number) ? $"entry {number} is crossed out already"
-            : before[(int)number - 1].What switch
-            {
-                EntryCrossedOut e =>
-                    $"entry {number} is itself a crossing out: say that entry {e.Entry} counts again instead",
-                EntryCountsAgain e =>
-                    $"entry {number} only says that entry {e.Entry} counts again: cross out that one instead",
-                _ => null,
-            };
-    }
-
     /// <summary>
     /// The entries that could not stand, or would speak of another tool, if one that stands were crossed out, or one
     /// that is crossed out stood: directly or because another of them falls.
@@ -159,7 +129,7 @@ public sealed partial record Shop
         foreach (Entered each in Ledger)
         {
             bool isTurned = each.Number == turned;
-            if (IsOfAnEntry(each.What) || (!isTurned && CrossedOut.ContainsKey(each.Number)))
+            if (Turning.IsOf(each.What) || (!isTurned && CrossedOut.ContainsKey(each.Number)))
             {
                 continue;
             }

@@ -126,7 +126,7 @@ public sealed partial record Shop
         };
         foreach (Entered entered in entries)
         {
-            Step step = IsOfAnEntry(entered.What) || crossed.ContainsKey(entered.Number) ? shop : shop.Apply(entered);
+            Step step = Turning.IsOf(entered.What) || crossed.ContainsKey(entered.Number) ? shop : shop.Apply(entered);
             if (step.After is not { } after)
             {
                 return $"entry {entered.Number}: {step.Refusal}";
@@ -153,12 +153,12 @@ public sealed partial record Shop
             return $"entry {last.Number} stands where entry {entries.Length} comes next";
         }
 
-        if (NumberOf(last.What) is not { } number)
+        if (Turning.NumberOf(last.What) is not { } number)
         {
             return null;
         }
 
-        if (TurningFault(last.What, entries[..^1], crossed.ContainsKey) is { } fault)
+        if (Turning.Fault(last.What, entries[..^1], crossed.ContainsKey) is { } fault)
         {
             return $"entry {last.Number}: {fault}";
         }

@@ -19,7 +19,7 @@ internal sealed class Sitting : IDisposable
 {
     private const string TakenBackAtOnce = "taken back at once";
 
-    private readonly Stack<Done> recorded = new();
+    private readonly Stack<Undoable> recorded = new();
     private readonly DateOnly? day;
     private readonly Action<Action> onScreen;
     private readonly int before;
@@ -134,7 +134,7 @@ internal sealed class Sitting : IDisposable
             return false;
         }
 
-        recorded.Push(new Done(Shop.NextNumber - entries.Length, Shop.Ledger.Count));
+        recorded.Push(new Undoable(Shop.NextNumber - entries.Length, Shop.Ledger.Count));
         return true;
     }
 
@@ -179,7 +179,7 @@ internal sealed class Sitting : IDisposable
     /// <returns>The entries taken back, in the order in which they were recorded; none where nothing was.</returns>
     public ImmutableArray<Entered> TakeBack()
     {
-        while (recorded.TryPeek(out Done? last))
+        while (recorded.TryPeek(out Undoable? last))
         {
             ImmutableArray<Entered> entries = Standing(last.First, last.Last);
             if (entries.IsEmpty)
@@ -288,7 +288,7 @@ internal sealed class Sitting : IDisposable
     }
 
     /// <summary>Something done: entries of the ledger from first to last.</summary>
-    private sealed record Done(long First, long Last);
+    private sealed record Undoable(long First, long Last);
 
     private static string FromOthers(ImmutableArray<Entered> entries, LengthUnit units) =>
         $"Added in another window: {Host.Tools(entries[^1..])}{EntryWords.Of(entries[^1].What, units)}"
