@@ -40,8 +40,14 @@ internal sealed class Diary
     }
 
     /// <summary>Looks a tool over.</summary>
-    public void LookOver(DateOnly day, string tool, Finding finding, string by, string? note = null) =>
-        Write(day, new ToolLookedOver(Mark(tool), day, finding, by, note));
+    public void LookOver(
+        DateOnly day,
+        string tool,
+        Finding finding,
+        string by,
+        string? note = null,
+        ToolPart? part = null
+    ) => Write(day, new ToolLookedOver(Mark(tool), day, finding, by, note, part));
 
     /// <summary>Measures a tool at a gauge mark.</summary>
     public void Measure(
@@ -88,6 +94,12 @@ internal sealed class Diary
     }
 
     /// <summary>Scraps a tool.</summary>
-    public void Scrap(DateOnly day, string tool, ScrapCause cause, string? note = null) =>
-        Write(day, new ToolScrapped(Mark(tool), day, cause, null, note));
+    public void Scrap(
+        DateOnly day,
+        string tool,
+        ScrapCause cause,
+        string? note = null,
+        ToolPart? part = null,
+        LedTo? led = null
+    ) => Write(day, new ToolScrapped(Mark(tool), day, cause, null, note, part, led));
 }

@@ -159,8 +159,9 @@ internal static class Mishaps
     /// <summary>The first slitter was dipped at red in the session before: air-hardening steel takes that ill.</summary>
     private static void Cracked(Diary diary, DateOnly day, string by)
     {
-        diary.LookOver(day, "HS1", Finding.Cracked, by, "across the blade, after the dip in water at red");
-        diary.Scrap(day, "HS1", ScrapCause.Cracked, "dipped in water at red");
+        const string how = "across the blade, after the dip in water at red";
+        diary.LookOver(day, "HS1", Finding.Cracked, by, how, ToolPart.WorkingEnd);
+        diary.Scrap(day, "HS1", ScrapCause.Cracked, "dipped in water at red", ToolPart.WorkingEnd, LedTo.Water);
     }
 
     private static void GroundBack(Diary diary, DateOnly day, string tool, double byMm, string by)

@@ -19,7 +19,7 @@ public sealed record ExpectedReading(Length Least, Length Greatest)
     /// <returns>The range, null where no forecast speaks.</returns>
     public static ExpectedReading? Of(GaugeForecast? gauge, double heatsNow)
     {
-        if (gauge is not { Forecast: { } forecast, History.Start: { } start })
+        if (gauge is not { Curve: { } forecast, History.Start: { } start })
         {
             return null;
         }

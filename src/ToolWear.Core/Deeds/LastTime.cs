@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ToolWear.Core.Findings;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Shops;
@@ -20,11 +21,13 @@ public static class LastTime
     /// <param name="shop">The shop.</param>
     /// <param name="pattern">The pattern, null for none.</param>
     /// <param name="forecasts">The forecasts, null while there are none.</param>
-    /// <returns>The board; only tools that are in service and that no finding has taken out.</returns>
+    /// <returns>The board; only tools that are in service and may be offered.</returns>
     public static Board Of(Shop shop, string? pattern, ShopForecasts? forecasts)
     {
         Session? last = Sessions(shop).LastOrDefault(session => session.Opened.Pattern == pattern);
-        Board board = last is null ? Board.Empty : InSession(shop, last).Without(tool => IsOut(shop, shop.Tools[tool]));
+        Board board = last is null
+            ? Board.Empty
+            : InSession(shop, last).Without(tool => !MayBeNext(shop, forecasts, tool));
         return (board.Chosen.IsEmpty ? board with { Chosen = Next(shop, pattern, forecasts) } : board) with
         {
             Pattern = pattern,
@@ -81,7 +84,11 @@ public static class LastTime
     public static bool Fits(PatternStage stage, Tool tool) =>
         stage.Form == tool.Form && stage.Place == tool.Place && (stage.Eye is null || stage.Eye == tool.Eye);
 
-    private static bool IsOut(Shop shop, ToolInShop tool) => LookedOver.Of(shop, tool).Ending is not null;
+    // the forecasts may be those of before: what was found since counts at once
+    private static bool MayBeNext(Shop shop, ShopForecasts? forecasts, long tool) =>
+        ShopVerdicts.WithoutForecast(shop, shop.Tools[tool]).MayBeNext
+        && forecasts?.VerdictOf(tool)?.Reasons.Any(each => each.Verdict is Verdict.PastItsLimit or Verdict.NearItsLimit)
+            != true;
 
     private static IEnumerable<Session> Sessions(Shop shop) =>
         shop.Sessions.Values.OrderBy(session => (session.On, session.Opening));
@@ -129,7 +136,7 @@ public static class LastTime
             from stage in Stages(shop, pattern)
             let fitting = shop
                 .Tools.Values.Where(tool => tool.State == ToolState.InService && Fits(stage, tool.Tool))
-                .Where(tool => !IsOut(shop, tool))
+                .Where(tool => MayBeNext(shop, forecasts, tool.Id))
                 .OrderByDescending(tool => next.Contains(tool.Id))
                 .ThenBy(tool => tool, RackOrder.Instance)
                 .FirstOrDefault()

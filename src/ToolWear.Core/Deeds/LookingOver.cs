@@ -1,14 +1,43 @@
+using ToolWear.Core.Findings;
 using ToolWear.Core.Ledger;
+using ToolWear.Core.Shops;
 
 namespace ToolWear.Core.Deeds;
 
 /// <summary>Looking a tool over.</summary>
-public static class LookingOver
+/// <param name="Entry">What is recorded.</param>
+/// <param name="Doubt">The earlier finding that says otherwise, in words; null where none does. Screens ask once.</param>
+public sealed record LookingOver(ToolLookedOver Entry, string? Doubt)
 {
-    /// <summary>Whether a finding may come of an over-heat: an air-hardening tool is brittle then until it is tempered.
-    /// Common practice, no source.</summary>
-    /// <param name="finding">The finding.</param>
-    /// <returns>True for soft, glass-hard, stuck and cracked.</returns>
-    public static bool MayBeOverheated(Finding finding) =>
-        finding is Finding.Soft or Finding.GlassHard or Finding.Stuck or Finding.Cracked;
+    /// <summary>A finding as it was said.</summary>
+    /// <param name="shop">The shop.</param>
+    /// <param name="said">The finding.</param>
+    /// <returns>The deed: sound on what was found otherwise is doubted, and the other way round on one day.</returns>
+    public static LookingOver Of(Shop shop, ToolLookedOver said)
+    {
+        if (!shop.TryFind(said.Tool, out ToolInShop? tool))
+        {
+            return new(said, null);
+        }
+
+        LookedOver seen = LookedOver.Of(shop, tool);
+        return new(
+            said,
+            said.Finding == Finding.Sound ? seen.Open.FirstOrDefault()?.Words
+                : seen.Last is { Finding: Finding.Sound } last && last.On == said.On && seen.SoundSinceHeats
+                    ? $"found sound on {last.On:yyyy-MM-dd}{(last.By is { } by ? $" by {by}" : "")}"
+                : null
+        );
+    }
+
+    /// <summary>What follows from a finding for its tool.</summary>
+    /// <param name="shop">The shop.</param>
+    /// <param name="found">The finding, not sound.</param>
+    /// <returns>What follows.</returns>
+    public static FindingRule RuleOf(Shop shop, ToolLookedOver found) =>
+        FindingTable.Of(
+            found.Finding,
+            found.Part,
+            Tools.SteelClasses.Of(shop.TryFind(found.Tool, out ToolInShop? tool) ? tool.Tool.Steel : null)
+        );
 }

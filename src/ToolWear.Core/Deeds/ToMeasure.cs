@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ToolWear.Core.Findings;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
 using ToolWear.Core.Wear;
@@ -18,7 +19,7 @@ public static class ToMeasure
         ILookup<bool, ToolInShop> wants = shop
             .Tools.Values.Where(tool => tool.State == ToolState.InService)
             .Order(RackOrder.Instance)
-            .ToLookup(tool => HeatsSince(shop, tool) > 0);
+            .ToLookup(tool => Wants(shop, tool));
         return (
             [
                 .. wants[true]
@@ -29,6 +30,12 @@ public static class ToMeasure
             wants[true].Count()
         );
     }
+
+    // no reading says anything of a tool that is done with; one that was mended wants a look
+    private static bool Wants(Shop shop, ToolInShop tool) =>
+        LookedOver.Of(shop, tool) is var seen
+        && seen.Unread is not { Rule.Wear: WearSays.Nothing }
+        && (seen.Mended is not null || HeatsSince(shop, tool) > 0);
 
     /// <summary>The gauge marks that are read: those with a scrap size, or all where none has one.</summary>
     /// <param name="tool">The tool.</param>

@@ -1,8 +1,11 @@
 using System.Collections.Immutable;
+using ToolWear.Core.Findings;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
+using ToolWear.Core.Wear;
+using ToolWear.Core.Wear.Verdicts;
 
 namespace ToolWear.Core.Deeds;
 
@@ -13,6 +16,36 @@ public sealed record Working(SessionOpened? Opens, HeatsWorked Heats)
 {
     /// <summary>What is recorded, both or none: no session is left behind that nobody opened.</summary>
     public ImmutableArray<LedgerEntry> Entries => Opens is null ? [Heats] : [Opens, Heats];
+
+    /// <summary>What speaks against heats on a tool: they are recorded all the same, for they happened, and it is told.</summary>
+    /// <param name="shop">The shop.</param>
+    /// <param name="forecasts">The forecasts, be they those of before; null while there are none.</param>
+    /// <param name="tool">The tool's number.</param>
+    /// <returns>Each reason with what to do, without a full stop; none where nothing does.</returns>
+    public static ImmutableArray<string> Against(Shop shop, ShopForecasts? forecasts, long tool)
+    {
+        ToolInShop used = shop.Tools[tool];
+        string? state =
+            used.State == ToolState.Scrapped
+                ? $"scrapped on {used.StateOn:yyyy-MM-dd}: if it was another tool, cross the entry out"
+            : used.Lent is { } lent ? $"lent to {lent.To} since {lent.On:yyyy-MM-dd}: if it is back, take it back"
+            : used.State == ToolState.SetAside
+                ? $"set aside since {used.StateOn:yyyy-MM-dd}: if it is to work, bring it back"
+            : null;
+        IEnumerable<Reason> reasons = ShopVerdicts.WithoutForecast(shop, used).Reasons;
+        reasons = reasons.Any(each => each.Verdict == Verdict.PastItsLimit)
+            ? reasons
+            : reasons.Concat(
+                forecasts?.VerdictOf(tool)?.Reasons.Where(each => each.Verdict == Verdict.PastItsLimit) ?? []
+            );
+        return
+        [
+            .. state is null ? [] : (string[])[state],
+            .. (used.State == ToolState.Scrapped ? [] : reasons)
+                .Where(each => each.Verdict <= Verdict.PastItsLimit)
+                .Select(each => each.Verdict == Verdict.PastItsLimit ? $"{each.Why}: measure it once cold" : each.Why),
+        ];
+    }
 
     /// <summary>Heats as they were said.</summary>
     /// <param name="shop">The shop.</param>

@@ -146,13 +146,13 @@ public static class EventFields
             .Means("", like: Kept.Tools)
             .Needs("on", PastDay, r => r.On, (r, v) => r with { On = v!.Value })
             .Needs("what", Word(ToolReworked.WhatWords), r => r.What, (r, v) => r with { What = v!.Value })
-            .Means("what was done")
+            .Means("what was done", "What")
             .Maybe("gauge", Name, r => r.Gauge, (r, v) => r with { Gauge = v })
-            .Means("", like: Kept.GaugeMarks)
+            .Means("the gauge mark whose size it changed; empty where it changed none", "Gauge mark", Kept.GaugeMarks)
             .Maybe("before_mm", Size, r => r.Before, (r, v) => r with { Before = v })
-            .Means("the size before a rework")
+            .Means("the size before a rework", "Size before")
             .Maybe("after_mm", Size, r => r.After, (r, v) => r with { After = v })
-            .Means("the size after a rework")
+            .Means("the size after a rework", "Size after")
             .Maybe("hours", Hours, r => r.Hours, (r, v) => r with { Hours = v })
             .Means("hours that it took")
             .Maybe("cost", Amount, r => r.Cost, (r, v) => r with { Cost = v })
@@ -173,7 +173,9 @@ public static class EventFields
             )
             .Means("what was found")
             .Maybe("by", Text, f => f.By, (f, v) => f with { By = v })
-            .Maybe("note", Note, f => f.Note, (f, v) => f with { Note = v });
+            .Maybe("note", Note, f => f.Note, (f, v) => f with { Note = v })
+            .Maybe("part", Word(ToolLookedOver.PartWords), f => f.Part, (f, v) => f with { Part = v })
+            .Means("where on the tool it was found; empty counts as the strictest place");
 
     /// <summary>Finished eyes, measured cold.</summary>
     public static FieldTable<EyeMeasured> EyesMeasured { get; } =
@@ -204,7 +206,11 @@ public static class EventFields
             .Maybe("into", Mark, s => s.Into, (s, v) => s with { Into = v })
             .Means("the mark of the tool it was made into, where it was", "Made into", Kept.Tools)
             .Maybe("note", Note, s => s.Note, (s, v) => s with { Note = v })
-            .Means("a note, or nothing", "Note");
+            .Means("a note, or nothing", "Note")
+            .Maybe("part", Word(ToolLookedOver.PartWords), s => s.Part, (s, v) => s with { Part = v })
+            .Means("where on the tool it failed", "Where")
+            .Maybe("led_to", Word(ToolScrapped.LedToWords), s => s.LedTo, (s, v) => s with { LedTo = v })
+            .Means("what led to the loss", "Led to it");
 
     /// <summary>Tools laid aside and brought back.</summary>
     public static FieldTable<AsideSaid> Aside { get; } =

@@ -51,6 +51,12 @@ public enum Rework
 
     /// <summary>Hardened and tempered again.</summary>
     Rehardened,
+
+    /// <summary>Tempered, not hardened before it.</summary>
+    Tempered,
+
+    /// <summary>Its handle was wedged or made anew.</summary>
+    Rehandled,
 }
 
 /// <summary>A tool was reworked.</summary>
@@ -86,7 +92,9 @@ public sealed record ToolReworked(
             (Rework.Reforged, "re-forged"),
             (Rework.Straightened, "straightened"),
             (Rework.Welded, "welded"),
-            (Rework.Rehardened, "re-hardened")
+            (Rework.Rehardened, "re-hardened"),
+            (Rework.Tempered, "tempered"),
+            (Rework.Rehandled, "re-handled")
         );
 
     /// <inheritdoc />
@@ -105,7 +113,7 @@ public enum Finding
     /// <summary>A chip is out.</summary>
     Chipped,
 
-    /// <summary>A crack in the working length.</summary>
+    /// <summary>A crack.</summary>
     Cracked,
 
     /// <summary>Broken.</summary>
@@ -139,14 +147,48 @@ public enum Finding
     MarkGone,
 }
 
+/// <summary>Where on a tool something was found.</summary>
+public enum ToolPart
+{
+    /// <summary>The end that is struck.</summary>
+    StruckEnd,
+
+    /// <summary>What lies between the ends.</summary>
+    Body,
+
+    /// <summary>The edge, the face or the length that works.</summary>
+    WorkingEnd,
+
+    /// <summary>The handle, or where tongs hold it.</summary>
+    Handle,
+}
+
 /// <summary>A tool was looked over.</summary>
 /// <param name="Tool">The tool's mark.</param>
 /// <param name="On">The day.</param>
 /// <param name="Finding">What was found.</param>
 /// <param name="By">Who looked, null where nobody said.</param>
 /// <param name="Note">A note, null where none.</param>
-public sealed record ToolLookedOver(ToolMark Tool, DateOnly On, Finding Finding, string? By, string? Note) : LedgerEntry
+/// <param name="Part">Where it was found; null where nobody said, which counts as its strictest place.</param>
+public sealed record ToolLookedOver(
+    ToolMark Tool,
+    DateOnly On,
+    Finding Finding,
+    string? By,
+    string? Note,
+    ToolPart? Part = null
+) : LedgerEntry
 {
+    /// <summary>The words of <see cref="ToolPart"/>.</summary>
+    public static Vocabulary<ToolPart> PartWords { get; } =
+        new(
+            "part",
+            (ToolPart.StruckEnd, "struck end"),
+            (ToolPart.Body, "body"),
+            (ToolPart.WorkingEnd, "working end"),
+            (ToolPart.Handle, "handle")
+        );
+
     /// <inheritdoc />
     public override ImmutableArray<string?> Texts => [By];
 

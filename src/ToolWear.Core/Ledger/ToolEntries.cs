@@ -110,15 +110,58 @@ public enum ScrapCause
     Other,
 }
 
+/// <summary>What led to the loss of a tool.</summary>
+public enum LedTo
+{
+    /// <summary>Left in the hot work too long.</summary>
+    LeftIn,
+
+    /// <summary>Water on hot steel.</summary>
+    Water,
+
+    /// <summary>A blow beside the tool.</summary>
+    MissedBlow,
+
+    /// <summary>Struck while it was cold.</summary>
+    StruckCold,
+
+    /// <summary>Poor heat treatment.</summary>
+    HeatTreatment,
+
+    /// <summary>Nobody knows.</summary>
+    NotKnown,
+}
+
 /// <summary>A tool is done, or was made into another.</summary>
 /// <param name="Tool">The tool's mark.</param>
 /// <param name="On">The day.</param>
 /// <param name="Cause">What ended it.</param>
 /// <param name="Into">The mark of the tool it was made into; only with <see cref="ScrapCause.MadeInto"/>.</param>
 /// <param name="Note">A note, null where none.</param>
-public sealed record ToolScrapped(ToolMark Tool, DateOnly On, ScrapCause Cause, ToolMark? Into, string? Note)
-    : LedgerEntry
+/// <param name="Part">Where it failed; null where nobody said.</param>
+/// <param name="LedTo">What led to it; null where nobody was asked.</param>
+public sealed record ToolScrapped(
+    ToolMark Tool,
+    DateOnly On,
+    ScrapCause Cause,
+    ToolMark? Into,
+    string? Note,
+    ToolPart? Part = null,
+    LedTo? LedTo = null
+) : LedgerEntry
 {
+    /// <summary>The words of <see cref="Ledger.LedTo"/>.</summary>
+    public static Vocabulary<LedTo> LedToWords { get; } =
+        new(
+            "led_to",
+            (Ledger.LedTo.LeftIn, "left-in"),
+            (Ledger.LedTo.Water, "water"),
+            (Ledger.LedTo.MissedBlow, "missed-blow"),
+            (Ledger.LedTo.StruckCold, "struck-cold"),
+            (Ledger.LedTo.HeatTreatment, "heat-treatment"),
+            (Ledger.LedTo.NotKnown, "not-known")
+        );
+
     /// <inheritdoc />
     public override ImmutableArray<string?> Notes => [Note];
 

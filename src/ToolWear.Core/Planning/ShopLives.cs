@@ -1,5 +1,6 @@
 using System.Collections.Concurrent;
 using System.Collections.Immutable;
+using ToolWear.Core.Findings;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Planning.Lives;
 using ToolWear.Core.Shops;
@@ -12,7 +13,6 @@ using ToolWear.Core.Wear.Lifetimes;
 using ToolWear.Core.Wear.OneTool;
 using ToolWear.Core.Wear.Ranges;
 using ToolWear.Core.Wear.Sisters;
-using ToolWear.Core.Wear.Verdicts;
 
 namespace ToolWear.Core.Planning;
 
@@ -46,7 +46,7 @@ public sealed class ShopLives
     /// <summary>How the ranges held that were said of its tools, by form and place.</summary>
     public ImmutableArray<KeptRanges> Ranges => forecasts.Ranges;
 
-    /// <summary>The tools of a place that a plan counts on: in service, not out.</summary>
+    /// <summary>The tools of a place that a plan counts on: in service, with no finding that forbids their use.</summary>
     /// <param name="place">The place.</param>
     /// <returns>The tools in the order of the rack, with a word where nothing can be counted on.</returns>
     public ImmutableArray<CountedTool> InService(ToolPlace place) =>
@@ -140,7 +140,8 @@ public sealed class ShopLives
             .Sum(heats => Shop.Weighted(tool.Tool.Tool, heats));
 
     private string? NotCounted(ToolForecast tool) =>
-        forecasts.VerdictOf(tool) is { Verdict: Verdict.Out } judged ? judged.Why
+        LookedOver.Of(Shop, tool.Tool).Forbids is { } found
+            ? found.Words + (found.Next is { } next ? $", {next.Deed} it first, then it counts again" : "")
         : tool.Gauges.All(gauge => gauge.Forecast is null)
             ? "nothing can be said of its heats left: measure it, and set the size at which it is done"
         : null;

@@ -114,9 +114,8 @@ internal static class SessionArms
             return refusal;
         }
 
-        return tool.State == ToolState.SetAside && session.On > tool.StateOn
-            ? $"{e.Tool} was set aside on {tool.StateOn:yyyy-MM-dd}: bring it back first"
-            : With(shop, tool.With(entered));
+        // also of a tool that was set aside, lent or scrapped by then: it happened, and is told when it is recorded
+        return With(shop, tool.With(entered));
     }
 
     internal static Step Measure(Shop shop, Entered entered, ToolMeasured e)

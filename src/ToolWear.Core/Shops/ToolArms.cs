@@ -192,6 +192,7 @@ internal static class ToolArms
             : on < tool.Tool.MadeOn
                 ? $"{mark} was made on {tool.Tool.MadeOn:yyyy-MM-dd}: nothing can have happened to it on {on:yyyy-MM-dd}"
             : tool.State == ToolState.Scrapped
+            && entered.What is not HeatsWorked
             && (
                 on > tool.StateOn
                 || entered.What is ToolScrapped or ToolSetAside or ToolBroughtBack or ToolLent or ToolTakenBack

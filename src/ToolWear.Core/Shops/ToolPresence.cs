@@ -52,6 +52,13 @@ public sealed record ToolPresence(ToolInShop Tool, DateOnly SeenOn, Sighting See
     /// <summary>Whether it was not seen when it was looked for last, and nothing showed it since.</summary>
     public bool IsMissing => LookedFor is { Seen: false } looked && SeenOn <= looked.On;
 
+    /// <summary>Whether its last stock-take says otherwise: it was not to be found, or was asked for on that very day.</summary>
+    /// <param name="seen">Whether it is there.</param>
+    /// <param name="on">The day.</param>
+    /// <returns>True where one asks once before it is recorded.</returns>
+    public bool SaysOtherwise(bool seen, DateOnly on) =>
+        LookedFor is { } last && last.Seen != seen && (IsMissing || last.On == on);
+
     /// <summary>Every tool that is not scrapped.</summary>
     /// <param name="shop">The shop.</param>
     /// <returns>Those in service first, then those aside or lent, each by its number.</returns>
@@ -63,7 +70,11 @@ public sealed record ToolPresence(ToolInShop Tool, DateOnly SeenOn, Sighting See
                 .Select(tool => Of(shop, tool)),
         ];
 
-    private static ToolPresence Of(Shop shop, ToolInShop tool)
+    /// <summary>One tool.</summary>
+    /// <param name="shop">The shop.</param>
+    /// <param name="tool">The tool.</param>
+    /// <returns>When it was there last.</returns>
+    public static ToolPresence Of(Shop shop, ToolInShop tool)
     {
         DateOnly entered = shop.Ledger[(int)tool.Id - 1].Day;
         ToolPresence seen = new(tool, tool.Tool.MadeOn ?? entered, Sighting.Entered, null);

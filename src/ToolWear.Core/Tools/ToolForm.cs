@@ -13,13 +13,16 @@ public sealed record UsualGaugeMark(string Name, Wears Wears, Measures Measures)
 /// <param name="IsStruck">Whether its end is struck, so that it mushrooms and is ground back.</param>
 /// <param name="UsualGaugeMarks">Where such tools are measured, the one that decides most often first.</param>
 /// <param name="MainWork">The work that counts one for one, by the tool's place.</param>
+/// <param name="DressedAfter">After how many heats its edge is usually dressed; 0 where only the shop's own dressings can
+/// say; null where it is not dressed by heats.</param>
 /// <param name="OpensASlit">Whether its edge is as long as the slit it opens: its width wears along the slit.</param>
 public sealed record ToolForm(
     string Name,
     bool IsStruck,
     ImmutableArray<UsualGaugeMark> UsualGaugeMarks,
     Func<Place, Work> MainWork,
-    bool OpensASlit = false
+    bool OpensASlit = false,
+    int? DressedAfter = null
 )
 {
     /// <summary>The name of the gauge mark over the whole length, which every struck tool has.</summary>

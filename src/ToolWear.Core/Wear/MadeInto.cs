@@ -1,13 +1,12 @@
 using System.Collections.Immutable;
 using ToolWear.Core.Eyes;
-using ToolWear.Core.Ledger;
+using ToolWear.Core.Findings;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Sections;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
 using ToolWear.Core.Wear.Figures;
 using ToolWear.Core.Wear.OneTool;
-using ToolWear.Core.Wear.Verdicts;
 
 namespace ToolWear.Core.Wear;
 
@@ -26,12 +25,12 @@ public sealed record MadeIntoOffer(Series Series, MakingInto Making, double? Hea
 /// Cautions first: not after a crack or an over-heat, in unknown steel only after a trial. Common practice, no source.
 /// </remarks>
 /// <param name="Never">The finding that forbids it; null where none does.</param>
-/// <param name="Doubt">A finding that wants thinking over first, of stuck or heat-checked; null for none.</param>
+/// <param name="Doubt">A finding that has to be done with first; null for none.</param>
 /// <param name="SteelIsUnknown">Whether a trial has to come first.</param>
 /// <param name="All">Every other place of its form: those of its own eye first, then by the room round them.</param>
 public sealed record MadeInto(
-    ToolLookedOver? Never,
-    ToolLookedOver? Doubt,
+    OpenFinding? Never,
+    OpenFinding? Doubt,
     bool SteelIsUnknown,
     ImmutableArray<MadeIntoOffer> All
 )
@@ -56,28 +55,11 @@ public sealed record MadeInto(
 
         LookedOver seen = LookedOver.Of(all.Shop, tool.Tool);
         return new(
-            seen.Ending,
-            DoubtOf(all.Shop, tool.Tool),
+            seen.Open.FirstOrDefault(each => each.Rule.Verdict == Verdict.Out),
+            seen.Open.FirstOrDefault(each => each.Rule.Verdict != Verdict.Out),
             tool.Tool.Tool.Steel is null,
             OffersFor(all, tool.Tool.Tool, worn, cleanUp ?? UsualCleanUp)
         );
-    }
-
-    // a drift stuck in a head may have gone back to the fire with it; hardening again makes that good
-    private static ToolLookedOver? DoubtOf(Shop shop, ToolInShop tool)
-    {
-        ToolLookedOver? doubt = null;
-        foreach ((_, Entered entered) in shop.HistoryOf(tool))
-        {
-            doubt = entered.What switch
-            {
-                ToolLookedOver { Finding: Finding.Stuck or Finding.HeatChecked } found => found,
-                ToolReworked { What: Rework.Rehardened } => null,
-                _ => doubt,
-            };
-        }
-
-        return doubt;
     }
 
     private static ImmutableArray<MadeIntoOffer> OffersFor(ShopForecasts all, Tool tool, Section worn, Length cleanUp)
@@ -114,7 +96,7 @@ public sealed record MadeInto(
         [
             .. all
                 .Shop.Tools.Values.Where(each => IsSister(each.Tool, tool, series))
-                .Select(each => all.Of(each.Id).Deciding?.Forecast?.LifeHeats)
+                .Select(each => all.Of(each.Id).Deciding?.Curve?.LifeHeats)
                 .OfType<Estimate>()
                 .Select(life => life.Value)
                 .Order(),

@@ -1,5 +1,7 @@
 using System.Collections.Concurrent;
 using System.Collections.Immutable;
+using ToolWear.Core.Findings;
+using ToolWear.Core.Measure;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
 using ToolWear.Core.Wear.Alone;
@@ -243,24 +245,32 @@ public sealed class ShopForecasts
                 .Select(kind => KeyValuePair.Create(kind.Key, kind.Value.Value))
         );
 
-    private ToolForecast Forecast(ToolInShop tool) =>
-        new(
+    private ToolForecast Forecast(ToolInShop tool)
+    {
+        // what ended is followed to its end; of what is in the shop sizes may say nothing any more
+        OpenFinding? unread = tool.State == ToolState.Scrapped ? null : LookedOver.Of(Shop, tool).Unread;
+        return new(
             tool,
-            [.. HistoriesOf(tool.Id).Select((history, gauge) => Forecast(tool, history, gauge))],
+            [.. HistoriesOf(tool.Id).Select((history, gauge) => Forecast(tool, history, gauge, unread))],
             ShopHistories.UsualSession(Shop, tool)
         );
+    }
 
-    private GaugeForecast Forecast(ToolInShop tool, GaugeHistory history, int gauge)
+    private GaugeForecast Forecast(ToolInShop tool, GaugeHistory history, int gauge, OpenFinding? unread)
     {
         SisterForecasts sisters = Kind(history.Wear.Kind).Sisters;
+        Estimated outlook = sisters.Tools[At(history.Wear.Kind, tool.Id, gauge)];
         return new(
             history,
             ThisToolAlone.Of(history.Wear),
-            sisters.Tools[At(history.Wear.Kind, tool.Id, gauge)],
+            unread is null
+                ? outlook
+                : new NotEnoughData(0, 1, $"found {Ledger.ToolLookedOver.FindingWords.Word(unread.Found.Finding)}"),
             sisters.FollowedToItsLimit
         )
         {
             Ranges = RangesOf(tool.Tool.Form.Name, tool.Tool.Place),
+            Curve = outlook as SisterForecast,
         };
     }
 }

@@ -1,4 +1,5 @@
 using ToolWear.Core.Eyes.Slits;
+using ToolWear.Core.Findings;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Sections;
@@ -67,17 +68,11 @@ public static class SlitOutlooks
     private static DressingHistory? HistoryOf(Shop shop, ToolInShop tool)
     {
         string? overall = tool.Tool.GaugeMarks.FirstOrDefault(gauge => gauge.Measures == Measures.Overall)?.Name;
-        double heats = 0;
-        double heatsAtLast = 0;
         double lossMm = 0;
         int dressings = 0;
         foreach ((_, Entered entered) in shop.HistoryOf(tool))
         {
-            if (entered.What is HeatsWorked worked)
-            {
-                heats += shop.Weighted(tool.Tool, worked);
-            }
-            else if (
+            if (
                 entered.What is ToolReworked { What: Rework.Dressed, Before: { } before, After: { } after } dressed
                 && dressed.Gauge == overall
                 && after < before
@@ -85,10 +80,11 @@ public static class SlitOutlooks
             {
                 dressings++;
                 lossMm += (before - after).Mm;
-                heatsAtLast = heats;
             }
         }
 
-        return dressings == 0 ? null : new(dressings, lossMm / dressings, heatsAtLast / dressings, heats - heatsAtLast);
+        return dressings == 0 || Dressing.Of(shop, tool) is not { } dressing
+            ? null
+            : new(dressings, lossMm / dressings, dressing.After, dressing.Gone);
     }
 }

@@ -12,11 +12,12 @@ namespace ToolWear.Storage.Entries;
 /// <remarks>
 /// The kind is a word, never the name of a type, and stays for ever; v is the version of its fields. An older v still
 /// reads. Version 2 of each kind is version 1 with the key of a command that is to be done once: "once":"KEY" before the
-/// entry. Lengths are bare millimetres, heats bare numbers, days ISO 8601; what is not known is left out.
+/// entry. Version 3 holds what version 1 cannot say, with that key or without; it is written only where it is needed. Lengths are bare millimetres, heats bare numbers, days ISO 8601; what is not known is left out.
 /// </remarks>
 public static class EntryFormat
 {
     private const int WithOnce = 2;
+    private const int WithMore = 3;
 
     private static readonly JsonSerializerOptions Options = new(EntryJson.Default.Options)
     {
@@ -31,13 +32,13 @@ public static class EntryFormat
         Row.For<ToolStartedHere>("tool-started-here"),
         Row.For<ToolSetAside>("tool-set-aside"),
         Row.For<ToolBroughtBack>("tool-brought-back"),
-        Row.For<ToolScrapped>("tool-scrapped"),
+        Row.For<ToolScrapped>("tool-scrapped", e => e.Part is not null || e.LedTo is not null),
         Row.For<SessionOpened>("session-opened"),
         Row.For<SessionClosed>("session-closed"),
         Row.For<HeatsWorked>("heats-worked"),
         Row.For<ToolMeasured>("tool-measured"),
-        Row.For<ToolReworked>("tool-reworked"),
-        Row.For<ToolLookedOver>("tool-looked-over"),
+        Row.For<ToolReworked>("tool-reworked", e => e.What is Rework.Tempered or Rework.Rehandled),
+        Row.For<ToolLookedOver>("tool-looked-over", e => e.Part is not null),
         Row.For<EyeMeasured>("eye-measured"),
         Row.For<EyeDescribed>("eye-described"),
         Row.For<HandleDescribed>("handle-described"),
@@ -65,7 +66,7 @@ public static class EntryFormat
 
     /// <summary>Every kind that is known, with the newest version of its fields.</summary>
     public static IReadOnlyDictionary<string, int> Known { get; } =
-        Rows.ToFrozenDictionary(row => row.Kind, _ => WithOnce, StringComparer.Ordinal);
+        Rows.ToFrozenDictionary(row => row.Kind, row => row.Newest, StringComparer.Ordinal);
 
     /// <summary>Writes an entry.</summary>
     /// <param name="entry">The entry.</param>
@@ -74,8 +75,12 @@ public static class EntryFormat
     public static string Write(LedgerEntry entry, string? once = null)
     {
         Row row = ByType[entry.GetType()];
-        string version = once is null ? "1" : $"{WithOnce},\"once\":\"{JsonEncodedText.Encode(once)}\"";
-        return $"{{\"kind\":\"{row.Kind}\",\"v\":{version},\"entry\":{row.Write(entry)}}}";
+        int version =
+            row.SaysMore(entry) ? WithMore
+            : once is null ? 1
+            : WithOnce;
+        string key = once is null ? "" : $",\"once\":\"{JsonEncodedText.Encode(once)}\"";
+        return $"{{\"kind\":\"{row.Kind}\",\"v\":{version}{key},\"entry\":{row.Write(entry)}}}";
     }
 
     /// <summary>The key of the command that recorded an entry and is to be done once.</summary>
@@ -84,7 +89,7 @@ public static class EntryFormat
     public static string? OnceOf(ReadOnlySpan<byte> body)
     {
         // never part of a text: there a quotation mark stands behind a backslash
-        ReadOnlySpan<byte> name = "\"v\":2,\"once\":"u8;
+        ReadOnlySpan<byte> name = ",\"once\":"u8;
         int at = body.IndexOf(name);
         if (at < 0)
         {
@@ -117,9 +122,17 @@ public static class EntryFormat
 
         Expect(IsNext(ref reader, "v"u8));
         int version = reader.GetInt32();
-        Expect(version is 1 or WithOnce);
-        Expect(version == 1 || (IsNext(ref reader, "once"u8) && reader.TokenType == JsonTokenType.String));
-        Expect(IsNext(ref reader, "entry"u8));
+        Expect(version >= 1 && version <= row.Newest);
+        Expect(reader.Read() && reader.TokenType == JsonTokenType.PropertyName);
+        bool hasOnce = reader.ValueTextEquals("once"u8);
+        Expect(version == WithOnce ? hasOnce : version == WithMore || !hasOnce);
+        if (hasOnce)
+        {
+            Expect(reader.Read() && reader.TokenType == JsonTokenType.String && reader.Read());
+            Expect(reader.TokenType == JsonTokenType.PropertyName);
+        }
+
+        Expect(reader.ValueTextEquals("entry"u8) && reader.Read());
         LedgerEntry entry = row.Read(ref reader);
         Expect(reader.Read() && reader.TokenType == JsonTokenType.EndObject && !reader.Read());
         return entry;
@@ -156,22 +169,29 @@ public static class EntryFormat
         }
     }
 
-    private abstract class Row(string kind, Type type)
+    private abstract class Row(string kind, Type type, int newest)
     {
         public string Kind => kind;
 
         public Type Type => type;
 
-        public static Row For<T>(string kind)
-            where T : LedgerEntry => new Typed<T>(kind, (JsonTypeInfo<T>)Options.GetTypeInfo(typeof(T)));
+        public int Newest => newest;
+
+        public static Row For<T>(string kind, Func<T, bool>? saysMore = null)
+            where T : LedgerEntry => new Typed<T>(kind, (JsonTypeInfo<T>)Options.GetTypeInfo(typeof(T)), saysMore);
+
+        public abstract bool SaysMore(LedgerEntry entry);
 
         public abstract string Write(LedgerEntry entry);
 
         public abstract LedgerEntry Read(ref Utf8JsonReader reader);
 
-        private sealed class Typed<T>(string kind, JsonTypeInfo<T> json) : Row(kind, typeof(T))
+        private sealed class Typed<T>(string kind, JsonTypeInfo<T> json, Func<T, bool>? saysMore)
+            : Row(kind, typeof(T), saysMore is null ? WithOnce : WithMore)
             where T : LedgerEntry
         {
+            public override bool SaysMore(LedgerEntry entry) => saysMore?.Invoke((T)entry) == true;
+
             public override string Write(LedgerEntry entry) => JsonSerializer.Serialize((T)entry, json);
 
             public override LedgerEntry Read(ref Utf8JsonReader reader) =>

@@ -30,6 +30,8 @@ namespace ToolWear.Storage.Entries;
         typeof(HeatsHowJson),
         typeof(ReworkJson),
         typeof(FindingJson),
+        typeof(ToolPartJson),
+        typeof(LedToJson),
         typeof(EyeWhereJson),
         typeof(HandleFitsJson),
         typeof(FitJson),

@@ -51,6 +51,10 @@ internal sealed class ReworkJson() : WordJson<Rework>(ToolReworked.WhatWords);
 
 internal sealed class FindingJson() : WordJson<Finding>(ToolLookedOver.FindingWords);
 
+internal sealed class ToolPartJson() : WordJson<ToolPart>(ToolLookedOver.PartWords);
+
+internal sealed class LedToJson() : WordJson<LedTo>(ToolScrapped.LedToWords);
+
 internal sealed class EyeWhereJson() : WordJson<EyeWhere>(EyeMeasured.WhereWords);
 
 internal sealed class HandleFitsJson() : WordJson<HandleFits>(EyeMeasured.FitsWords);

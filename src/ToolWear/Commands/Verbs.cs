@@ -180,6 +180,7 @@ public static class Verbs
             CostsVerb.Verb,
             QuoteVerb.Verb,
             YearVerb.Verb,
+            LossesVerb.Verb,
             PullEarlyVerb.Verb,
             HeatSplitVerb.Verb,
             CheckVerb.Verb,

@@ -176,4 +176,13 @@ internal enum Act
 
     /// <summary>A tool is not there.</summary>
     NotSeen,
+
+    /// <summary>Where on a tool something was found.</summary>
+    Part,
+
+    /// <summary>Enters a rework.</summary>
+    Rework,
+
+    /// <summary>Goes to what was lost.</summary>
+    GoLosses,
 }

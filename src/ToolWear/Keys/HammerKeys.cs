@@ -7,7 +7,7 @@ namespace ToolWear.Keys;
 internal static class HammerKeys
 {
     private static string WhatFindingsAre =>
-        "Before a size is typed: what was found on the tool in the hand. Any number can be entered. "
+        "At the end of each tool: what was found on it, then where. Any number can be entered. "
         + string.Join(", ", FindingKeys.Zip(ToolLookedOver.FindingWords.All, (key, word) => $"{key} {word}"));
 
     public static KeyRow[] All() => [.. Tonight(), .. MorningAfter()];
@@ -78,9 +78,10 @@ internal static class HammerKeys
                 ScreenName.CaliperRound,
                 Key(Act.Enter, "Enter", "skip", records: true)
                     .Help(
-                        "Takes the size that was typed. An improbable one is asked about once; Enter again takes it. With nothing typed, skips this gauge mark; after the last, shows the verdicts."
+                        "Takes the size that was typed. An improbable one is asked about once; Enter again takes it. With nothing typed, skips this gauge mark. At the end of a tool, says that it was looked over and is sound; after a finding, goes to the next tool."
                     ),
                 Key(Act.Find, "letter", "a finding", Need.InHand, records: true).Help(WhatFindingsAre),
+                Key(Act.Part, "1-4", "where", Need.Asked, records: true).Help("Says where on the tool the finding is."),
                 Key(Act.Who, "w", "who looks", Need.Hands).Help("Who looks: the next of the names on the shop page."),
                 Key(Act.Move, "↑↓", "another tool", Need.Choice).Help("Takes another tool of the list into the hand."),
                 Key(Act.Back, "Esc", "done")

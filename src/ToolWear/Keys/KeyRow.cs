@@ -24,6 +24,7 @@ internal sealed record KeyRow(Act Act, string Shown, string Words, Need Need = N
             "←→" => ["Left", "Right"],
             "PgUp PgDn" => ["PageUp", "PageDown"],
             "1-9" => ["1", "2", "3", "4", "5", "6", "7", "8", "9"],
+            "1-4" => ["1", "2", "3", "4"],
             "a-f" => ["a", "b", "c", "d", "e", "f"],
             "letter" => KeyTable.FindingKeys,
             _ => [Shown],

@@ -14,6 +14,10 @@ internal static class PageKeys
                 Key(Act.Gauge, "g", "gauge mark", Need.Gauges).Help("Shows the next gauge mark."),
                 Key(Act.Words, "w", "words or chart").Help("Changes between the chart and the card in words."),
                 Answer,
+                Key(Act.Rework, "r", "rework", Need.InHand)
+                    .Help(
+                        "Enters what was done to the tool: dressed, straightened, tempered; what a finding asks for is offered."
+                    ),
                 Key(Act.Scrap, "x", "scrap", Need.InHand)
                     .Help(
                         "Scraps the tool, or says what it was made into; what it could still be made into stands below."
@@ -51,11 +55,13 @@ internal static class PageKeys
             .. On(
                 ScreenName.Year,
                 Key(Act.Year, "←→", "another year", Need.Years).Help("Shows the year before or after."),
+                Key(Act.GoLosses, "l", "losses").Help("Shows what ended tools in all records, and what led to it."),
                 Stop,
                 Scroll,
                 Page,
                 Back
             ),
+            .. On(ScreenName.Losses, Choose, Page, Back),
         ];
 
     private static KeyRow[] Lent() =>
@@ -69,6 +75,7 @@ internal static class PageKeys
                     ),
                 Key(Act.Find, "letter", "a finding", Need.InHand, records: true)
                     .Help("What was found on the tool that came back."),
+                Key(Act.Part, "1-4", "where", Need.Asked, records: true).Help("Says where on the tool the finding is."),
                 Choose,
                 Page,
                 Key(Act.Back, "Esc", "back").Help("Goes back; while a finding is asked for, looks the tool over later.")

@@ -66,6 +66,9 @@ internal enum ScreenName
     /// <summary>A year looked back on.</summary>
     Year,
 
+    /// <summary>What was lost.</summary>
+    Losses,
+
     /// <summary>The tools that are lent out.</summary>
     Loans,
 

@@ -1,5 +1,7 @@
+using ToolWear.Core.Wear.Verdicts;
 using System.Globalization;
 using System.Text;
+using ToolWear.Core.Findings;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
@@ -7,7 +9,6 @@ using ToolWear.Core.Wear.Alone;
 using ToolWear.Core.Wear.Figures;
 using ToolWear.Core.Wear.Histories;
 using ToolWear.Core.Wear.OneTool;
-using ToolWear.Core.Wear.Verdicts;
 using ToolWear.Results;
 using ToolWear.Results.Looks;
 using ToolWear.Results.Tools;
@@ -61,7 +62,7 @@ internal static class CardText
         );
         text.Append(
             card.Verdict is { } verdict
-                ? Wrapped.Of($"{verdict.Word}: {verdict.Why}")
+                ? Wrapped.Of($"{verdict.Shown}: {verdict.Why}")
                 : $"scrapped on {card.Forecast.Tool.StateOn:yyyy-MM-dd}\n"
         );
         if (card.Forecast.Tool.State == ToolState.SetAside)
@@ -78,10 +79,15 @@ internal static class CardText
             text.Append(Wrapped.Of(LastsSession(session), rest: "  "));
         }
 
+        if (Dressing.Of(card.Shop, card.Forecast.Tool) is { } dressing)
+        {
+            text.Append(Wrapped.Of(FindingWords.DressedByNow(dressing), rest: "  "));
+        }
+
         LookedOver seen = LookedOver.Of(card.Shop, card.Forecast.Tool);
         text.Append(
             seen.Last is { } last
-                ? $"last looked over {last.On:yyyy-MM-dd}{(last.By is { } by ? " by " + by : "")}: {Core.Ledger.ToolLookedOver.FindingWords.Word(last.Finding)}\n"
+                ? $"last looked over {last.On:yyyy-MM-dd}{(last.By is { } by ? " by " + by : "")}: {Core.Ledger.ToolLookedOver.FindingWords.Word(last.Finding)}{(last.Part is { } part ? $" at the {Core.Ledger.ToolLookedOver.PartWords.Word(part)}" : "")}\n"
                 : "never looked over\n"
         );
         if (tool.Start.IsUnknown)

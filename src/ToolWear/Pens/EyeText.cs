@@ -73,21 +73,10 @@ internal static class EyeText
     {
         if (into.Never is { } never)
         {
-            string found = ToolLookedOver.FindingWords.Word(never.Finding);
-            return [$"Not to be made into anything: found {found} on {never.On:yyyy-MM-dd}{By(never)}."];
+            return [$"Not to be made into anything: {never.Words}: {never.How}."];
         }
 
-        string[] doubt =
-            into.Doubt is not { } doubtful ? []
-            : doubtful.Finding == Finding.Stuck
-                ?
-                [
-                    $"Found stuck on {doubtful.On:yyyy-MM-dd}{By(doubtful)}: if it went back to the fire in the head it counts as over-heated and is not made into anything.",
-                ]
-            :
-            [
-                $"Found heat-checked on {doubtful.On:yyyy-MM-dd}{By(doubtful)}: every check has to be ground out first.",
-            ];
+        string[] doubt = into.Doubt is { } doubtful ? [$"First: {doubtful.Words}: {doubtful.How}."] : [];
         return
         [
             .. doubt,
@@ -192,6 +181,4 @@ internal static class EyeText
         $"{Size(eye.LengthMm, units)} x {Size(eye.WidthMm, units)}";
 
     private static string Size(double? mm, LengthUnit units) => mm is { } known ? Quantity.Gap.Show(known, units) : "-";
-
-    private static string By(ToolLookedOver found) => found.By is { } who ? $" by {who}" : "";
 }

@@ -121,6 +121,7 @@ internal sealed class Host : Runnable
                 Act.GoEyes => ScreenName.Eyes,
                 Act.GoBars => ScreenName.StockRack,
                 Act.GoYear => ScreenName.Year,
+                Act.GoLosses => ScreenName.Losses,
                 Act.GoHandOver => ScreenName.HandOver,
                 Act.GoLoans => ScreenName.Loans,
                 Act.GoStockTake => ScreenName.StockTake,

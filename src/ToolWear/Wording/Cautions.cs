@@ -75,8 +75,8 @@ internal static class Cautions
     /// <summary>What the steels in use ask of water and of the first blow.</summary>
     public static string SteelCaution(ImmutableArray<Tool> tools)
     {
-        bool mayBeHard = tools.Any(tool => tool.Steel is null || IsAirHardening(tool.Steel));
-        bool mayBeOther = tools.Any(tool => tool.Steel is null || !IsAirHardening(tool.Steel));
+        bool mayBeHard = tools.Any(tool => SteelClasses.Of(tool.Steel) is SteelClass.AirHardening or SteelClass.Unknown);
+        bool mayBeOther = tools.Any(tool => SteelClasses.Of(tool.Steel) != SteelClass.AirHardening);
         string[] said =
         [
             .. mayBeHard ? [NoWater] : Array.Empty<string>(),
@@ -86,20 +86,15 @@ internal static class Cautions
         return string.Join(' ', said);
     }
 
-    // common practice, no source: sold as air-hardening die and shock steels
-    private static readonly string[] AirHardening = ["H10", "H11", "H12", "H13", "H21", "S7", "A2", "A6", "D2"];
-
     public static string SteelsTonight(ImmutableArray<Tool> tools)
     {
         string[] hard =
         [
-            .. tools.Where(tool => IsAirHardening(tool.Steel)).Select(tool => $"{tool.Mark} ({tool.Steel})"),
+            .. tools.Where(tool => SteelClasses.Of(tool.Steel) == SteelClass.AirHardening).Select(tool => $"{tool.Mark} ({tool.Steel})"),
         ];
-        string[] unknown = [.. tools.Where(tool => tool.Steel is null).Select(tool => tool.Mark.Text)];
+        string[] unknown = [.. tools.Where(tool => SteelClasses.Of(tool.Steel) == SteelClass.Unknown).Select(tool => tool.Mark.Text)];
         return (hard.Length == 0 ? "" : $"Air-hardening tonight: {string.Join(", ", hard)}. ")
             + (unknown.Length == 0 ? "" : $"Steel unknown, so no water: {string.Join(", ", unknown)}.");
     }
 
-    public static bool IsAirHardening(string? steel) =>
-        steel is not null && AirHardening.Contains(steel.Trim().ToUpperInvariant(), StringComparer.Ordinal);
 }

@@ -1,5 +1,4 @@
 using System.Globalization;
-using ToolWear.Core.Deeds;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Planning;
@@ -92,14 +91,6 @@ internal static class Words
             ? $"; taken to {SizeShown.Wear(step.Mm, units)} {unit}, as fine as the fraction"
             : "";
         return $"{reading.Tool} {reading.Gauge}: {SizeShown.Caliper(reading.Size, units)} {unit}{worn}{fine}";
-    }
-
-    public static string Found(string mark, Finding finding)
-    {
-        string found = $"{mark}: {ToolLookedOver.FindingWords.Word(finding)}.";
-        return finding == Finding.Sound ? found
-            : LookingOver.MayBeOverheated(finding) ? $"{found} {OneLine(Cautions.OverheatedCaution)}"
-            : $"{found} {Cautions.FindingCaution}";
     }
 
     /// <summary>A day with its weekday.</summary>

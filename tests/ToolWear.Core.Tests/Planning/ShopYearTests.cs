@@ -51,7 +51,11 @@ public sealed class ShopYearTests
             ),
             rough
         );
-        Assert.Equal([new(ScrapCause.Worn, 1), new(ScrapCause.Bent, 1), new(ScrapCause.Lost, 1)], year.Causes);
+        Assert.Equal(
+            [(ScrapCause.Worn, 1), (ScrapCause.Bent, 1), (ScrapCause.Lost, 1)],
+            year.Causes.Select(each => (each.Cause, each.Tools))
+        );
+        Assert.All(year.Causes, cause => Assert.Empty(cause.LedTo));
         Assert.Equal([new YearOfHeads(null, 1, 7, 0, null)], year.Heads);
         // the reading of R2 came after it was dressed: the wear of its 20 heats was never read
         Assert.Equal(new YearMeasured(2, 0, 65, 30), year.Measured);

@@ -1,9 +1,9 @@
+using ToolWear.Core.Findings;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Wear;
-using ToolWear.Core.Wear.Verdicts;
 using Xunit;
-using Kind = ToolWear.Core.Wear.Verdicts.Verdict;
+using Kind = ToolWear.Core.Findings.Verdict;
 
 namespace ToolWear.Core.Tests.Shops;
 
@@ -24,7 +24,10 @@ public sealed class LoanTests
         Assert.Equal(ToolState.InService, story.Tool("R1").State);
         Assert.Null(story.Tool("R1").Lent);
         Judged judged = VerdictOf(story);
-        Assert.Equal(new Judged(Kind.LookItOver, "back from a loan on 2026-05-09 and not found sound since"), judged);
+        Assert.Equal(
+            new Reason(Kind.LookItOver, "back from a loan on 2026-05-09 and not found sound since"),
+            judged.Reasons[0]
+        );
         story.Enter(Story.LookedOver("R1", Story.Day(9)));
         Assert.NotEqual(Kind.LookItOver, VerdictOf(story).Verdict);
 
@@ -70,7 +73,8 @@ public sealed class LoanTests
         story.Today = Story.Day(2);
         story.Close("s");
         story.Open("t");
-        Assert.Contains("R1", story.Refused(Story.Worked("t", "R1")), StringComparison.Ordinal);
+        // heats on a lent tool happened; they are told, not refused
+        story.CrossOut(story.Enter(Story.Worked("t", "R1")));
         // a loan can be taken back while nothing rests on it
         story.CrossOut(lent);
         Assert.Equal(ToolState.InService, story.Tool("R1").State);

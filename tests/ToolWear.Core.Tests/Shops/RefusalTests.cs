@@ -74,7 +74,8 @@ public sealed class RefusalTests
         story.Enter(Worked("s1", "R1"));
         story.Close("s1");
         story.Open("s2", Day(7));
-        Assert.Equal("R1 was set aside on 2026-05-06: bring it back first", story.Refused(Worked("s2", "R1")));
+        // heats happened: they are told, not refused
+        story.Enter(Worked("s2", "R1"));
         story.Enter(new ToolBroughtBack(Mark("R1"), Day(7), null));
         story.Enter(Worked("s2", "R1"));
     }
@@ -85,6 +86,7 @@ public sealed class RefusalTests
         story.Enter(Scrapped("R1", Day(6)));
         story.Enter(Worked("s1", "R1"));
         story.Enter(LookedOver("R1", Day(6)));
+        story.Enter(Worked("s1", "R1"));
         const string scrapped = "R1 was scrapped on 2026-05-06";
         Assert.Equal(scrapped, story.Refused(LookedOver("R1", Day(7))));
         Assert.Equal(scrapped, story.Refused(Scrapped("R1", Day(6))));

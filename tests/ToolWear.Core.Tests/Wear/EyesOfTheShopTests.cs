@@ -122,7 +122,7 @@ public sealed class EyesOfTheShopTests
 
         MadeInto into = Assert.IsType<MadeInto>(Into("A1"));
 
-        Assert.Equal(finding, into.Never?.Finding);
+        Assert.Equal(finding, into.Never?.Found.Finding);
         Assert.Empty(into.Offers);
     }
 
@@ -132,7 +132,7 @@ public sealed class EyesOfTheShopTests
         story.Enter(new ToolAdded(Adze("A1", 30.2, 23.6) with { Steel = null }));
         story.Enter(LookedOver("A1", story.Today, Finding.Stuck));
         MadeInto into = Assert.IsType<MadeInto>(Into("A1"));
-        Assert.Equal((Finding.Stuck, true), (into.Doubt!.Finding, into.SteelIsUnknown));
+        Assert.Equal((Finding.Stuck, true), (into.Doubt!.Found.Finding, into.SteelIsUnknown));
         story.Enter(new ToolReworked(Mark("A1"), story.Today, Rework.Rehardened, null, null, null, null, null, null));
         Assert.Null(Into("A1")!.Doubt);
         story.Enter(Scrapped("A1", story.Today));

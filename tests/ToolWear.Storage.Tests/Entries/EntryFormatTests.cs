@@ -41,6 +41,19 @@ public sealed class EntryFormatTests
     }
 
     [Fact]
+    public void What_an_older_program_cannot_hold_is_a_newer_version_with_or_without_a_key()
+    {
+        ToolLookedOver found = new(Texts.MarkOf("R3"), new(2026, 5, 1), Finding.Cracked, null, null);
+        Assert.Contains("\"v\":1,", EntryFormat.Write(found), StringComparison.Ordinal);
+        ToolLookedOver placed = found with { Part = ToolPart.StruckEnd };
+        string with = EntryFormat.Write(placed, "k");
+        Assert.Contains("\"v\":3,\"once\":\"k\",", with, StringComparison.Ordinal);
+        Assert.Equal("k", EntryFormat.OnceOf(Encoding.UTF8.GetBytes(with)));
+        Assert.Equal(placed, EntryFormat.Read(with));
+        Assert.Equal(placed, EntryFormat.Read(EntryFormat.Write(placed)));
+    }
+
+    [Fact]
     public void What_is_written_reads_back_the_same_whatever_it_is() =>
         EntryGens.Wide.Any.Sample(
             entry =>

@@ -83,7 +83,8 @@ public sealed partial class EntryGens
                     Gen.Enum<Finding>(),
                     name,
                     pool.Note,
-                    (mark, on, finding, by, note) => new ToolLookedOver(mark, on, finding, by, note)
+                    Gen.Nullable(Gen.Enum<ToolPart>()),
+                    (mark, on, finding, by, note, part) => new ToolLookedOver(mark, on, finding, by, note, part)
                 )
             ),
             Kind(EyesMeasured()),
@@ -133,8 +134,17 @@ public sealed partial class EntryGens
             Gen.Enum<ScrapCause>(),
             pool.Mark,
             pool.Note,
-            (mark, on, cause, into, note) =>
-                new ToolScrapped(mark, on, cause, cause == ScrapCause.MadeInto ? into : null, note)
+            Gen.Select(Gen.Nullable(Gen.Enum<ToolPart>()), Gen.Nullable(Gen.Enum<LedTo>())),
+            (mark, on, cause, into, note, why) =>
+                new ToolScrapped(
+                    mark,
+                    on,
+                    cause,
+                    cause == ScrapCause.MadeInto ? into : null,
+                    note,
+                    why.Item1,
+                    why.Item2
+                )
         );
 
     private Gen<SessionOpened> Opened() =>

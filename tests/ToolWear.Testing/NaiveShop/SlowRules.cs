@@ -100,8 +100,7 @@ internal sealed class SlowRules(SlowPresent present, Entered entered)
             return false;
         }
 
-        return CanHappen(e.Tool, session.On)
-            && (present.Find(e.Tool) is not { State: ToolState.SetAside } aside || session.On <= aside.StateOn);
+        return present.Find(e.Tool) is { } tool && session.On <= entered.Day && !(session.On < tool.Tool.MadeOn);
     }
 
     private bool CanCount(HeadsDone e) =>

@@ -46,14 +46,19 @@ internal sealed record Caution(
         new(
             "no mushroomed, chipped, cracked or loose-handled tool in use",
             Of(@"1926\.301\(c\)"),
-            ["caliper round", "caliper round: found soft", "a tool is back"],
+            [
+                "caliper round: what was found",
+                "caliper round: found cracked",
+                "caliper round: found stuck",
+                "a tool is back",
+            ],
             [],
-            ["look-over", "look-over soft"]
+            ["look-over mushroomed"]
         ),
         new(
             "struck end soft, chamfered, square",
             Of("hard face on a hard face"),
-            ["adding a tool", "re-forge or scrap"],
+            ["adding a tool", "re-forge or scrap", "what was done to a tool"],
             [],
             ["add-tool", "costs", "rework"]
         ),
@@ -74,7 +79,7 @@ internal sealed record Caution(
         new(
             "an over-heated air-hardening tool is brittle until tempered",
             Of("brittle until tempered"),
-            ["caliper round: found soft", "re-forge or scrap"],
+            ["caliper round: found stuck", "re-forge or scrap", "what was done to a tool"],
             [],
             ["costs", "look-over soft", "rework"]
         ),
@@ -88,14 +93,19 @@ internal sealed record Caution(
         new(
             "measure cold; black is not cold",
             Of("black is not cold"),
-            ["caliper round", "caliper round: found soft"],
+            ["caliper round"],
             [],
             ["measure", "to-measure"]
         ),
         new(
             "grinding, plated scrap, welding fume, unknown steel",
             Of("Grinding: guard"),
-            ["wear card: words", "scrapping, with what it could be made into", "re-forge or scrap"],
+            [
+                "wear card: words",
+                "scrapping, with what it could be made into",
+                "re-forge or scrap",
+                "what was done to a tool",
+            ],
             ["card"],
             ["card", "costs", "make-into", "rework"]
         ),

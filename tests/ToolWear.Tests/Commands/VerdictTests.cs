@@ -1,4 +1,5 @@
 using System.Globalization;
+using ToolWear.Core.Findings;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Shops;
@@ -52,7 +53,8 @@ public sealed class VerdictTests(DemoFixture demo)
     [Fact]
     public void Every_verdict_is_given() =>
         Assert.Equal(
-            Enum.GetValues<Verdict>(),
+            // every gauge mark of the demo has a size at which it is done
+            Enum.GetValues<Verdict>().Where(each => each != Verdict.NoLimitKnown),
             demo.Forecasts.InService.Select(tool => demo.Forecasts.VerdictOf(tool).Verdict).Distinct().Order()
         );
 
@@ -64,26 +66,21 @@ public sealed class VerdictTests(DemoFixture demo)
     private string Derived(ToolForecast tool, double past)
     {
         List<LedgerEntry> history = [.. demo.Forecasts.Shop.HistoryOf(tool.Tool).Select(each => each.Entered.What)];
-        int hardened = history.FindLastIndex(what => what is ToolReworked { What: Rework.Rehardened });
-        bool isOut = history
-            .Select((what, i) => (what, i))
-            .Any(each =>
-                each.what is ToolLookedOver { Finding: Finding.Cracked or Finding.Broken }
-                || (each.what is ToolLookedOver { Finding: Finding.Soft or Finding.GlassHard } && each.i > hardened)
-            );
-        int bad = history.FindLastIndex(what =>
-            what
-                is ToolLookedOver
-                {
-                    Finding: Finding.Mushroomed or Finding.Chipped or Finding.LooseHandle or Finding.PickedUp
-                }
+        List<(ToolLookedOver Found, bool Forbids)> open = BadDayTests.OpenPlainly(demo.Forecasts.Shop, tool.Tool);
+        bool isOut = open.Exists(each =>
+            each.Forbids
+            && each.Found.Finding is Finding.Cracked or Finding.Broken or Finding.Soft or Finding.GlassHard
         );
-        int cured = history.FindLastIndex(what => what is ToolReworked or ToolLookedOver { Finding: Finding.Sound });
+        bool isReadPast = tool.Gauges.Any(each =>
+            each.History.LastKnown is { } size
+            && each.History.Gauge.ScrapSize is { } scrap
+            && (each.History.Gauge.Wears == Core.Tools.Wears.Smaller ? size <= scrap : size >= scrap)
+        );
         int heats = history.FindLastIndex(what => what is HeatsWorked);
         int sound = history.FindLastIndex(what => what is ToolLookedOver { Finding: Finding.Sound });
         return isOut ? "out"
-            : bad > cured ? "dress first"
-            : past > 0.5 ? "past its limit"
+            : open.Exists(each => each.Forbids) ? "dress first"
+            : past > 0.5 || isReadPast ? "past its limit"
             : tool.ChancePastLimit(UsualSession(history, tool)) > 0.2 ? "near its limit"
             : heats > sound ? "look it over"
             : "inside its limit";

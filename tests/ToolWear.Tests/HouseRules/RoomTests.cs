@@ -15,6 +15,7 @@ public sealed class RoomTests
         "Ledger",
         "Fields",
         "Shops",
+        "Findings",
         "Wear",
         "Planning",
         "Deeds",

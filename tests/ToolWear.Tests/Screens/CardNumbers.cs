@@ -1,3 +1,4 @@
+using ToolWear.Core.Findings;
 using System.Collections.Immutable;
 using System.Globalization;
 using System.Text.Json;
@@ -78,6 +79,24 @@ internal sealed class CardNumbers(
                 ("cracks", $"{session.OnRecord.Failures}"),
                 ("tools", $"{session.OnRecord.Lives.Length}"),
                 ("out", $"{session.OnRecord.LeftOut}")
+            );
+        }
+
+        if (Dressing.Of(card.Shop, card.Forecast.Tool) is { } dressing)
+        {
+            words.Take(
+                "ress (?:after about (?<after>#); |it: )(?<gone>#)(?= gone| heats since)",
+                ("after", About($"{dressing.After}")),
+                ("gone", Numbers.Heats(dressing.Gone))
+            );
+            words.Take("(?<learned>#) dressings on record", ("learned", $"{dressing.Learned}"));
+        }
+
+        if (LookedOver.Of(card.Shop, card.Forecast.Tool).Open.FirstOrDefault() is { } open)
+        {
+            words.Take(
+                "(?<=First: found [a-z -]+ on )(?<on>\\d{4}-\\d\\d-\\d\\d)",
+                ("on", $"{open.Found.On:yyyy-MM-dd}")
             );
         }
 

@@ -23,7 +23,7 @@ public sealed class HeldKeyTests
         foreach (string[] keys in Lines)
         {
             screens.Host.Go(screens.Host.Home);
-            screens.Press("m", "s", "Esc", "Enter");
+            screens.Press("m", "Enter", "Enter", "s", "Esc", "Enter");
             int entries = screens.Sitting.Shop.Ledger.Count;
             screens.Press(keys);
             screens.Press([.. Enumerable.Repeat("Backspace", 60)]);

@@ -1,7 +1,7 @@
 using System.Text;
+using ToolWear.Core.Findings;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Shops;
-using ToolWear.Core.Wear.Verdicts;
 using ToolWear.Keys;
 using ToolWear.Testing.Goldens;
 using ToolWear.Tests.Commands;

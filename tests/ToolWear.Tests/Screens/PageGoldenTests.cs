@@ -62,7 +62,11 @@ public sealed class PageGoldenTests
         ("a tool is lent", ["n", "a"]),
         ("the stock-take", ["k"]),
         ("to measure", ["m"]),
-        ("a finding, and the verdicts", ["m", "s", "Esc"]),
+        ("what was found?", ["m", "Enter", "Enter"]),
+        ("a crack, and where?", ["m", "Enter", "Enter", "k"]),
+        ("a finding, and the verdicts", ["m", "Enter", "Enter", "k", "1", "Esc"]),
+        ("what was done to a tool", ["Enter", "r"]),
+        ("what was lost", ["v", "l"]),
     ];
 
     private static readonly (string Caption, string[] Keys)[] FirstHeats =

@@ -45,7 +45,7 @@ public sealed class PlainWordsTests
         Picture body = new(80, 24);
         ImmutableArray<PanelFacts> facts =
         [
-            .. Enumerable.Range(1, tools).Select(i => new PanelFacts($"R{i}", "rough, cheeks", "8.5", 12)),
+            .. Enumerable.Range(1, tools).Select(i => new PanelFacts($"R{i}", "rough, cheeks", "8.5", 12, null)),
         ];
         Panels.Draw(body, 24 - around, facts);
         int lit = Enumerable.Range(0, 24).Sum(y => Enumerable.Range(0, 80).Count(x => body[x, y].Text == "█"));

@@ -37,7 +37,7 @@ public sealed class StockTakeTests
         Show("it is", "x", "Enter");
         Assert.Single(Missing(screens));
         Assert.Equal(ScrapCause.Lost, ((ToolScrapped)screens.Sitting.Shop.Ledger[^1].What).Cause);
-        Show("the other turned up", "s");
+        Show("the other turned up, asked once", "s", "s");
         Assert.Empty(Missing(screens));
         screens.Press("Backspace", "Backspace");
         Assert.Equal(2, Missing(screens).Length);

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Planning.Lives;
 using ToolWear.Core.Wear.Figures;
@@ -9,7 +10,7 @@ namespace ToolWear.Core.Planning.Decisions;
 /// <summary>When to pull tools of a sort early, and whether to change this one before its next session.</summary>
 /// <param name="Failures">How many of the sort cracked or broke on record.</param>
 /// <param name="HeatsFromNew">The heats of the tool since it was made; null where nobody knows.</param>
-/// <param name="Age">An <see cref="AgeReplacement"/>, or why nothing can be said: then use such tools to their limit.</param>
+/// <param name="Age">An <see cref="AgeReplacement"/>, or why nothing can be said.</param>
 /// <param name="SessionHeats">Weighted heats of the session.</param>
 /// <param name="Before">A <see cref="ChangeBeforeSession"/>, or why nothing can be said.</param>
 public sealed record EarlyPulling(
@@ -22,6 +23,9 @@ public sealed record EarlyPulling(
 {
     // beyond this share of its heats hardly anything of a tool is left to lose
     private const double AlmostNone = 1e-4;
+
+    /// <summary>Weighted heats from new at which tools of its sort cracked or broke, the fewest first.</summary>
+    public ImmutableArray<double> FailedAt { get; private init; } = [];
 
     /// <summary>Weighs a tool of the shop.</summary>
     /// <param name="lives">The lives of the shop's tools.</param>
@@ -58,7 +62,10 @@ public sealed record EarlyPulling(
             AgeReplacement.Of(SuddenLife.Of(failures), costPlanned, costFailure, onRecord.Failures),
             s,
             before
-        );
+        )
+        {
+            FailedAt = [.. onRecord.Lives.Where(life => life.Failed).Select(life => life.Heats).Order()],
+        };
     }
 
     // the integral of the chance that it is still in service, in steps of a heat, two, four as it goes on

@@ -33,7 +33,8 @@ public sealed record YearOfTools(
 /// <summary>What ended tools in a year.</summary>
 /// <param name="Cause">The cause.</param>
 /// <param name="Tools">How many, at least one.</param>
-public sealed record YearOfCause(ScrapCause Cause, int Tools);
+/// <param name="LedTo">What led to it, by how many tools; those of which it was said.</param>
+public sealed record YearOfCause(ScrapCause Cause, int Tools, ImmutableArray<(LedTo LedTo, int Tools)> LedTo);
 
 /// <summary>The heads of a pattern in a year.</summary>
 /// <param name="Pattern">The pattern; null for sessions that name none.</param>
@@ -107,7 +108,7 @@ public sealed record ShopYear(
             [
                 .. ScrappedIn(shop.Tools.Values, year)
                     .GroupBy(tool => tool.Scrapped!.Cause)
-                    .Select(cause => new YearOfCause(cause.Key, cause.Count()))
+                    .Select(cause => new YearOfCause(cause.Key, cause.Count(), Loss.LedToOf(cause)))
                     .OrderByDescending(cause => cause.Tools)
                     .ThenBy(cause => cause.Cause),
             ],

@@ -8,6 +8,7 @@ internal static class Fuller
         "fuller",
         IsStruck: true,
         [new("flat", Wears.Larger, Measures.Flat), new(ToolForm.Overall, Wears.Smaller, Measures.Overall)],
-        _ => Work.Fullering
+        _ => Work.Fullering,
+        DressedAfter: 0
     );
 }

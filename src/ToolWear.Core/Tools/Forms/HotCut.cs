@@ -8,6 +8,7 @@ internal static class HotCut
         "hot cut",
         IsStruck: true,
         [new("edge", Wears.Smaller, Measures.Edge), new(ToolForm.Overall, Wears.Smaller, Measures.Overall)],
-        _ => Work.Other
+        _ => Work.Other,
+        DressedAfter: 20
     );
 }

@@ -9,6 +9,7 @@ internal static class Slitter
         IsStruck: true,
         [new("width", Wears.Smaller, Measures.Width), new(ToolForm.Overall, Wears.Smaller, Measures.Overall)],
         _ => Work.Slitting,
-        OpensASlit: true
+        OpensASlit: true,
+        DressedAfter: 12
     );
 }

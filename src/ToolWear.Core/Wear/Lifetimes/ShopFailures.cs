@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ToolWear.Core.Findings;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
@@ -72,6 +73,10 @@ public sealed record ShopFailures(ImmutableArray<WatchedLife> Lives, int LeftOut
         return new(lives, tools.Length - lives.Length);
     }
 
+    // a cracked struck end is cut back, and the tool goes on
+    private static bool IsTheEnd(ToolLookedOver found) =>
+        FindingTable.Of(found.Finding, found.Part, SteelClass.Unknown).Wear == WearSays.Nothing;
+
     // a failure before the first heat on record has no place on a scale of heats
     private static WatchedLife? LifeOf(Shop shop, ToolInShop tool) =>
         Watched(shop, tool, DateOnly.MaxValue) is not var (heats, from, hasFailed) || (hasFailed && heats <= 0)
@@ -99,7 +104,7 @@ public sealed record ShopFailures(ImmutableArray<WatchedLife> Lives, int LeftOut
                 case HeatsWorked worked:
                     heats += shop.Weighted(tool.Tool, worked);
                     break;
-                case ToolLookedOver { Finding: Finding.Cracked or Finding.Broken }:
+                case ToolLookedOver { Finding: Finding.Cracked or Finding.Broken } found when IsTheEnd(found):
                 case ToolScrapped { Cause: ScrapCause.Cracked or ScrapCause.Broken }:
                     return (heats, from, true);
                 default:

@@ -27,8 +27,11 @@ public sealed record GaugeForecast(
     /// <summary>The forecast, null where there is none.</summary>
     public SisterForecast? Forecast => Outlook as SisterForecast;
 
+    /// <summary>The curve through what was read, also where it says nothing of what is left; null where there is none.</summary>
+    public SisterForecast? Curve { get; init; } = Outlook as SisterForecast;
+
     // without sizes the forecast speaks of shares of a life
-    private SisterForecast? Sized => History.Wear.LimitMm is null ? null : Forecast;
+    private SisterForecast? Sized => History.Wear.LimitMm is null ? null : Curve;
 
     /// <summary>The wear that the forecast expects now, mm; null where there is none or it knows no sizes.</summary>
     public double? WearNowMm => Sized?.WearNowMm;
@@ -38,7 +41,7 @@ public sealed record GaugeForecast(
     /// <returns>True where it is more likely wrong than right.</returns>
     public bool IsSuspect(GaugeReading reading)
     {
-        if (Forecast is not { } forecast || reading.IsStart)
+        if (Curve is not { } forecast || reading.IsStart)
         {
             return false;
         }

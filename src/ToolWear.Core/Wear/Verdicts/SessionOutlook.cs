@@ -1,3 +1,4 @@
+using ToolWear.Core.Findings;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
 using ToolWear.Core.Wear.Lifetimes;
@@ -17,14 +18,14 @@ public sealed record SessionOutlook(double Heats, double ByWear, double? WithCra
     /// <summary>Reckons the chance for a tool.</summary>
     /// <param name="shop">The shop.</param>
     /// <param name="forecast">The tool with its forecasts.</param>
-    /// <returns>The chance; null where the tool is scrapped or was found out of use, or no forecast speaks.</returns>
+    /// <returns>The chance; null where the tool is scrapped or may not be used, or no forecast speaks.</returns>
     public static SessionOutlook? Of(Shop shop, ToolForecast forecast)
     {
         ToolInShop tool = forecast.Tool;
         double k = forecast.UsualSession;
         if (
             tool.State == ToolState.Scrapped
-            || LookedOver.Of(shop, tool).Ending is not null
+            || LookedOver.Of(shop, tool).Forbids is not null
             || forecast.ChancePastLimit(k) is not { } F
         )
         {

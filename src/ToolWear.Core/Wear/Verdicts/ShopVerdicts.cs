@@ -1,8 +1,11 @@
 using System.Collections.Immutable;
+using ToolWear.Core.Findings;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Shops;
+using ToolWear.Core.Wear.Alone;
 using ToolWear.Core.Wear.Figures;
+using ToolWear.Core.Wear.Histories;
 using ToolWear.Core.Wear.OneTool;
 
 namespace ToolWear.Core.Wear.Verdicts;
@@ -21,6 +24,30 @@ public static class ShopVerdicts
     /// <returns>The verdict.</returns>
     internal static Judged Of(Shop shop, ToolForecast forecast, Func<bool> isMostOverdue) =>
         Of(LookedOver.Of(shop, forecast.Tool), forecast, isMostOverdue);
+
+    /// <summary>Judges a tool by its ledger and last sizes alone, at once, where no forecast is worked out.</summary>
+    /// <param name="shop">The shop.</param>
+    /// <param name="tool">The tool.</param>
+    /// <returns>The verdict; never milder than that of the forecast but for near and past its limit.</returns>
+    public static Judged WithoutForecast(Shop shop, ToolInShop tool) =>
+        Of(
+            LookedOver.Of(shop, tool),
+            new ToolForecast(
+                tool,
+                [
+                    .. ShopHistories
+                        .Of(shop, tool)
+                        .Select(each => new GaugeForecast(
+                            each,
+                            ThisToolAlone.Of(each.Wear),
+                            new NotEnoughData(0, 1, "no forecast is worked out"),
+                            FollowedToItsLimit: true
+                        )),
+                ],
+                ShopHistories.UsualSession(shop, tool)
+            ),
+            () => false
+        );
 
     /// <summary>The tools whose readings are most overdue: three at most, or nothing would be measured.</summary>
     /// <param name="forecasts">The tools that are not scrapped.</param>
@@ -63,59 +90,90 @@ public static class ShopVerdicts
 
     private static Judged Of(LookedOver seen, ToolForecast forecast, Func<bool> isMostOverdue)
     {
-        if (seen.Ending is { } ending)
+        List<Reason> reasons =
+        [
+            .. seen.Open.Select(each => new Reason(each.Rule.Verdict, $"{each.Words}: {each.How}", each.Next?.Deed)),
+        ];
+        reasons.AddRange(OfWear(forecast));
+        if (!seen.SoundSinceHeats && !seen.Open.Any(each => each.Found == seen.Last))
         {
-            return new(Verdict.Out, $"found {Found(ending)}");
+            reasons.Add(new(Verdict.LookItOver, Unseen(seen)));
         }
 
-        if (seen.Dressing is { } dressing)
+        bool isWearAsked = seen.Unread is null or { Rule.Wear: WearSays.AfterReading };
+        if (seen.Unread is { Rule.Wear: WearSays.AfterReading } unread && !seen.Open.Contains(unread))
         {
-            return new(Verdict.DressFirst, $"found {Found(dressing)}");
+            reasons.Add(new(Verdict.MeasureIt, $"{unread.Words}: its sizes count again from the next reading"));
+        }
+        else if (isWearAsked && ReadingOverdue(forecast) >= 1 && (reasons.Count > 0 || isMostOverdue()))
+        {
+            reasons.Add(new(Verdict.MeasureIt, Unread(forecast)));
         }
 
-        return OfWear(forecast)
-            ?? (seen.SoundSinceHeats ? null : new Judged(Verdict.LookItOver, Unseen(seen)))
-            ?? (
-                ReadingOverdue(forecast) >= 1 && isMostOverdue()
-                    ? new Judged(Verdict.MeasureIt, Unread(forecast))
-                    : null
-            )
-            ?? new(Verdict.InsideItsLimit, Inside(forecast));
+        if (NoLimit(forecast) is { } unknown)
+        {
+            reasons.Add(new(Verdict.NoLimitKnown, unknown));
+        }
+
+        bool mayBeNext = seen.Unread is null && reasons.TrueForAll(each => each.Verdict == Verdict.MeasureIt);
+        return new(
+            reasons.Count == 0
+                ? [new(Verdict.InsideItsLimit, Inside(forecast))]
+                : [.. reasons.OrderBy(each => each.Verdict)],
+            mayBeNext
+        );
     }
 
-    private static Judged? OfWear(ToolForecast forecast)
+    private static IEnumerable<Reason> OfWear(ToolForecast forecast)
     {
-        if (forecast.Deciding is not { } gauge)
+        GaugeForecast? past = forecast.Gauges.FirstOrDefault(each => IsReadPast(each.History));
+        if (past is not null)
         {
-            return null;
+            yield return new(
+                Verdict.PastItsLimit,
+                $"its {past.History.Gauge.Name} was at or past its scrap size when last read"
+            );
         }
 
-        if (gauge.Forecast is not { } known)
+        if (forecast.Deciding is not { Forecast: { } known } gauge)
         {
-            return gauge.History.LastKnownWearMm >= gauge.History.Wear.LimitMm
-                ? new(
-                    Verdict.PastItsLimit,
-                    $"its {gauge.History.Gauge.Name} was at or past its scrap size when last read"
-                )
-                : null;
+            yield break;
         }
 
         double now = known.ChancePastLimitNow;
         double soon = forecast.ChancePastLimit(forecast.UsualSession) ?? 0;
-        return now > Past
-                ? new(Verdict.PastItsLimit, $"{Percent(now)} that its {gauge.History.Gauge.Name} is past its limit")
-            : soon > Near
-                ? new(
-                    Verdict.NearItsLimit,
-                    $"{Percent(soon)} that its next {Heats(forecast.UsualSession)} heats take its {gauge.History.Gauge.Name} past its limit"
-                )
-            : null;
+        if (now > Past && past is null)
+        {
+            yield return new(
+                Verdict.PastItsLimit,
+                $"{Percent(now)} that its {gauge.History.Gauge.Name} is past its limit"
+            );
+        }
+        else if (now <= Past && soon > Near && past is null)
+        {
+            yield return new(
+                Verdict.NearItsLimit,
+                $"{Percent(soon)} that its next {Heats(forecast.UsualSession)} heats take its {gauge.History.Gauge.Name} past its limit"
+            );
+        }
     }
+
+    // by the size itself: what came in already past it has a limit on the wrong side of its start
+    private static bool IsReadPast(GaugeHistory history) =>
+        history.LastKnown is { } size
+        && history.Gauge.ScrapSize is { } scrap
+        && (history.Gauge.Wears == Tools.Wears.Smaller ? size <= scrap : size >= scrap);
+
+    private static string? NoLimit(ToolForecast forecast) =>
+        forecast.Gauges.All(each => each.History.Wear.LimitMm is null)
+            ? "no scrap size is set, so nothing is known of its limit"
+        : forecast.Deciding is { Forecast: null, History: { LastKnownWearMm: null } unread }
+            ? $"its {unread.Gauge.Name} was never read, so nothing is known of its limit"
+        : null;
 
     private static string Inside(ToolForecast forecast) =>
         forecast.Deciding switch
         {
-            null => "no scrap size is set, so nothing is known of its limit",
             { Forecast: { } known } =>
                 $"{Percent(known.ChancePastLimit(forecast.UsualSession))} that its next {Heats(forecast.UsualSession)} heats take it past its limit",
             { Outlook: NotEnoughData missing } => $"inside it when last read; {missing.Why}",
@@ -124,16 +182,13 @@ public static class ShopVerdicts
 
     private static string Unseen(LookedOver seen) =>
         seen.BackFromLoan is { } back ? $"back from a loan on {back.On:yyyy-MM-dd} and not found sound since"
+        : seen.Mended is { } mended
+            ? $"{ToolReworked.WhatWords.Word(mended.What)} on {mended.On:yyyy-MM-dd} and not found sound since"
         : seen.Last is not { } last ? "never looked over"
-        : last.Finding == Finding.Sound ? $"not looked over since its last heats, last on {last.On:yyyy-MM-dd}"
-        : $"found {Found(last)} and not found sound since";
+        : $"not looked over since its last heats, last on {last.On:yyyy-MM-dd}";
 
     private static string Unread(ToolForecast forecast) =>
         $"{Heats(forecast.Deciding!.History.HeatsSinceKnown)} heats since its {forecast.Deciding.History.Gauge.Name} was last read";
-
-    private static string Found(ToolLookedOver finding) =>
-        $"{ToolLookedOver.FindingWords.Word(finding.Finding)} on {finding.On:yyyy-MM-dd}"
-        + (finding.By is { } by ? $" by {by}" : "");
 
     private static string Percent(double chance) =>
         chance switch

@@ -1,3 +1,4 @@
+using ToolWear.Results.Tools;
 using System.Collections.Immutable;
 using System.CommandLine;
 using ToolWear.Commands.Calls;
@@ -7,6 +8,7 @@ using ToolWear.Core.Shops;
 using ToolWear.Doors;
 using ToolWear.Results.Plans;
 using ToolWear.Wording;
+using ToolWear.Pens;
 
 namespace ToolWear.Commands.Evening;
 
@@ -48,6 +50,11 @@ internal static class CloseSessionVerb
         call.PrintLine(
             used.IsEmpty ? "no tool worked in it" : $"to look over, and to measure once cold: {string.Join(", ", used)}"
         );
+        foreach (string misused in FindingWords.UsedAllTheSame(call.Shop, call.Forecasts, open.Name))
+        {
+            call.Warn(Wrapped.Of(misused).TrimEnd());
+        }
+
         foreach ((OrderDescribed before, OrderDescribed after) in deed.Orders)
         {
             call.PrintLine(counts ? PlanWords.CountedOff(before, after) : NotCountedOff(before, heads!.Value));

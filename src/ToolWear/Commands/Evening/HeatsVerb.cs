@@ -1,3 +1,4 @@
+using ToolWear.Results.Tools;
 using System.CommandLine;
 using ToolWear.Commands.Calls;
 using ToolWear.Core.Deeds;
@@ -5,6 +6,7 @@ using ToolWear.Core.Ledger;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Tools;
 using ToolWear.Doors;
+using ToolWear.Pens;
 
 namespace ToolWear.Commands.Evening;
 
@@ -47,7 +49,13 @@ internal static class HeatsVerb
             call.Get(Said.On),
             call.Site.Today
         );
+        long tool = call.Tool(Tool).Id;
         call.Record(deed.Entries);
+        if (FindingWords.Against(call.Shop, call.Forecasts, tool) is { } against)
+        {
+            call.Warn(Wrapped.Of(against).TrimEnd());
+        }
+
         if (deed.Opens is { } opened)
         {
             call.Warn($"session {opened.Session} was opened for them");

@@ -1,9 +1,11 @@
+using ToolWear.Results.Tools;
 using System.CommandLine;
 using ToolWear.Commands.Calls;
 using ToolWear.Core.Deeds;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Tools;
 using ToolWear.Wording;
+using ToolWear.Pens;
 
 namespace ToolWear.Commands.Evening;
 
@@ -13,23 +15,35 @@ internal static class LookOverVerb
     private static readonly Argument<ToolMark> Tool = Said.Tool();
     private static readonly Argument<Finding> Found = Said.Word("FINDING", ToolLookedOver.FindingWords);
 
+    private static readonly Option<ToolPart?> Part = Said.Word(
+        "--part",
+        "PART",
+        ToolLookedOver.PartWords,
+        $"where: {string.Join(", ", ToolLookedOver.PartWords.All)}; where it is left out the strictest place counts"
+    );
+
     public static Verb Verb { get; } =
         new(
             "look-over",
             "Records what was found when a tool was looked over.",
             "look-over H5 sound --by Ada",
-            [Tool, Found, Said.Looked, Said.Note],
+            [Tool, Found, Part, Said.Looked, Said.Note],
             Run
         );
 
     private static void Run(Call call)
     {
-        Finding finding = call.Get(Found);
-        call.Record(new ToolLookedOver(call.Get(Tool), call.On, finding, call.Get(Said.Looked), call.Get(Said.Note)));
-        call.Warn(Cautions.FindingCaution);
-        if (LookingOver.MayBeOverheated(finding))
+        call.ToWrite();
+        LookingOver deed = LookingOver.Of(
+            call.Shop,
+            new(call.Get(Tool), call.On, call.Get(Found), call.Get(Said.Looked), call.Get(Said.Note), call.Get(Part))
+        );
+        call.Record(deed.Entry);
+        if (deed.Doubt is { } doubt)
         {
-            call.Warn(Cautions.OverheatedCaution);
+            call.Warn(FindingWords.SaidOtherwise(deed.Entry.Tool, doubt));
         }
+
+        call.Warn(Wrapped.Of(FindingWords.Found(call.Shop, deed.Entry)).TrimEnd());
     }
 }

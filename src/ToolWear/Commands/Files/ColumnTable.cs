@@ -98,6 +98,7 @@ internal static class ColumnTable
                 .. SlitFigures.Columns,
                 .. StockTakeTable.Columns,
                 .. ToMeasureTable.Columns,
+                .. LossTable.Columns,
                 .. YearTables.All,
                 .. YearTables.Causes,
                 .. YearTables.Heads,

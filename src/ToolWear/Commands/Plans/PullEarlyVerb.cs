@@ -7,6 +7,7 @@ using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
 using ToolWear.Core.Wear;
 using ToolWear.Doors;
+using ToolWear.Pens;
 using ToolWear.Results.Plans;
 using ToolWear.Wording;
 
@@ -47,7 +48,7 @@ internal static class PullEarlyVerb
         new(
             "pull-early",
             "Says at which age to pull tools like this one before they crack, and whether to change it before its next\n"
-                + "session. Where too few failed on record, the answer is: not enough data, use it to its limit.",
+                + "session. Where too few failed on record, the answer is: not enough data; looking it over decides.",
             "pull-early HS2 --planned 5 --failure 40",
             [Tool, Planned, Failure, Head, Session, Median, SdLog],
             Run
@@ -76,7 +77,10 @@ internal static class PullEarlyVerb
             cf,
             call.Get(Session)
         );
-        call.Print(DecisionTables.PullEarly.Of(new(tool.Mark, answer)), after: $"\n{Cautions.ForecastCaution}\n");
+        call.Print(
+            DecisionTables.PullEarly.Of(new(tool.Mark, answer)),
+            after: $"\n{Wrapped.Of(PlanWords.FailedAt(answer))}{Cautions.ForecastCaution}\n"
+        );
     }
 
     private static (double Planned, double Failure) Costs(Call call)

@@ -1,6 +1,7 @@
+using ToolWear.Pens;
 using ToolWear.Commands.Calls;
+using ToolWear.Core.Findings;
 using ToolWear.Core.Wear;
-using ToolWear.Core.Wear.Verdicts;
 using ToolWear.Results.Tools;
 using ToolWear.Sheets;
 using ToolWear.Wording;
@@ -36,12 +37,12 @@ internal static class RackVerb
             forecasts
                 .InService.Select(tool => (tool.Tool.Mark, Verdict: forecasts.VerdictOf(tool)))
                 .Where(each => each.Verdict.Verdict != Verdict.InsideItsLimit)
-                .Select(each => $"{each.Mark}: {each.Verdict.Word}: {each.Verdict.Why}\n")
+                .Select(each => $"{each.Mark}: {each.Verdict.Shown}: {each.Verdict.Why}\n")
         );
         call.Print(
             RackTable.Columns.Over(RackTable.Rows(forecasts), call.Units),
             Words.ShopHeading(call.Shop, call.Units),
-            $"\n{reasons}\n{Words.LeftExplained}\n{Words.NotFollowedMark} {Words.NotFollowed}\n{Words.ForecastBasis}\n{Cautions.ForecastCaution}\n{Cautions.EyeCaution}\n"
+            $"\n{reasons}{Wrapped.Of(FindingWords.NoneNext(forecasts))}\n{Words.LeftExplained}\n{Words.NotFollowedMark} {Words.NotFollowed}\n{Words.ForecastBasis}\n{Cautions.ForecastCaution}\n{Cautions.EyeCaution}\n"
         );
     }
 }

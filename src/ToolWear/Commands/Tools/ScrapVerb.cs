@@ -18,13 +18,26 @@ internal static class ScrapVerb
     private static readonly Argument<ScrapCause> Cause = Said.Word("CAUSE", ToolScrapped.CauseWords);
     private static readonly Option<ToolMark?> Into = Said.Tool("--into", "TOOL", "the tool it was made into");
 
+    private static readonly Option<ToolPart?> Part = Said.Word(
+        "--part",
+        "PART",
+        ToolLookedOver.PartWords,
+        $"where it failed: {string.Join(", ", ToolLookedOver.PartWords.All)}"
+    );
+    private static readonly Option<LedTo?> LedTo = Said.Word(
+        "--led-to",
+        "WHAT",
+        ToolScrapped.LedToWords,
+        $"what led to it: {string.Join(", ", ToolScrapped.LedToWords.All)}"
+    );
+
     public static Verb Verb { get; } =
         new(
             "scrap",
             "Records that a tool is done, or was made into another one that has been added. Of a worn drift it says what it could\n"
                 + "still be made into.",
             "scrap H4 worn",
-            [Tool, Cause, Into, Said.Note],
+            [Tool, Cause, Into, Part, LedTo, Said.Note],
             Run
         );
 
@@ -32,7 +45,17 @@ internal static class ScrapVerb
     {
         ScrapCause cause = call.Get(Cause);
         Shop before = call.ToWrite().Shop;
-        call.Record(new ToolScrapped(call.Get(Tool), call.On, cause, call.Get(Into), call.Get(Said.Note)));
+        call.Record(
+            new ToolScrapped(
+                call.Get(Tool),
+                call.On,
+                cause,
+                call.Get(Into),
+                call.Get(Said.Note),
+                call.Get(Part),
+                call.Get(LedTo)
+            )
+        );
         if (cause == ScrapCause.Worn && Unread(before, call.Get(Tool)) is { } unread)
         {
             call.Warn(ThrownOutUnread(unread));

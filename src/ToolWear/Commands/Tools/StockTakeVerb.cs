@@ -30,7 +30,15 @@ internal static class StockTakeVerb
     {
         if (call.Get(Tool) is { } mark)
         {
-            call.Record(new ToolLookedFor(mark, call.On, !call.Get(NotSeen), call.Get(By)));
+            call.ToWrite();
+            ToolPresence before = ToolPresence.Of(call.Shop, call.Tool(mark));
+            ToolLookedFor said = new(mark, call.On, !call.Get(NotSeen), call.Get(By));
+            call.Record(said);
+            if (before.SaysOtherwise(said.Seen, said.On))
+            {
+                call.Warn(FindingWords.LookedForBefore(before.LookedFor!));
+            }
+
             return;
         }
 

@@ -49,6 +49,7 @@ internal static class YearTables
     [
         Cause.Text("cause", "Cause", each => ToolScrapped.CauseWords.Word(each.Cause)),
         Cause.Number("scrapped", "Tools", each => each.Tools),
+        Cause.Text("led_to", "What led to it", each => LossTable.LedTo(each.LedTo)),
     ];
 
     /// <summary>What was forged, by pattern.</summary>

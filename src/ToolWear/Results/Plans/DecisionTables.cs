@@ -26,14 +26,13 @@ internal sealed record PullRow(ToolMark Mark, EarlyPulling Answer)
     public string Said =>
         (Answer.Before, Answer.Age) switch
         {
-            (ChangeBeforeSession { Change: true }, _) => "change it before the session",
+            (ChangeBeforeSession { Change: true }, _) => "change it before the session: by cost, staying is dearer",
             (ChangeBeforeSession, AgeReplacement { AtHeats: { } at }) when Answer.HeatsFromNew < at =>
-                $"keep it; pull such tools at about {Words.About(at)} heats from new",
+                $"by cost, pull such tools at about {Words.About(at)} heats from new",
             (ChangeBeforeSession, AgeReplacement { AtHeats: { } at }) =>
-                $"keep it for this session, though it is past the {Words.About(at)} heats at which such tools are best pulled",
-            (ChangeBeforeSession, _) => "keep it, and use such tools to their limit",
-            (NotEnoughData missing, _) => $"{Words.Missing(missing)} Use it to its limit.",
-            _ => "use it to its limit",
+                $"by cost it can stay this session, though it is past the {Words.About(at)} heats at which such tools are best pulled",
+            (NotEnoughData missing, _) => Words.Missing(missing),
+            _ => "by cost, no age pays for pulling such tools early",
         };
 }
 

@@ -25,7 +25,7 @@ internal static class PlanWords
     public const string NoOrders = "No order is open.";
 
     /// <summary>No batch is needed.</summary>
-    public const string NothingToForge = "Nothing to forge: the tools in service last out the open orders.";
+    public const string NothingToForge = "Nothing to forge by the records, if none of the tools cracks: looking them over decides.";
 
     /// <summary>What costs rest on.</summary>
     public const string CostBasis =
@@ -143,8 +143,11 @@ internal static class PlanWords
         list
             .Places.SelectMany(place => place.InService)
             .Where(tool => tool.WhyNot is not null)
-            .Select(tool => $"{tool.Forecast.Tool.Mark} is not counted on: {tool.WhyNot}.")
-            .Distinct(StringComparer.Ordinal)
+            .GroupBy(tool => tool.WhyNot, tool => tool.Forecast.Tool.Mark.Text)
+            .Select(tools => (Why: tools.Key, Marks: tools.Distinct(StringComparer.Ordinal).ToArray()))
+            .Select(tools =>
+                $"{Words.And(tools.Marks)} {(tools.Marks.Length == 1 ? "is" : "are")} not counted on: {tools.Why}."
+            )
             .Concat(
                 list.Places.Where(place => place.Needs is NotEnoughData)
                     .Select(place =>
@@ -355,4 +358,20 @@ internal static class PlanWords
 
     private static string Number(int number) =>
         number < Numbers.Length ? Numbers[number] : number.ToString(CultureInfo.InvariantCulture);
+
+    /// <summary>What the records say of sudden failures, with how few they are, and what decides.</summary>
+    /// <param name="pulling">The answer.</param>
+    /// <returns>Sentences.</returns>
+    public static string FailedAt(EarlyPulling pulling)
+    {
+        string at = string.Join(", ", pulling.FailedAt.Select(Words.About));
+        string has = pulling.HeatsFromNew is { } heats
+            ? $"this one has {Words.About(heats)}"
+            : "nobody knows how many this one has";
+        return (
+                pulling.FailedAt.IsEmpty
+                    ? $"No tool of its sort failed on record; {has}."
+                    : $"{Words.CountOf(pulling.FailedAt.Length, "tool")} of its sort cracked or broke, at {at} heats from new; {has}."
+            ) + " No figure says that it holds: looking it over decides.";
+    }
 }

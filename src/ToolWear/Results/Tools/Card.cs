@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using ToolWear.Core.Eyes;
 using ToolWear.Core.Eyes.Slits;
+using ToolWear.Core.Findings;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Shops;

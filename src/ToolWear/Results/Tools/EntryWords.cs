@@ -24,8 +24,9 @@ internal static class EntryWords
             ToolLent e => $"{e.On:yyyy-MM-dd}  lent to {e.To}{Because(e.Note)}",
             ToolTakenBack e => $"{e.On:yyyy-MM-dd}  back from a loan{Because(e.Note)}",
             ToolLookedFor e => $"{e.On:yyyy-MM-dd}  stock-take: {(e.Seen ? "seen" : "not seen")}{By(e.By)}",
-            ToolScrapped e => $"{e.On:yyyy-MM-dd}  scrapped, {ToolScrapped.CauseWords.Word(e.Cause)}"
+            ToolScrapped e => $"{e.On:yyyy-MM-dd}  scrapped, {ToolScrapped.CauseWords.Word(e.Cause)}{At(e.Part)}"
                 + (e.Into is { } into ? $" {into}" : "")
+                + (e.LedTo is { } led ? $"; {FindingWords.LedTo(led)}" : "")
                 + Because(e.Note),
             SessionOpened e => $"session {e.Session} opened",
             SessionClosed e => $"session {e.Session} closed",
@@ -36,7 +37,7 @@ internal static class EntryWords
             ToolReworked e =>
                 $"{e.On:yyyy-MM-dd}  {ToolReworked.WhatWords.Word(e.What)}{Sizes(e, units)}{Because(e.Note)}",
             ToolLookedOver e =>
-                $"{e.On:yyyy-MM-dd}  found {ToolLookedOver.FindingWords.Word(e.Finding)}{By(e.By)}{Because(e.Note)}",
+                $"{e.On:yyyy-MM-dd}  found {ToolLookedOver.FindingWords.Word(e.Finding)}{At(e.Part)}{By(e.By)}{Because(e.Note)}",
             EyeMeasured e => $"{e.On:yyyy-MM-dd}  eye {e.Eye} measured",
             EyeDescribed e => $"eye {e.Name} described",
             HandleDescribed e => $"handle {e.Name} described",
@@ -60,6 +61,9 @@ internal static class EntryWords
 
     private static string Size(Length size, LengthUnit units) =>
         $"{SizeShown.Caliper(size, units)} {SizeShown.Mark(units)}";
+
+    private static string At(ToolPart? part) =>
+        part is { } known ? $" at the {ToolLookedOver.PartWords.Word(known)}" : "";
 
     private static string By(string? who) => who is null ? "" : $" by {who}";
 

@@ -20,7 +20,8 @@ internal sealed record ForecastRow(
 )
 {
     public ForecastRow(GaugeForecast gauge, double load = 1)
-        : this(gauge.History.Wear, gauge.Alone, gauge.Outlook, gauge.FollowedToItsLimit, load) { }
+        : this(gauge.History.Wear, gauge.Alone, gauge.Outlook, gauge.FollowedToItsLimit, load) =>
+        WearNowMm = gauge.WearNowMm;
 
     public ForecastRow(Forecasted fitted)
         : this(fitted.History, ThisToolAlone.Of(fitted.History), fitted.Outlook, fitted.FollowedToItsLimit) { }
@@ -29,6 +30,9 @@ internal sealed record ForecastRow(
 
     /// <summary>A tool without sizes has no wear in mm.</summary>
     public Forecast? Sized => Wear.LimitMm is null ? null : Forecast;
+
+    /// <summary>The wear to be expected now, also where it says nothing of what is left.</summary>
+    public double? WearNowMm { get; } = Wear.LimitMm is null ? null : (Outlook as Forecast)?.WearNowMm;
 
     /// <summary>What would be left were it not past its limit: files hold this, people are told that it is past.</summary>
     public HeatsLeft? Left { get; } = (Outlook as Forecast)?.HeatsLeftIfNotPast.AtLoad(Load);
@@ -60,8 +64,7 @@ internal static class ForecastTable
             .Means("weighted heats since the last rework of that gauge mark"),
         Row.Number("readings", "Read", row => row.Wear.Last.Readings.Length)
             .Means("caliper readings since the last rework; in card the readings themselves"),
-        Row.Number("wear_now_mm", "Worn", row => row.Sized?.WearNowMm, Quantity.Wear)
-            .Means("the wear to be expected now"),
+        Row.Number("wear_now_mm", "Worn", row => row.WearNowMm, Quantity.Wear).Means("the wear to be expected now"),
         Row.Number("limit_mm", "Of", row => row.Wear.LimitMm, Quantity.Wear)
             .Means("the wear at which the tool is done"),
         Row.Number("rate_mm_per_heat", null, row => (row.Sized?.RateMmPerHeat as Estimate)?.Value, Quantity.Rate)

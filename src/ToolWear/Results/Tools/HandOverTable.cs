@@ -1,11 +1,11 @@
 using System.Collections.Immutable;
 using ToolWear.Core.Deeds;
 using ToolWear.Core.Eyes;
+using ToolWear.Core.Findings;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Tools;
 using ToolWear.Core.Wear;
 using ToolWear.Core.Wear.OneTool;
-using ToolWear.Core.Wear.Verdicts;
 using ToolWear.Wording;
 using Row = ToolWear.Results.Column<ToolWear.Results.Tools.HandOverStep>;
 
@@ -36,7 +36,11 @@ internal sealed record HandOverStep(
     public DriveDepth? Drive { get; } =
         Fitting.FirstOrDefault() is { } first ? DriftOutlooks.Of(All, first)?.Drive : null;
 
-    /// <summary>Heats of the stage's own work up to where the tool is near its limit, rounded down.</summary>
+    /// <summary>When the tool is to be dressed; null where it is not dressed by heats.</summary>
+    public Dressing? Dressing { get; } =
+        Fitting.FirstOrDefault() is { } first ? Dressing.Of(All.Shop, first.Tool) : null;
+
+    /// <summary>Heats of the stage's own work up to where the tool is near its limit or is to be dressed, rounded down.</summary>
     public double? StopAfter
     {
         get
@@ -44,12 +48,18 @@ internal sealed record HandOverStep(
             double weight =
                 (Work == Tool?.MainWork ? 1 : All.Shop.Settings.Factor(Tool?.Place ?? default, Work))
                 * (Stage.Load ?? 1);
-            // a work that does not wear the tool sets no end
-            return First?.EnoughToday is not { } weighted || weight <= 0 ? null
+            // a work that does not wear the tool sets no end; a dressing comes before the limit
+            double? until = First?.EnoughToday is not { } enough
+                ? Dressing?.Until
+                : Math.Min(enough, Dressing?.Until ?? enough);
+            return until is not { } weighted || weight <= 0 ? null
                 : weighted >= EnoughToday.MostAhead ? EnoughToday.MostAhead
                 : Math.Floor(Math.Max(0, weighted) / weight);
         }
     }
+
+    /// <summary>Why no tool is to be taken: what each that would fit needs first.</summary>
+    public string WhyNone => FindingWords.NoneToUse(All, All.InService.Where(each => LastTime.Fits(Stage, each.Tool.Tool)));
 
     /// <summary>The tools to take when the first has done its heats; files name them all.</summary>
     public Cell ThenTake
@@ -72,7 +82,7 @@ internal sealed record HandOverStep(
 internal static class HandOverTable
 {
     public static Column<HandOverStep> Tool { get; } =
-        Row.Text("tool", "Tool", step => step.Tool?.Mark.Text, none: "none to take: look at the tool rack");
+        new("tool", "Tool", (step, _) => Cell.Of(step.Tool?.Mark.Text, none: step.WhyNone));
 
     public static Column<HandOverStep> Peg { get; } = Row.Text("peg", "Peg", step => step.Tool?.Peg);
 
@@ -81,9 +91,15 @@ internal static class HandOverTable
     public static Column<HandOverStep> Steel { get; } = Row.Text("steel", "Steel", step => step.Tool?.Steel);
 
     public static Column<HandOverStep> Stop { get; } =
-        new Row("stop_after_heats", "Stop at heats", (step, _) => Cell.Of(step.StopAfter, StopInWords), "heats").Means(
-            "heats of that work after which the tool is near its limit"
-        );
+        new Row(
+            "stop_after_heats",
+            "Stop at heats",
+            (step, _) => Cell.Of(step.StopAfter, heats => StopInWords(step, heats)),
+            "heats"
+        ).Means("heats of that work after which the tool is near its limit or is to be dressed");
+
+    public static Column<HandOverStep> Dress { get; } =
+        Row.Text(null, "Dress", step => step.Dressing is { } dressing ? FindingWords.DressAfter(dressing) : null);
 
     public static Column<HandOverStep> Mark { get; } =
         new(
@@ -104,14 +120,14 @@ internal static class HandOverTable
             )
             .Means("what to do between heats");
 
-    public static Column<HandOverStep> Verdict { get; } = Row.Text("verdict", "Verdict", step => step.Verdict?.Word);
+    public static Column<HandOverStep> Verdict { get; } =
+        new("verdict", "Verdict", (step, _) => Cell.Of(step.Verdict?.Word, step.Verdict?.Shown ?? "-"));
 
     public static Column<HandOverStep> LookedOver { get; } =
         Row.Day(
             "looked_over_on",
             "Looked over",
-            step =>
-                step.First is { } first ? Core.Wear.Verdicts.LookedOver.Of(step.All.Shop, first.Tool).Last?.On : null
+            step => step.First is { } first ? Core.Findings.LookedOver.Of(step.All.Shop, first.Tool).Last?.On : null
         );
 
     public static Column<HandOverStep> ThenTake { get; } =
@@ -143,6 +159,10 @@ internal static class HandOverTable
         Row.Number("until_near_heats", null, step => step.First?.EnoughToday, Quantity.Heats)
             .Means("weighted heats until the tool is near its limit, as at the hammer"),
         Stop,
+        Dress with
+        {
+            Print = Print.Wrapped,
+        },
         Mark,
         Row.Number("deeper_mm", null, step => (step.Drive as DriveTo)?.DeeperMm, Quantity.Gap),
         Cooling with
@@ -188,13 +208,14 @@ internal static class HandOverTable
         [
             .. all
                 .InService.Where(each => LastTime.Fits(stage, each.Tool.Tool))
-                .Where(each => all.VerdictOf(each).Verdict >= Core.Wear.Verdicts.Verdict.NearItsLimit)
+                .Where(each => all.VerdictOf(each).MayBeNext)
                 .OrderByDescending(each => next.Contains(each.Tool.Id))
                 .ThenBy(each => each.Tool, RackOrder.Instance),
         ];
 
-    private static string StopInWords(double heats) =>
-        heats <= 0 ? "0: near its limit"
+    private static string StopInWords(HandOverStep step, double heats) =>
+        heats <= 0 && step.Dressing is { Until: <= 0 } ? "0: dress it first"
+        : heats <= 0 ? "0: near its limit"
         : heats >= EnoughToday.MostAhead ? $"over {Words.About(EnoughToday.MostAhead)}"
         : Words.About(heats);
 
@@ -202,8 +223,8 @@ internal static class HandOverTable
     private static string CoolingOf(Tool tool, Cooling? cooling)
     {
         string usual = cooling is { } word ? Care.CoolingWords.Word(word) : "as usual";
-        return Cautions.IsAirHardening(tool.Steel) ? "air only, no water; warm it first"
-            : tool.Steel is null ? "air only, no water: steel unknown"
+        return SteelClasses.Of(tool.Steel) == SteelClass.AirHardening ? "air only, no water; warm it first"
+            : SteelClasses.Of(tool.Steel) == SteelClass.Unknown ? "air only, no water: steel unknown"
             : cooling is Core.Ledger.Cooling.DipWhenBlack or null ? $"{usual}; water only when black"
             : usual;
     }

@@ -1,11 +1,11 @@
 using System.Collections.Immutable;
 using ToolWear.Core.Eyes;
+using ToolWear.Core.Findings;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
 using ToolWear.Core.Wear;
 using ToolWear.Core.Wear.Figures;
 using ToolWear.Core.Wear.OneTool;
-using ToolWear.Core.Wear.Verdicts;
 using ToolWear.Wording;
 using Row = ToolWear.Results.Column<ToolWear.Results.Tools.RackRow>;
 
@@ -72,7 +72,7 @@ internal static class RackTable
         Row.Text("why", null, row => row.Verdict.Why).Means("one sentence why");
 
     public static Column<RackRow> LookedOver { get; } =
-        Row.Day("looked_over_on", null, row => Core.Wear.Verdicts.LookedOver.Of(row.All.Shop, row.Tool.Tool).Last?.On)
+        Row.Day("looked_over_on", null, row => Core.Findings.LookedOver.Of(row.All.Shop, row.Tool.Tool).Last?.On)
             .Means("the day the tool was last looked over");
 
     public static Columns<RackRow> Columns { get; } =
@@ -120,7 +120,7 @@ internal static class RackTable
         tool.Place == Place.None ? tool.Form.Name : Places.Words.Word(tool.Place);
 
     private static string AsideOr(ToolInShop tool, Judged verdict) =>
-        tool.Lent is not null ? "lent out"
-        : tool.State == ToolState.SetAside ? "set aside"
-        : verdict.Word;
+        tool.State != ToolState.SetAside ? verdict.Shown
+        : (tool.Lent is not null ? "lent out" : "set aside")
+            + (verdict.Verdict <= Core.Findings.Verdict.DressFirst ? $"; {verdict.Shown}" : "");
 }

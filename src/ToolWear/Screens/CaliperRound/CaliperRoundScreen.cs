@@ -12,6 +12,7 @@ using ToolWear.Keys;
 using ToolWear.Pens;
 using ToolWear.Screens.Drawing;
 using ToolWear.Wording;
+using ToolWear.Screens.Guided;
 
 namespace ToolWear.Screens.CaliperRound;
 
@@ -31,6 +32,10 @@ internal sealed class CaliperRoundScreen(Host host) : Screen(host)
     private int who;
     private string? askedAbout;
     private bool isAtEnd;
+    private int recorded;
+
+    // behind the last gauge mark of a tool stands the question what was found on it
+    private LookQuestion? asked;
 
     /// <inheritdoc />
     public override ScreenName Name => ScreenName.CaliperRound;
@@ -72,6 +77,7 @@ internal sealed class CaliperRoundScreen(Host host) : Screen(host)
         need switch
         {
             Need.InHand => Tool is not null,
+            Need.Asked => asked is { AsksPart: true },
             Need.Hands => Hands.Length > 1 && !isAtEnd,
             Need.Recorded => steps.Count > 0 || base.Has(need),
             _ => base.Has(need),
@@ -82,8 +88,12 @@ internal sealed class CaliperRoundScreen(Host host) : Screen(host)
         row.Act switch
         {
             Act.Enter or Act.Back when isAtEnd || tools.IsEmpty => KeyWords.ToTheRack,
+            Act.Back when asked is { AsksPart: true } => KeyWords.OneBack,
             Act.Back when handled.Count == 0 => KeyWords.ToTheRack,
             Act.Enter when line.Text.Length > 0 => KeyWords.TakeIt,
+            Act.Enter when asked is not null => asked.AsksPart ? "not known"
+            : asked.HasAnswer ? "next tool"
+            : "sound",
             _ => base.WordsOf(row),
         };
 
@@ -92,8 +102,20 @@ internal sealed class CaliperRoundScreen(Host host) : Screen(host)
     {
         switch (act)
         {
+            case Act.Find when asked is null:
+                Sitting.Say("The sizes come first; Enter skips one. Findings are asked at the end of each tool.", Ink.Warn);
+                break;
             case Act.Find:
-                Find(ToolLookedOver.FindingWords.All[which]);
+                _ = ToolLookedOver.FindingWords.TryParse(
+                    ToolLookedOver.FindingWords.All[which],
+                    out Finding found,
+                    out _
+                );
+                Answered(asked.Find(found, Sitting, By));
+                break;
+            case Act.Part:
+                asked!.Place(which, Sitting, By);
+                Answered(isDone: false);
                 break;
             case Act.Who:
                 who++;
@@ -105,12 +127,18 @@ internal sealed class CaliperRoundScreen(Host host) : Screen(host)
             case Act.Enter when line.Text.Length > 0:
                 Read();
                 break;
+            case Act.Enter when asked is not null:
+                Answered(asked.Enter(Sitting, By));
+                break;
             case Act.Enter:
                 steps.Push(new Step(List.Chosen, gauge, IsSkip: true));
                 Next();
                 break;
+            case Act.Back when asked?.Back() == true:
+                break;
             case Act.Back when !isAtEnd && handled.Count > 0:
                 isAtEnd = true;
+                asked = null;
                 line.Clear();
                 break;
             default:
@@ -170,7 +198,7 @@ internal sealed class CaliperRoundScreen(Host host) : Screen(host)
         ExpectedReading? expected = Gauge is { } mark
             ? Measuring.Expected(Sitting.Shop, tool, Before(tool), mark.Name)
             : null;
-        return new InHand(tool, History(tool), Of(gauge + 1, Gauges.Length), expected, line.Text, By);
+        return new InHand(tool, History(tool), Of(gauge + 1, Gauges.Length), expected, line.Text, By, asked);
     }
 
     private GaugeHistory? History(ToolInShop tool) => Measuring.History(Sitting.Shop, tool, Gauge?.Name);
@@ -206,18 +234,19 @@ internal sealed class CaliperRoundScreen(Host host) : Screen(host)
         Next();
     }
 
-    private void Find(string word)
+    private void Answered(bool isDone)
     {
-        _ = ToolLookedOver.FindingWords.TryParse(word, out Finding finding, out _);
-        ToolInShop tool = Tool!;
-        if (!Sitting.Record(new ToolLookedOver(tool.Mark, Sitting.Today, finding, By, null)))
+        if (Sitting.Shop.Ledger.Count > recorded)
         {
-            return;
+            steps.Push(new Step(List.Chosen, gauge, IsSkip: false));
+            Handle(asked!.Tool);
         }
 
-        steps.Push(new Step(List.Chosen, gauge, IsSkip: false));
-        Handle(tool.Id);
-        Sitting.Say(Words.Found(tool.Mark.Text, finding), finding == Finding.Sound ? Ink.Done : Ink.Warn);
+        recorded = Sitting.Shop.Ledger.Count;
+        if (isDone)
+        {
+            Next();
+        }
     }
 
     private void Handle(long tool)
@@ -230,7 +259,7 @@ internal sealed class CaliperRoundScreen(Host host) : Screen(host)
 
     private void Next()
     {
-        if (gauge + 1 < Gauges.Length)
+        if (gauge < Gauges.Length)
         {
             Go(List.Chosen, gauge + 1);
         }
@@ -241,6 +270,7 @@ internal sealed class CaliperRoundScreen(Host host) : Screen(host)
         else
         {
             isAtEnd = true;
+            asked = null;
             line.Clear();
         }
     }
@@ -250,6 +280,8 @@ internal sealed class CaliperRoundScreen(Host host) : Screen(host)
         List.Choose(tool, tools.Length);
         gauge = toGauge;
         askedAbout = null;
+        asked = Tool is { } inHand && gauge >= Gauges.Length ? new LookQuestion(inHand.Id) : null;
+        recorded = Sitting.Shop.Ledger.Count;
         line.Clear();
     }
 

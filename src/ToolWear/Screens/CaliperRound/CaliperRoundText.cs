@@ -11,6 +11,7 @@ using ToolWear.Pens;
 using ToolWear.Results.Tools;
 using ToolWear.Screens.Drawing;
 using ToolWear.Wording;
+using ToolWear.Screens.Guided;
 
 namespace ToolWear.Screens.CaliperRound;
 
@@ -21,13 +22,15 @@ namespace ToolWear.Screens.CaliperRound;
 /// <param name="Expected">Where the reading is expected, null where no forecast speaks.</param>
 /// <param name="Typed">What is typed.</param>
 /// <param name="By">Who looks, null where nobody is named.</param>
+/// <param name="Asked">The question what was found; null before the last gauge mark is done.</param>
 internal sealed record InHand(
     ToolInShop Tool,
     GaugeHistory? History,
     string Of,
     ExpectedReading? Expected,
     string Typed,
-    string? By
+    string? By,
+    LookQuestion? Asked
 );
 
 /// <summary>The text of the caliper round.</summary>
@@ -39,7 +42,6 @@ internal static class CaliperRoundText
     private const string NoScrapSize = "no size set";
     private const string NotKnown = "not known";
     private const string NoExpectation = "not enough data";
-    private const string FoundOn = "Found, before a size is typed:";
 
     private const int ListWidth = 28;
 
@@ -92,7 +94,7 @@ internal static class CaliperRoundText
                 continue;
             }
 
-            body.Put(Math.Max(at + 1, 8), y++, judged.Word, Ink.Strong);
+            body.Put(Math.Max(at + 1, 8), y++, judged.Shown, Ink.Strong);
             foreach (string line in Picture.Wrap(judged.Why, Math.Max(10, body.Width - 10)))
             {
                 body.Put(8, y++, line);
@@ -146,33 +148,38 @@ internal static class CaliperRoundText
         }
 
         int y = 0;
-        foreach (HandLine line in lines)
+        foreach (HandLine line in hand.Asked is null ? lines : lines.Take(1))
         {
             right.Put(0, y++, line.Text, line.Ink);
         }
 
         y += y + 1 < right.Height ? 1 : 0;
-        if (hand.History is not null)
+        if (hand.Asked is { } asked)
+        {
+            DrawFindings(right, y, hand, asked);
+        }
+        else if (hand.History is not null)
         {
             int at = right.Put(0, y, SizeRead, Ink.Strong);
             at = right.PutTyped(at + 1, y, hand.Typed);
             right.Put(at + 2, y, Echo(hand.Typed, units), Ink.Quiet);
         }
-
-        DrawFindings(right, y + 2, hand);
     }
 
-    private static void DrawFindings(Picture right, int y, InHand hand)
+    private static void DrawFindings(Picture right, int y, InHand hand, LookQuestion asked)
     {
         (string Text, Ink Ink)[] lines =
         [
-            (FoundOn, Ink.Quiet),
-            .. FindingLines(right.Width).Select(line => (line, Ink.Plain)),
+            .. asked
+                .Lines(hand.Tool.Mark.Text)
+                .SelectMany(
+                    (line, i) => Picture.Wrap(line, right.Width).Select(each => (each, i == 0 ? Ink.Strong : Ink.Plain))
+                ),
+            .. asked.AsksPart ? [] : FindingLines(right.Width).Select(line => (line, Ink.Plain)),
             .. hand.By is { } by ? [(LookedBy(by), Ink.Quiet)] : Array.Empty<(string, Ink)>(),
             .. Picture.Wrap(Cautions.FindingCaution, Math.Max(10, right.Width)).Select(line => (line, Ink.Warn)),
         ];
-        // all of them or, in a low window, none: help has them too
-        for (int i = 0; y + lines.Length <= right.Height && i < lines.Length; i++)
+        for (int i = 0; i < lines.Length; i++)
         {
             right.Put(0, y + i, lines[i].Text, lines[i].Ink);
         }

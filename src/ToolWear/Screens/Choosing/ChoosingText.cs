@@ -1,9 +1,9 @@
 using System.Collections.Immutable;
 using ToolWear.Core.Deeds;
+using ToolWear.Core.Findings;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
 using ToolWear.Core.Wear;
-using ToolWear.Core.Wear.Verdicts;
 using ToolWear.Pens;
 using ToolWear.Results.Tools;
 using ToolWear.Screens.Drawing;
@@ -99,8 +99,8 @@ internal static class ChoosingText
                 Math.Max(0, width - 49),
                 row =>
                     VerdictOf(row) is not { } judged ? ""
-                    : width >= 99 ? $"{judged.Word}: {judged.Why}"
-                    : judged.Word,
+                    : width >= 99 ? $"{judged.Shown}: {judged.Why}"
+                    : judged.Shown,
                 row => VerdictOf(row) is { Verdict: < Verdict.LookItOver } ? Ink.Warn : Ink.Plain
             ),
         ];

@@ -1,3 +1,4 @@
+using ToolWear.Results.Tools;
 using System.Collections.Immutable;
 using System.Globalization;
 using ToolWear.Core.Deeds;
@@ -86,7 +87,16 @@ internal sealed class ClosingScreen(Host host) : Screen(host)
         {
             ImmutableArray<string> typed = [.. lines.Select(line => line.Text)];
             string? question = asked is null ? null : AskCountOff(asked.Orders);
-            ClosingText.Draw(body, Sitting.Shop, open.Name, Host.Board, typed, at, question);
+            ClosingText.Draw(
+                body,
+                Sitting.Shop,
+                open.Name,
+                Host.Board,
+                typed,
+                at,
+                question,
+                FindingWords.UsedAllTheSame(Sitting.Shop, Sitting.Forecasts, open.Name)
+            );
         }
     }
 

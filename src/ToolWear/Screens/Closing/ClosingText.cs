@@ -48,6 +48,7 @@ internal static class ClosingText
     /// <param name="typed">What is typed in each row.</param>
     /// <param name="at">The row that is asked for.</param>
     /// <param name="question">What is asked once all rows are answered; null before.</param>
+    /// <param name="misused">The tools that worked though they should not have, a sentence each.</param>
     public static void Draw(
         Picture body,
         Shop shop,
@@ -55,7 +56,8 @@ internal static class ClosingText
         Board board,
         ImmutableArray<string> typed,
         int at,
-        string? question
+        string? question,
+        ImmutableArray<string> misused
     )
     {
         ImmutableArray<string> rows = Rows(shop, board);
@@ -80,6 +82,11 @@ internal static class ClosingText
         foreach (string line in Picture.Wrap(question ?? legend, Math.Max(10, body.Width)))
         {
             body.Put(0, below++, line, question is null ? Ink.Quiet : Ink.Strong);
+        }
+
+        foreach (string line in misused.SelectMany(each => Picture.Wrap(each, Math.Max(10, body.Width))))
+        {
+            body.Put(0, below++, line, Ink.Warn);
         }
     }
 

@@ -35,6 +35,12 @@ internal static class ForgeListText
         int count = Count(list);
         place.Choose(place.Chosen, count);
         (string Line, Ink Ink)[] below = Details(body.Width, list, units, place.Chosen, isFewer);
+        int room = body.Height - 2 - Least;
+        if (below.Length > room && room > 2)
+        {
+            below = [.. below[..(room - 2)], (TheRest, Ink.Quiet), below[^1]];
+        }
+
         int height = Math.Max(Math.Min(1 + Least, body.Height), body.Height - 1 - below.Length);
         int y = body.PutList(0, height, count, place, width => Columns(list, units, place, width));
         foreach ((string line, Ink ink) in below)
@@ -42,6 +48,8 @@ internal static class ForgeListText
             body.Put(0, ++y, line, ink);
         }
     }
+
+    private const string TheRest = "… all of it: toolwear forge-list";
 
     private static IReadOnlyList<ListColumn> Columns(
         Core.Planning.ForgeList list,

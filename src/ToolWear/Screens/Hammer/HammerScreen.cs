@@ -1,3 +1,4 @@
+using ToolWear.Results.Tools;
 using System.Collections.Immutable;
 using ToolWear.Core.Deeds;
 using ToolWear.Core.Ledger;
@@ -151,7 +152,19 @@ internal sealed class HammerScreen(Host host) : Screen(host)
         BoardTool[] before = [.. tools.Where(tool => MoreToday(tool) > 0)];
         if (Sitting.Record(Board.Heat(Sitting.Shop, open.Name, tools, each)))
         {
-            Sitting.Say(HeatAdded([.. tools.Select(tool => Sitting.Shop.Tools[tool.Tool].Mark.Text)], each), Ink.Done);
+            Sitting.Say(
+                HeatAdded([.. tools.Select(tool => Sitting.Shop.Tools[tool.Tool].Mark.Text)], each),
+                Ink.Done
+            );
+            string[] against =
+            [
+                .. tools.Select(tool => FindingWords.Against(Sitting.Shop, Sitting.Forecasts, tool.Tool)).OfType<string>(),
+            ];
+            if (against.Length > 0)
+            {
+                Sitting.Say($"{Sitting.Said.Sentence} {string.Join(' ', against)}", Ink.Warn);
+            }
+
             // once, at the heat with which a tool has done what it should do today
             if (before.Any(tool => MoreToday(tool) == 0))
             {

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using ToolWear.Core.Deeds;
+using ToolWear.Core.Findings;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
@@ -60,12 +61,14 @@ internal static class HammerText
         foreach (BoardTool tool in board.Chosen.Take(Board.MostRows))
         {
             ToolInShop known = shop.Tools[tool.Tool];
+            string? wrong = LookedOver.Of(shop, known).Forbids is { } found ? FindingWords.NotToBeUsed(found) : null;
             string set = board.Together.Contains(tool) ? " +" : "";
             yield return new PanelFacts(
                 known.Mark.Text,
                 $"{RackTable.PlaceOrForm(known.Tool)}, {Works.Words.Word(tool.Work)}{set}",
                 Board.Tallied(shop, session, tool).ToString(),
-                MoreToday(shop, forecasts, tool.Tool)
+                wrong is null ? MoreToday(shop, forecasts, tool.Tool) : null,
+                wrong ?? (Dressing.Of(shop, known) is { } dressing ? FindingWords.DressShortly(dressing) : null)
             );
         }
     }

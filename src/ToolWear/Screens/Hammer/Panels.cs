@@ -10,7 +10,8 @@ namespace ToolWear.Screens.Hammer;
 /// <param name="What">What it is and what it does: "rough, cheeks".</param>
 /// <param name="Heats">Heats of this session.</param>
 /// <param name="More">How many more it should do today, null where nobody can say.</param>
-internal sealed record PanelFacts(string Mark, string What, string Heats, int? More);
+/// <param name="Dress">When it is to be dressed, or that it is not to be used; null where neither is to be said.</param>
+internal sealed record PanelFacts(string Mark, string What, string Heats, int? More, string? Dress);
 
 /// <summary>The tools at the hammer side by side, each with its figure as large as the window allows.</summary>
 /// <remarks>The figure comes first: what is said of the tool stands where the figure leaves room.</remarks>
@@ -60,7 +61,7 @@ internal static class Panels
             PanelFacts tool = tools[i];
             int at = body.Put(i / rows * width, i % rows, $"{i + 1} ", Ink.Key);
             string line = $"{tool.Heats}  {tool.Mark} {tool.What}  {Today(tool)}".TrimEnd();
-            body.Put(at, i % rows, line, tool.More == 0 ? Ink.Warn : Ink.Strong, width - 4);
+            body.Put(at, i % rows, line, IsWarned(tool) ? Ink.Warn : Ink.Strong, width - 4);
         }
     }
 
@@ -69,7 +70,7 @@ internal static class Panels
         int column = body.Put(at.X, at.Y, $"{key} ", Ink.Key);
         bool hasHead = at.Height > BigDigits.Dots;
         bool hasFoot = at.Height > BigDigits.Dots + 1;
-        Ink ink = tool.More == 0 ? Ink.Warn : Ink.Quiet;
+        Ink ink = IsWarned(tool) ? Ink.Warn : Ink.Quiet;
         if (hasHead)
         {
             body.Put(column, at.Y, Shortened.In($"{tool.Mark} {tool.What}", at.Right - column));
@@ -80,7 +81,8 @@ internal static class Panels
         Size drawn = BigDigits.Draw(body, at.X + 2, top, at.Width - 2, height, tool.Heats, Ink.Strong);
         if (hasFoot)
         {
-            body.Put(at.X + 2, top + drawn.Height, Today(tool), ink, at.Width - 2);
+            string foot = Today(tool).Length > at.Width - 2 ? Shortly(tool) : Today(tool);
+            body.Put(at.X + 2, top + drawn.Height, foot, ink, at.Width - 2);
             return;
         }
 
@@ -109,9 +111,19 @@ internal static class Panels
         }
     }
 
-    private static string Shortly(PanelFacts tool) => tool.More is { } left ? MoreTodayShort(left) : "";
+    private static bool IsWarned(PanelFacts tool) => tool.More == 0 || tool.Dress?.StartsWith('!') == true;
 
-    private static string Today(PanelFacts tool) => tool.More is { } left ? MoreToday(left) : "";
+    private static string Shortly(PanelFacts tool) =>
+        tool.Dress ?? (tool.More is { } left ? MoreTodayShort(left) : "");
+
+    // dressing comes long before the limit, but for one that has done enough
+    private static string Today(PanelFacts tool) =>
+        string.Join(
+            "; ",
+            new[] { tool.More == 0 ? MoreToday(0) : null, tool.Dress }
+                .OfType<string>()
+                .DefaultIfEmpty(tool.More is { } left ? MoreToday(left) : "")
+        );
 
     private static string MoreToday(int left) =>
         left switch

@@ -61,9 +61,10 @@ internal static class HandOverText
 
         string mark = Of(HandOverTable.Mark);
         string then = Of(HandOverTable.ThenTake);
+        string dress = step.Dressing is { } dressing ? $"; {FindingWords.DressAfter(dressing)}" : "";
         string[] rest =
         [
-            $"from {tool.Peg ?? "no peg noted"}, {tool.Steel ?? Cautions.UnknownSteel}; stop at heats: {Of(HandOverTable.Stop)}{(mark == "-" ? "" : $"; drive to: {mark}")}",
+            $"from {tool.Peg ?? "no peg noted"}, {tool.Steel ?? Cautions.UnknownSteel}; stop at heats: {Of(HandOverTable.Stop)}{dress}{(mark == "-" ? "" : $"; drive to: {mark}")}",
             $"cooling: {Of(HandOverTable.Cooling)}",
             $"{Of(HandOverTable.Verdict)}; looked over: {Of(HandOverTable.LookedOver)}{(then == "-" ? "" : $"; then take: {then}")}",
         ];

@@ -27,6 +27,9 @@ internal static class HelpText
         "What is forged, stage by stage: which tool, which work, how many heats a head takes. The first guess is yours; closed sessions teach the real figure, which plans use once there are two.";
     private const string AboutStockTake =
         "Every tool that is not scrapped, with the last day on which the ledger shows that it was there: a stock-take, heats, a reading, a finding. s for seen, n for not seen; at the end stands what was not seen. A tool that does not turn up is scrapped as lost.";
+    private const string AboutLosses =
+        "What ended tools, by form, steel, cause and hand, by all records: how many, after how many heats, and what led to it. What was made into another tool is no loss.";
+
     private const string AboutYear =
         "A year looked back on. Half last: half of such tools have ended by so many heats from new, by all records to the end of the year; those still at work are taken for what they are; nineteen times in twenty between the two figures. Tools whose heats before nobody knows are left out there. A reading followed: heats after which the tool was read before it was reworked or scrapped.";
 
@@ -97,6 +100,7 @@ internal static class HelpText
             ScreenName.Patterns => AboutPatterns,
             ScreenName.Costs => AboutCosts,
             ScreenName.Year => AboutYear,
+            ScreenName.Losses => AboutLosses,
             ScreenName.Loans => AboutLoans,
             ScreenName.HandOver => AboutHandOver,
             ScreenName.StockTake => AboutStockTake,

@@ -17,7 +17,7 @@ internal sealed class LoansScreen(Host host) : GuidedScreen(host)
     private const string LookLater = "look it over later";
 
     // the tool that came back and is to be looked over
-    private long? back;
+    private LookQuestion? back;
 
     /// <inheritdoc />
     public override ScreenName Name => ScreenName.Loans;
@@ -42,13 +42,23 @@ internal sealed class LoansScreen(Host host) : GuidedScreen(host)
         need switch
         {
             Need.InHand => Entry is null && back is not null,
+            Need.Asked => back is { AsksPart: true },
+            Need.Row when back is not null => true,
             Need.Tools => back is null && base.Has(need),
             _ => base.Has(need),
         };
 
     /// <inheritdoc />
     public override string WordsOf(KeyRow row) =>
-        row.Act == Act.Back && back is not null ? LookLater : base.WordsOf(row);
+        back is null ? base.WordsOf(row)
+        : row.Act == Act.Back
+            ? back.AsksPart ? KeyWords.OneBack
+                : LookLater
+        : row.Act == Act.Enter
+            ? back.AsksPart ? "not known"
+                : back.HasAnswer ? "done"
+                : "sound"
+        : base.WordsOf(row);
 
     /// <inheritdoc />
     public override void TakenBack(ImmutableArray<Core.Ledger.Entered> entries) => back = null;
@@ -61,14 +71,25 @@ internal sealed class LoansScreen(Host host) : GuidedScreen(host)
             case Act.Add:
                 Begin(new LendSheet(Sitting));
                 break;
+            case Act.Enter when back is not null:
+                Answered(back.Enter(Sitting, null));
+                break;
             case Act.Enter:
                 TakeBack();
                 break;
             case Act.Find:
-                Find(ToolLookedOver.FindingWords.All[which]);
+                _ = ToolLookedOver.FindingWords.TryParse(
+                    ToolLookedOver.FindingWords.All[which],
+                    out Finding found,
+                    out _
+                );
+                Answered(back!.Find(found, Sitting, null));
+                break;
+            case Act.Part:
+                back!.Place(which, Sitting, null);
                 break;
             case Act.Back when back is not null:
-                back = null;
+                back = back.Back() ? back : null;
                 break;
             default:
                 base.DoInList(act, which);
@@ -79,9 +100,9 @@ internal sealed class LoansScreen(Host host) : GuidedScreen(host)
     /// <inheritdoc />
     protected override void ComposeList(Picture body)
     {
-        if (back is { } id)
+        if (back is not null)
         {
-            LoansText.DrawReturn(body, Sitting.Shop.Tools[id]);
+            LoansText.DrawReturn(body, Sitting.Shop.Tools[back.Tool], back);
         }
         else
         {
@@ -98,19 +119,10 @@ internal sealed class LoansScreen(Host host) : GuidedScreen(host)
         ToolInShop tool = Loans[List.Chosen].Tool;
         if (Sitting.Record(new ToolTakenBack(tool.Mark, Sitting.Today, null)))
         {
-            back = tool.Id;
+            back = new LookQuestion(tool.Id);
             Sitting.Say(Words.BackNow(tool.Mark.Text), Ink.Done);
         }
     }
 
-    private void Find(string word)
-    {
-        _ = ToolLookedOver.FindingWords.TryParse(word, out Finding finding, out _);
-        ToolInShop tool = Sitting.Shop.Tools[back!.Value];
-        if (Sitting.Record(new ToolLookedOver(tool.Mark, Sitting.Today, finding, null, null)))
-        {
-            back = null;
-            Sitting.Say(Words.Found(tool.Mark.Text, finding), finding == Finding.Sound ? Ink.Done : Ink.Warn);
-        }
-    }
+    private void Answered(bool isDone) => back = isDone ? null : back;
 }

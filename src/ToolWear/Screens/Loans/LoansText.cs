@@ -6,6 +6,7 @@ using ToolWear.Results.Tools;
 using ToolWear.Screens.CaliperRound;
 using ToolWear.Screens.Drawing;
 using ToolWear.Wording;
+using ToolWear.Screens.Guided;
 
 namespace ToolWear.Screens.Loans;
 
@@ -40,19 +41,22 @@ internal static class LoansText
     /// <summary>Draws the question what was found on a tool that came back.</summary>
     /// <param name="body">Where to.</param>
     /// <param name="tool">The tool.</param>
-    public static void DrawReturn(Picture body, ToolInShop tool)
+    /// <param name="asked">The question.</param>
+    public static void DrawReturn(Picture body, ToolInShop tool, LookQuestion asked)
     {
         body.Put(0, 0, FoundOnReturn(tool.Mark.Text), Ink.Strong);
         int y = 2;
-        foreach (string line in CaliperRoundText.FindingLines(body.Width))
+        foreach (
+            string line in asked
+                .Lines(tool.Mark.Text)
+                .Concat(asked.AsksPart ? [] : CaliperRoundText.FindingLines(body.Width))
+                .SelectMany(each => Picture.Wrap(each, Math.Max(10, body.Width)))
+        )
         {
             body.Put(0, y++, line);
         }
 
-        foreach (string line in Picture.Wrap(Words.OneLine(Cautions.FindingCaution), Math.Max(10, body.Width)))
-        {
-            body.Put(0, ++y, line, Ink.Warn);
-        }
+        body.PutWrapped(y + 1, Words.OneLine(Cautions.FindingCaution), Ink.Warn);
     }
 
     private static string FoundOnReturn(string mark) => $"{mark} is back. What was found on it?";

@@ -29,6 +29,7 @@ internal static class ScreenList
             new SeriesPages.SeriesPagesScreen(host),
             new StockRack.StockRackScreen(host),
             new Year.YearScreen(host),
+            new Year.LossesScreen(host),
             new HandOver.HandOverScreen(host),
             new Loans.LoansScreen(host),
             new StockTake.StockTakeScreen(host),

@@ -1,3 +1,4 @@
+using ToolWear.Results.Tools;
 using System.Collections.Immutable;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Shops;
@@ -22,6 +23,9 @@ internal sealed class StockTakeScreen(Host host) : Screen(host)
 
     // the tool of which it is asked whether it is lost
     private long? asked;
+
+    // what was pressed though the last stock-take says otherwise
+    private (long Tool, bool Seen)? doubted;
 
     /// <inheritdoc />
     public override ScreenName Name => ScreenName.StockTake;
@@ -49,7 +53,7 @@ internal sealed class StockTakeScreen(Host host) : Screen(host)
     /// <inheritdoc />
     public override void Open()
     {
-        (onlyMissing, asked) = (false, null);
+        (onlyMissing, asked, doubted) = (false, null, null);
         // where one stopped: the first tool that was not looked for today
         int next = Tools.ToList().FindIndex(each => each.LookedFor?.On != Sitting.Today);
         List.Choose(Math.Max(0, next), Tools.Length);
@@ -141,7 +145,16 @@ internal sealed class StockTakeScreen(Host host) : Screen(host)
 
     private void Answer(bool seen)
     {
-        ToolInShop tool = Chosen.Tool;
+        ToolPresence before = Chosen;
+        ToolInShop tool = before.Tool;
+        if (before.SaysOtherwise(seen, Sitting.Today) && doubted != (tool.Id, seen))
+        {
+            doubted = (tool.Id, seen);
+            Sitting.Say($"{FindingWords.LookedForBefore(before.LookedFor!)} {FindingWords.OnceMore}", Ink.Warn);
+            return;
+        }
+
+        doubted = null;
         bool isLast = List.Chosen == Tools.Length - 1;
         if (!Sitting.Record(new ToolLookedFor(tool.Mark, Sitting.Today, seen, null)))
         {

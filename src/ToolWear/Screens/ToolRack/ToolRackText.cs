@@ -3,8 +3,8 @@ using ToolWear.Core.Measure;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Wear;
 using ToolWear.Core.Wear.Figures;
-using ToolWear.Core.Wear.Verdicts;
 using ToolWear.Pens;
+using ToolWear.Core.Findings;
 using ToolWear.Results;
 using ToolWear.Results.Tools;
 using ToolWear.Screens.Drawing;
@@ -117,9 +117,14 @@ internal static class ToolRackText
     private static string Chosen(ToolInShop tool, RackRows known, int width)
     {
         RackRow? row = known.Of(tool.Id);
-        string why = $"{tool.Mark}: {row?.Verdict.Why}";
+        string none =
+            row is { IsNext: false }
+            && NextToTake.None(row.All).FirstOrDefault(each => each.Contains(row.Tool)) is { IsDefault: false }
+                ? $" {"(of its place none is to be used next)"}"
+                : "";
+        string why = $"{tool.Mark}: {row?.Verdict.Why}{none}";
         string both = $"{why}; {Words.MeasureOnceMore}";
-        return row?.Tool.HeatsLeft is not { IsWide: true } ? why
+        return row is null or { Verdict.Verdict: <= Verdict.DressFirst } || row.Tool.HeatsLeft is not { IsWide: true } ? why
             : Picture.ColumnsOf(both) <= width ? both
             : $"{tool.Mark}: {Words.MeasureOnceMore}; {row.Verdict.Why}";
     }

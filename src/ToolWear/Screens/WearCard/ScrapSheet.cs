@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ToolWear.Core.Findings;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Shops;
@@ -20,8 +21,10 @@ internal sealed class ScrapSheet : GuidedEntry
     private const string MadeIntoHow = "To do so: Esc, add the new tool, and come back with made-into and its mark.";
 
     private const int Cause = 0;
-    private const int Into = 1;
-    private const int Note = 2;
+    private const int Part = 1;
+    private const int LedTo = 2;
+    private const int Into = 3;
+    private const int Note = 4;
 
     private readonly ToolInShop tool;
 
@@ -29,12 +32,18 @@ internal sealed class ScrapSheet : GuidedEntry
     /// <param name="tool">The tool.</param>
     /// <param name="into">What it could be made into; null where nothing can be said.</param>
     /// <param name="units">The unit for people.</param>
-    public ScrapSheet(ToolInShop tool, MadeInto? into, LengthUnit units)
+    /// <param name="shop">The shop, whose open findings propose cause and place.</param>
+    public ScrapSheet(ToolInShop tool, MadeInto? into, LengthUnit units, Shop shop)
         : base(new GuidedLine(Questions))
     {
         this.tool = tool;
         Below = into is null ? "" : string.Join('\n', Offers(into, units));
-        Guided.Offer(Cause, ToolScrapped.CauseWords.Word(ScrapCause.Worn));
+        ToolLookedOver? found = LookedOver.Of(shop, tool).Forbids?.Found;
+        Guided.Offer(
+            Cause,
+            ToolScrapped.CauseWords.Word(found is null ? ScrapCause.Worn : FindingTable.CauseOf(found.Finding))
+        );
+        Guided.Offer(Part, found?.Part is { } part ? ToolLookedOver.PartWords.Word(part) : "");
     }
 
     /// <inheritdoc />
@@ -62,7 +71,17 @@ internal sealed class ScrapSheet : GuidedEntry
 
         if (
             read.Refusal is not null
-            || !sitting.Record(new ToolScrapped(tool.Mark, sitting.Today, cause, into, read.Text(Note)))
+            || !sitting.Record(
+                new ToolScrapped(
+                    tool.Mark,
+                    sitting.Today,
+                    cause,
+                    into,
+                    read.Text(Note),
+                    read.Word(Part, ToolLookedOver.PartWords),
+                    read.Word(LedTo, ToolScrapped.LedToWords)
+                )
+            )
         )
         {
             return false;
@@ -89,7 +108,19 @@ internal sealed class ScrapSheet : GuidedEntry
             );
 
     private static ImmutableArray<Question> Questions { get; } =
-    [new("Cause", AskCause, ToolScrapped.CauseWords.All), new("Made into", AskInto, []), new("Note", AskNote, [])];
+    [
+        new("Cause", AskCause, ToolScrapped.CauseWords.All),
+        new("Where", AskPart, ToolLookedOver.PartWords.All),
+        new("Led to it", AskLedTo, ToolScrapped.LedToWords.All),
+        new("Made into", AskInto, []),
+        new("Note", AskNote, []),
+    ];
+
+    private const string AskPart =
+        "Where it failed: struck end, body, working end, handle; the first letter does. Empty: not known.";
+
+    private const string AskLedTo =
+        "What led to it: l left in too long, w water on hot steel, m missed blow, s struck cold, h poor heat treatment, n not known.";
 
     private static string ScrapHeading(Core.Tools.ToolMark tool) => $"Scrap {tool}";
 }

@@ -90,8 +90,11 @@ internal sealed class WearCardScreen(Host host) : GuidedScreen(host)
             case Act.Gauge:
                 gauge = (gauge + 1) % Tool!.Tool.GaugeMarks.Length;
                 break;
+            case Act.Rework:
+                Begin(new ReworkSheet(Sitting, Card!.Forecast.Tool));
+                break;
             case Act.Scrap:
-                Begin(new ScrapSheet(Card!.Forecast.Tool, Card.Into, Sitting.Units));
+                Begin(new ScrapSheet(Card!.Forecast.Tool, Card.Into, Sitting.Units, Sitting.Shop));
                 break;
             case Act.Words:
                 isInWords = !isInWords;

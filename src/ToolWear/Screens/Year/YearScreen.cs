@@ -54,6 +54,9 @@ internal sealed class YearScreen(Host host) : Screen(host)
                 back = Math.Clamp(back + (which == 0 ? 1 : -1), 0, All.Length - 1);
                 first = 0;
                 break;
+            case Act.GoLosses:
+                Host.Go(act);
+                break;
             case Act.Stop:
                 Sitting.Years.Stop();
                 break;

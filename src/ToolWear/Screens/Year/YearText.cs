@@ -85,7 +85,9 @@ internal static class YearText
         yield return _ => { };
         string said = string.Join(
             ", ",
-            YearTables.Causes.Over(causes).Rows.Select(row => $"{row[0].Shown} {row[1].Shown}")
+            YearTables
+                .Causes.Over(causes)
+                .Rows.Select(row => $"{row[0].Shown} {row[1].Shown}{(row[2].Shown == "-" ? "" : $" ({row[2].Shown})")}")
         );
         yield return y =>
         {

@@ -38,7 +38,7 @@ internal sealed partial class EveningOnTerminal : IDisposable
         Press("s", "How many heads");
         Press("\r\r\r\r\r\r", "Count them off");
         Press("\r", "is closed");
-        Press("m", "Found, before a size is typed");
+        Press("m", "Size:");
         Press("13,2\r", "to go of");
         Press("\e", "What came of it");
         Press("\r", "Heats left: an estimate, no permission");
