@@ -20,7 +20,7 @@ public sealed record HandMadeTable(
 )
 {
     private const int MostColumns = 200;
-    private static readonly UTF8Encoding Utf8Strict = new(false, throwOnInvalidBytes: true);
+    private const string Empty = "the file is empty; a table has headings and rows below them";
 
     /// <summary>Reads a file.</summary>
     /// <param name="file">The file.</param>
@@ -37,7 +37,7 @@ public sealed record HandMadeTable(
         string text = encoding.GetString(bytes).TrimStart('\uFEFF');
         return text.Contains('\0', StringComparison.Ordinal)
                 ? Not("holds a NUL, so this is no text; save the table as CSV")
-            : string.IsNullOrWhiteSpace(text) ? Not("the file is empty; a table has headings and rows below them")
+            : string.IsNullOrWhiteSpace(text) ? Not(Empty)
             : Read(text, name);
     }
 
@@ -53,7 +53,7 @@ public sealed record HandMadeTable(
             [0xFE, 0xFF, ..] => (Encoding.BigEndianUnicode, "UTF-16"),
             [not 0, 0, ..] when bytes.Count((byte)0) >= least => (Encoding.Unicode, "UTF-16"),
             [0, not 0, ..] when bytes.Count((byte)0) >= least => (Encoding.BigEndianUnicode, "UTF-16"),
-            _ when Utf8.IsValid(bytes) => (Utf8Strict, "UTF-8"),
+            _ when Utf8.IsValid(bytes) => (Encoding.UTF8, "UTF-8"),
             _ => (CodePagesEncodingProvider.Instance.GetEncoding(1252)!, "Windows-1252"),
         };
     }
@@ -95,20 +95,12 @@ public sealed record HandMadeTable(
             '|' => "bars |",
             _ => "commas",
         };
-        string[] ends =
-        [
-            .. new[] { ("\r\n", "CR LF"), ("\n", "LF"), ("\r", "CR") }
-                .Where(end =>
-                    text.Replace("\r\n", end.Item1.Length == 2 ? "\r\n" : "", StringComparison.Ordinal)
-                        .Contains(end.Item1, StringComparison.Ordinal)
-                )
-                .Select(end => end.Item2),
-        ];
-        return Made(
-            rows,
-            $"{separator}, {encoding}{(ends.Length == 0 ? "" : ", " + string.Join(" and ", ends.Take(ends[0] == "CR LF" ? 1 : 2)))}",
-            faults
-        );
+        string ends =
+            text.Contains("\r\n", StringComparison.Ordinal) ? ", CR LF"
+            : text.Contains('\n', StringComparison.Ordinal) ? ", LF"
+            : text.Contains('\r', StringComparison.Ordinal) ? ", CR"
+            : "";
+        return Made(rows, $"{separator}, {encoding}{ends}", faults);
     }
 
     /// <summary>The first row of two cells or more holds the headings; what begins with "# " explains, "example ..." shows how.</summary>
@@ -118,31 +110,35 @@ public sealed record HandMadeTable(
         [
             .. all.Where(row => First(row).Length > 0 && !First(row).StartsWith("# ", StringComparison.Ordinal)),
         ];
+        if (rows.Count == 0)
+        {
+            return Not(Empty);
+        }
+
         int above = Math.Max(0, rows.FindIndex(row => row.Cells.Count(cell => !string.IsNullOrWhiteSpace(cell)) > 1));
-        List<SaidRow> below = rows[(above + 1)..];
-        int examples = below.RemoveAll(row => First(row).StartsWith("example ", StringComparison.OrdinalIgnoreCase));
+        SaidRow headings = rows[above];
         List<RowRemark> remarks =
         [
             .. rows.Take(above).Select(row => new RowRemark(row.Line, "", "above the headings; left out")),
         ];
-        if (examples > 0)
+        rows.RemoveRange(0, above + 1);
+        if (
+            rows.RemoveAll(row => First(row).StartsWith("example ", StringComparison.OrdinalIgnoreCase))
+            is > 0
+                and int examples
+        )
         {
-            remarks.Add(new(rows[above].Line, "", $"{examples} example rows of the template left out"));
+            remarks.Add(new(headings.Line, "", $"{examples} example rows of the template left out"));
         }
 
-        if (rows.Count > 0 && below.Count == 0)
+        if (rows.Count == 0)
         {
-            faults.Add(new(rows[above].Line, "", "there is no row below the headings; fill in one a line"));
+            faults.Add(new(headings.Line, "", "there is no row below the headings; fill in one a line"));
         }
 
-        if (rows.Count > 0 && rows[above].Cells.Length > MostColumns)
-        {
-            return Not($"{rows[above].Cells.Length} columns; a table has at most {MostColumns}");
-        }
-
-        return rows.Count == 0
-            ? Not("the file is empty; a table has headings and rows below them")
-            : new(new(rows[above].Line, rows[above].Cells, [.. below]), understood, [.. remarks], [.. faults]);
+        return headings.Cells.Length > MostColumns
+            ? Not($"{headings.Cells.Length} columns; a table has at most {MostColumns}")
+            : new(new(headings.Line, headings.Cells, [.. rows]), understood, [.. remarks], [.. faults]);
     }
 
     private static string First(SaidRow row) =>

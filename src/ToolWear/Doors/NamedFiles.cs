@@ -68,10 +68,10 @@ internal static class NamedFiles
         return true;
     }
 
-    // a link of the system's own, such as /dev/fd/3, leads to what has no name
+    // a link of the system's own, such as /dev/fd/3, may lead to what has no name
     private static string LinkedTo(string path) =>
         File.ResolveLinkTarget(path, returnFinalTarget: true)?.FullName is { } end
-        && (File.Exists(end) || !File.Exists(path))
+        && !end.StartsWith("/proc/", StringComparison.Ordinal)
             ? end
             : path;
 

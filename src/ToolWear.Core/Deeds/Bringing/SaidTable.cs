@@ -60,12 +60,10 @@ public sealed record Brought(
 
 /// <summary>A column that was understood.</summary>
 /// <param name="Name">The name of its field, such as size_mm.</param>
-/// <param name="Heading">Its heading as typed.</param>
 /// <param name="IsNumber">Whether a bare number is written in it.</param>
-public sealed record BroughtColumn(string Name, string Heading, bool IsNumber);
+public sealed record BroughtColumn(string Name, bool IsNumber);
 
 /// <summary>A row that can come in.</summary>
-/// <param name="Line">Its line.</param>
 /// <param name="Written">Its values as files hold them, a value for each column.</param>
 /// <param name="Shown">The same for people, sizes in the shop's unit.</param>
-public sealed record BroughtRow(long Line, ImmutableArray<string> Written, ImmutableArray<string> Shown);
+public sealed record BroughtRow(ImmutableArray<string> Written, ImmutableArray<string> Shown);

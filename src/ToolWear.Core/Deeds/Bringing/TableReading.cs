@@ -26,10 +26,11 @@ internal sealed partial class TableReading<T>(
     where T : class
 {
     private const int MostNamed = 8;
+
     private readonly ImmutableArray<Heading> headings = [.. table.Headings.Select(Heading.Of)];
     private readonly SortedDictionary<int, Field<T>> fields = [];
     private readonly Dictionary<string, int> columns = new(StringComparer.Ordinal);
-    private readonly Dictionary<int, string> above = [];
+    private readonly Dictionary<string, string> above = new(StringComparer.Ordinal);
     private readonly Dictionary<string, long> lines = new(StringComparer.Ordinal);
     private readonly List<RowRemark> doubts = [];
     private readonly List<RowRemark> faults = [];
@@ -40,10 +41,9 @@ internal sealed partial class TableReading<T>(
         .. shop.Ledger.Where(each => !shop.CrossedOut.ContainsKey(each.Number)).Select(each => each.What),
     ];
     private ImmutableArray<int> unknown = [];
+    private ImmutableArray<string?> carried = [];
     private Source source = new(units, today);
     private Shop now = shop;
-
-    private bool CanNote => kind.Fields.All.Any(each => each.Name == "note");
 
     /// <summary>Reads it.</summary>
     /// <returns>What it comes to.</returns>
@@ -62,13 +62,7 @@ internal sealed partial class TableReading<T>(
 
         return new(
             kind.Name,
-            [
-                .. fields.Select(each => new BroughtColumn(
-                    each.Value.Name,
-                    headings[each.Key].Typed,
-                    each.Value.IsNumber
-                )),
-            ],
+            [.. fields.Values.Select(field => new BroughtColumn(field.Name, field.IsNumber))],
             [.. rows],
             faults.Count == 0 ? [.. entries] : [],
             [.. doubts],
@@ -79,18 +73,12 @@ internal sealed partial class TableReading<T>(
 
     private string Understood(string[] cells)
     {
-        string[] marks =
-        [
-            .. cells
-                .Select(cell => Decimal().Match(cell).Groups["mark"].Value)
-                .Where(mark => mark.Length > 0)
-                .Distinct(),
-        ];
+        string marks = string.Concat(cells.Select(cell => Decimal().Match(cell).Groups["mark"].Value).Distinct());
         string?[] said =
         [
-            marks is [] ? null
-            : marks is [","] ? "decimal comma"
-            : marks is ["."] ? "decimal point"
+            marks.Length == 0 ? null
+            : marks == "," ? "decimal comma"
+            : marks == "." ? "decimal point"
             : "decimal point and comma",
             fields.Any(each => each.Value.Unit == "mm" && headings[each.Key].Unit is null)
                 ? $"bare sizes in {SizeShown.Mark(units)}"
@@ -104,87 +92,67 @@ internal sealed partial class TableReading<T>(
     {
         for (int i = 0; i < headings.Length; i++)
         {
-            if (kind.Fields.All.FirstOrDefault(headings[i].Names) is { } field)
+            if (kind.Fields.All.FirstOrDefault(headings[i].Names) is not { } field)
             {
-                if (columns.TryAdd(field.Name, i))
-                {
-                    fields.Add(i, field);
-                }
-                else
-                {
-                    Fault(
-                        table.Line,
-                        i,
-                        $"means the same as {headings[columns[field.Name]].Typed}; keep one of the two"
-                    );
-                }
+                unknown = table.Rows.Any(row => row[i].Length > 0) ? unknown.Add(i) : unknown;
             }
-            else if (table.Rows.Any(row => row[i].Length > 0))
+            else if (columns.TryAdd(field.Name, i))
             {
-                unknown = unknown.Add(i);
+                fields.Add(i, field);
+            }
+            else
+            {
+                Fault(table.Line, headings[i].Typed, $"means the same as {HeadingOf(field.Name)}; keep one of the two");
             }
         }
 
         if (columns.Count == 0)
         {
             string kinds = string.Join("|", Tables.All.Select(each => each.Name));
-            faults.Add(
-                new(
-                    table.Line,
-                    "",
-                    $"none of these headings is known; \"toolwear template {kinds}\" shows those that are"
-                )
-            );
+            Fault(table.Line, "", $"no heading is known; \"toolwear template {kinds}\" shows those that are");
             return;
         }
 
         foreach (Field<T> field in kind.Missing(headings).Where(field => field.IsKey || !wishes.Update))
         {
-            faults.Add(new(table.Line, field.Name, $"there is no such column; add one: {field.Right}"));
+            Fault(table.Line, field.Name, $"there is no such column; add one: {field.Right}");
         }
 
-        foreach (
-            string name in wishes.CarryDown.Where(name => !headings.Any(each => each.Bare == Heading.Of(name).Bare))
-        )
+        carried = [.. wishes.CarryDown.Select(name => kind.Fields.All.FirstOrDefault(Heading.Of(name).Names)?.Name)];
+        if (carried.Contains(null))
         {
-            faults.Add(new(table.Line, name, "there is no such column to carry down"));
+            Fault(table.Line, wishes.CarryDown[carried.IndexOf(null)], "there is no such column to carry down");
         }
 
         if (!unknown.IsEmpty)
         {
-            string more = unknown.Length > MostNamed ? $" and {unknown.Length - MostNamed} more" : "";
-            TakeUnknown(string.Join(", ", unknown.Take(MostNamed).Select(NameOf)) + more);
+            TakeUnknown();
         }
     }
 
-    private string NameOf(int column) =>
-        headings[column].Typed is { Length: > 0 } typed ? FreeText.Shown(typed) : $"column {column + 1}";
-
-    private void TakeUnknown(string names)
+    private void TakeUnknown()
     {
-        if (wishes.KeepUnknown && CanNote)
+        string names = string.Join(
+            ", ",
+            unknown
+                .Take(MostNamed)
+                .Select(i => headings[i].Typed.Length > 0 ? FreeText.Shown(headings[i].Typed) : $"column {i + 1}")
+        );
+        names += unknown.Length > MostNamed ? $" and {unknown.Length - MostNamed} more" : "";
+        bool canNote = kind.Fields.All.Any(each => each.Name == "note");
+        if ((wishes.KeepUnknown && canNote) || wishes.IgnoreUnknown)
         {
-            doubts.Add(new(table.Line, "", $"{names}: kept in the note"));
+            doubts.Add(new(table.Line, names, wishes.KeepUnknown && canNote ? "kept in the note" : "left out"));
+            return;
         }
-        else if (wishes.IgnoreUnknown)
-        {
-            doubts.Add(new(table.Line, "", $"{names}: left out"));
-        }
-        else
-        {
-            string free = string.Join(
-                ", ",
-                kind.Fields.All.Select(field => field.Name).Where(name => !columns.ContainsKey(name))
-            );
-            faults.Add(
-                new(
-                    table.Line,
-                    names,
-                    $"a table of {kind.Name} has no such column. Rename it to one of {free}, add --ignore-unknown to leave it out"
-                        + (CanNote ? ", or --keep-unknown to keep it in the note" : "")
-                )
-            );
-        }
+
+        string free = string.Join(", ", kind.Fields.All.Select(each => each.Name).Except(columns.Keys));
+        Fault(
+            table.Line,
+            names,
+            $"a table of {kind.Name} has no such column. Rename it to one of {free}, add --ignore-unknown to leave it out"
+                + (canNote ? ", or --keep-unknown to keep it in the note" : "")
+        );
     }
 
     private void Take(SaidRow row)
@@ -192,33 +160,27 @@ internal sealed partial class TableReading<T>(
         int sound = faults.Count;
         if (row.Cells.Skip(headings.Length).Any(cell => !string.IsNullOrWhiteSpace(cell)))
         {
-            faults.Add(
-                new(
-                    row.Line,
-                    "",
-                    $"{row.Cells.Length} cells under {headings.Length} headings; put a decimal comma in quotes, or part the cells by semicolons"
-                )
+            Fault(
+                row.Line,
+                "",
+                $"{row.Cells.Length} cells under {headings.Length} headings; put a decimal comma in quotes, or part the cells by semicolons"
             );
             return;
         }
 
         Dictionary<string, string> cells = fields.ToDictionary(
             each => each.Value.Name,
-            each => Carried(row[each.Key], each.Key),
+            each => Carried(row[each.Key], each.Value.Name),
             StringComparer.Ordinal
         );
         string CellOf(string name) => cells.GetValueOrDefault(name, "");
         T? known = kind.Known(now, CellOf);
-        CheckKey(
-            row,
-            string.Join(' ', kind.Fields.All.Where(field => field.IsKey).Select(field => CellOf(field.Name))),
-            known
-        );
+        CheckKey(row.Line, CellOf, known);
         T said = kind.Fields.Read(
             known ?? kind.Fields.Blank,
             field => Text(row, field, CellOf(field.Name), known is not null),
             source,
-            fault => FaultAt(row, fault.Field, Mended(fault, CellOf(fault.Field)))
+            fault => Fault(row.Line, HeadingOf(fault.Field), Mended(fault, CellOf(fault.Field)))
         );
         RowAsked asked = new(
             now,
@@ -226,25 +188,18 @@ internal sealed partial class TableReading<T>(
             name => CellOf(name).Length > 0,
             name => SizeText.TryParse(CellOf(name), units, out TypedSize size, out _) ? size.Resolution : null,
             (name, sentence) => doubts.Add(new(row.Line, HeadingOf(name), sentence)),
-            (name, sentence) => FaultAt(row, name, sentence)
+            (name, sentence) => Fault(row.Line, HeadingOf(name), sentence)
         );
         if (faults.Count == sound && kind.Fields.Check(said) is { } wrong)
         {
-            FaultAt(row, wrong.Field, wrong.Sentence);
+            asked.Fault(wrong.Field, wrong.Sentence);
         }
 
         ImmutableArray<LedgerEntry> what = faults.Count == sound ? [.. kind.Entries(said, known, asked)] : [];
-        if (
-            faults.Count == sound
-            && IsEntered(
-                row,
-                [.. what.Where(each => each is not (ToolMeasured or HeatsWorked) || !before.Contains(each))]
-            )
-        )
+        if (faults.Count == sound && IsEntered(row.Line, what))
         {
             rows.Add(
                 new(
-                    row.Line,
                     [.. fields.Values.Select(field => field.Write(said))],
                     [.. fields.Values.Select(field => field.Offer(said, units))]
                 )
@@ -252,24 +207,35 @@ internal sealed partial class TableReading<T>(
         }
     }
 
-    private void CheckKey(SaidRow row, string mark, T? known)
+    private void CheckKey(long line, Func<string, string> cell, T? known)
     {
-        string? fault =
-            mark.Length > 0 && !lines.TryAdd(mark, row.Line) ? $"stands in line {lines[mark]} already; once is right"
-            : known is not null && !wishes.Update
-                ? "is in the shop already; leave the row out, or add --update to correct it"
-            : null;
-        if (fault is not null)
+        Field<T>[] keys = [.. kind.Fields.All.Where(field => field.IsKey)];
+        string mark = string.Join(' ', keys.Select(key => cell(key.Name)));
+        if (mark.Length > 0 && !lines.TryAdd(mark, line))
         {
-            FaultAt(row, kind.Fields.All.First(each => each.IsKey).Name, $"{FreeText.Shown(mark)} {fault}");
+            Fault(
+                line,
+                HeadingOf(keys[0].Name),
+                $"{FreeText.Shown(mark)} stands in line {lines[mark]} already; once is right"
+            );
+        }
+        else if (known is not null && !wishes.Update)
+        {
+            Fault(
+                line,
+                HeadingOf(keys[0].Name),
+                $"{FreeText.Shown(mark)} is in the shop already; leave the row out, or add --update to correct it"
+            );
         }
     }
 
-    private bool IsEntered(SaidRow row, ImmutableArray<LedgerEntry> what)
+    private bool IsEntered(long line, ImmutableArray<LedgerEntry> what)
     {
+        // a table that is brought a second time tells of no second reading
+        what = [.. what.Where(each => each is not (ToolMeasured or HeatsWorked) || !before.Contains(each))];
         if (what.IsEmpty)
         {
-            doubts.Add(new(row.Line, "", "the shop knows this already; left out"));
+            doubts.Add(new(line, "", "the shop knows this already; left out"));
         }
 
         foreach (LedgerEntry each in what)
@@ -277,7 +243,7 @@ internal sealed partial class TableReading<T>(
             Step step = now.After(new(now.NextNumber, DateTimeOffset.UnixEpoch, today, each));
             if (step.Fault is { } fault)
             {
-                FaultAt(row, fault.Field, fault.Sentence);
+                Fault(line, HeadingOf(fault.Field), fault.Sentence);
                 return false;
             }
 
@@ -289,54 +255,45 @@ internal sealed partial class TableReading<T>(
     }
 
     /// <summary>The text that a field is read from; null leaves it as it is.</summary>
-    private string? Text(SaidRow row, Field<T> field, string cell, bool isKnown) =>
-        field.Name == "note" && wishes.KeepUnknown
-            ? string.Join(
-                "; ",
-                unknown
-                    .Where(i => row[i].Length > 0)
-                    .Select(i => $"{headings[i].Typed}: {row[i]}")
-                    .Prepend(cell)
-                    .Where(text => text.Length > 0)
-            )
-        : cell.Length == 0 && (isKnown || kind.Filled.Contains(field.Name)) ? null
-        : field.IsText && cell.StartsWith('\'') ? cell[1..]
-        // a bare size has the unit of its heading
-        : field.Unit == "mm"
-        && cell.Length > 0
-        && char.IsDigit(cell[^1])
-        && headings[columns[field.Name]].Unit is { } unit
-            ? $"{cell} {SizeShown.Mark(unit)}"
-        : cell;
+    private string? Text(SaidRow row, Field<T> field, string cell, bool isKnown)
+    {
+        if (field.Name == "note" && wishes.KeepUnknown)
+        {
+            IEnumerable<string> kept = unknown
+                .Where(i => row[i].Length > 0)
+                .Select(i => $"{headings[i].Typed}: {row[i]}");
+            cell = string.Join("; ", kept.Prepend(cell).Where(text => text.Length > 0));
+        }
 
-    private string Carried(string cell, int column)
+        return cell.Length == 0 && (isKnown || kind.Filled.Contains(field.Name)) ? null
+            : field.IsText && cell.StartsWith('\'') ? cell[1..]
+            // a bare size has the unit of its heading
+            : field.Unit == "mm" && cell is [.., >= '0' and <= '9'] && headings[columns[field.Name]].Unit is { } unit
+                ? $"{cell} {SizeShown.Mark(unit)}"
+            : cell;
+    }
+
+    private string Carried(string cell, string field)
     {
         if (cell.Length > 0)
         {
-            above[column] = cell;
+            above[field] = cell;
         }
 
-        return wishes.CarryDown.Any(name => Heading.Of(name).Bare == headings[column].Bare)
-            ? above.GetValueOrDefault(column, "")
-            : cell;
+        return carried.Contains(field) ? above.GetValueOrDefault(field, "") : cell;
     }
 
     private string Mended(FieldFault fault, string cell) =>
         cell.Length > 0 ? fault.Sentence
-        : columns.TryGetValue(fault.Field, out int column)
-        && fields[column] is { IsKey: false, IsNumber: false }
-        && above.TryGetValue(column, out string? over)
+        : kind.Fields[fault.Field] is { IsKey: false, IsNumber: false }
+        && above.TryGetValue(fault.Field, out string? over)
             ? $"the cell is empty; {fault.Sentence}, or add --carry-down {fault.Field} to repeat {FreeText.Shown(over)}"
         : $"the cell is empty; {fault.Sentence}";
 
     private string HeadingOf(string field) =>
         columns.TryGetValue(field, out int column) ? headings[column].Typed : field;
 
-    private void FaultAt(SaidRow row, string field, string sentence) =>
-        faults.Add(new(row.Line, HeadingOf(field), sentence));
-
-    private void Fault(long line, int column, string sentence) =>
-        faults.Add(new(line, headings[column].Typed, sentence));
+    private void Fault(long line, string column, string sentence) => faults.Add(new(line, column, sentence));
 
     [GeneratedRegex("""^[0-9]*(?<mark>[.,])[0-9]+[^0-9.,]*$""", RegexOptions.ExplicitCapture)]
     private static partial Regex Decimal();
