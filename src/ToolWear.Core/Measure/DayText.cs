@@ -9,18 +9,9 @@ public static class DayText
 
     // the invariant culture's two-digit years end in 2049
     private static readonly string[] Plain =
-    [
-        "yyyy-M-d",
-        "yyyy/M/d",
-        "d.M.yyyy",
-        "d.M.yy",
-        "d MMM yyyy",
-        "d MMMM yyyy",
-        "d-MMM-yyyy",
-        "d-MMM-yy",
-        "MMM d, yyyy",
-        "MMMM d, yyyy",
-    ];
+        "yyyy-M-d|yyyy/M/d|d.M.yyyy|d.M.yy|d MMM yyyy|d MMMM yyyy|d-MMM-yyyy|d-MMM-yy|MMM d, yyyy|MMMM d, yyyy".Split(
+            '|'
+        );
     private static readonly string[] DayFirst = ["d/M/yyyy", "d/M/yy"];
     private static readonly string[] MonthFirst = ["M/d/yyyy", "M/d/yy"];
 

@@ -103,7 +103,7 @@ public sealed record HandMadeTable(
         return Made(rows, $"{separator}, {encoding}{ends}", faults);
     }
 
-    /// <summary>The first row of two cells or more holds the headings; what begins with "# " explains, "example ..." shows how.</summary>
+    /// <summary>The first row of two cells or more holds the headings; what begins with "# " explains, "example 1" shows how.</summary>
     private static HandMadeTable Made(List<SaidRow> all, string understood, List<RowRemark> faults)
     {
         List<SaidRow> rows =
@@ -122,11 +122,7 @@ public sealed record HandMadeTable(
             .. rows.Take(above).Select(row => new RowRemark(row.Line, "", "above the headings; left out")),
         ];
         rows.RemoveRange(0, above + 1);
-        if (
-            rows.RemoveAll(row => First(row).StartsWith("example ", StringComparison.OrdinalIgnoreCase))
-            is > 0
-                and int examples
-        )
+        if (rows.RemoveAll(row => row.Cells.Any(IsExample)) is > 0 and int examples)
         {
             remarks.Add(new(headings.Line, "", $"{examples} example rows of the template left out"));
         }
@@ -140,6 +136,8 @@ public sealed record HandMadeTable(
             ? Not($"{headings.Cells.Length} columns; a table has at most {MostColumns}")
             : new(new(headings.Line, headings.Cells, [.. rows]), understood, [.. remarks], [.. faults]);
     }
+
+    private static bool IsExample(string cell) => cell.Trim().ToUpperInvariant() is "EXAMPLE 1" or "EXAMPLE 2";
 
     private static string First(SaidRow row) =>
         row.Cells.FirstOrDefault(cell => !string.IsNullOrWhiteSpace(cell), "").Trim();
