@@ -89,6 +89,7 @@ internal static class ReadingScores
                         or SettingChanged
                         or PatternDescribed
                         or SeriesDescribed
+                        or ToolCorrected
                     )
             );
 

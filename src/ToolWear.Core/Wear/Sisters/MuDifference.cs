@@ -13,26 +13,33 @@ internal static class MuDifference
     {
         double[] difference = new double[(2 * Grid.Mus) - 1];
         Span<float> D = stackalloc float[Grid.MuRow];
-        Span<float> D_a = stackalloc float[Grid.MuRow];
+        // sqrt D(k) A[k,mu]: a product of two of its rows' numbers is the same, whichever group comes first
+        Span<float> B = stackalloc float[Grid.Mus * Grid.MuRow];
         Span<float> joint = stackalloc float[Grid.MuRow];
         foreach ((int node, int tau, double logWeight) in pool.Pairs)
         {
             double[] own = new double[difference.Length];
             pool.WithoutGroups(node, tau, groupA, groupB, D);
+            for (int k = 0; k < Grid.Mus; k++)
+            {
+                Kernels.A(k).CopyTo(B[(k * Grid.MuRow)..]);
+                Vectors.Scale(B.Slice(k * Grid.MuRow, Grid.MuRow), MathF.Sqrt(D[k]));
+            }
+
             ReadOnlySpan<float> F_A = pool.FOf(node, tau, groupA);
+            ReadOnlySpan<float> F_B = pool.FOf(node, tau, groupB);
             for (int a = 0; a < Grid.Mus; a++)
             {
                 // joint(b) = F_A(a) F_B(b) sum_k D(k) A[k,a] A[k,b]
+                joint.Clear();
                 for (int k = 0; k < Grid.Mus; k++)
                 {
-                    D_a[k] = D[k] * Kernels.A(k)[a] * F_A[a];
+                    Vectors.AddScaled(joint, B[(k * Grid.MuRow) + a], B.Slice(k * Grid.MuRow, Grid.MuRow));
                 }
 
-                Kernels.GroupOf(D_a, joint);
-                Vectors.Multiply(joint, pool.FOf(node, tau, groupB));
                 for (int b = 0; b < Grid.Mus; b++)
                 {
-                    own[a - b + Grid.Mus - 1] += joint[b];
+                    own[a - b + Grid.Mus - 1] += (double)joint[b] * F_A[a] * F_B[b];
                 }
             }
 
