@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using System.Text;
-using ToolWear.Core.Deeds.Bringing;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Shops;
