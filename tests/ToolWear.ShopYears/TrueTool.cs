@@ -1,7 +1,6 @@
 using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
 using ToolWear.Core.Tools.Forms;
-using ToolWear.Core.Wear.Figures;
 using ToolWear.Core.Wear.OneTool;
 
 namespace ToolWear.ShopYears;

@@ -1,5 +1,3 @@
-using ToolWear.Storage.Stores;
-
 namespace ToolWear.Storage.Tests;
 
 /// <summary>A folder of this test alone, gone at its end.</summary>

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Shops;
 

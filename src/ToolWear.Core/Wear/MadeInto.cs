@@ -5,7 +5,6 @@ using ToolWear.Core.Measure;
 using ToolWear.Core.Sections;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
-using ToolWear.Core.Wear.Figures;
 using ToolWear.Core.Wear.OneTool;
 
 namespace ToolWear.Core.Wear;

@@ -5,7 +5,6 @@ using ToolWear.Core.Measure;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
 using ToolWear.Core.Wear.Alone;
-using ToolWear.Core.Wear.Figures;
 using ToolWear.Core.Wear.Histories;
 using ToolWear.Core.Wear.OneTool;
 using ToolWear.Core.Wear.Ranges;

@@ -4,7 +4,6 @@ using ToolWear.Core.Ledger;
 using ToolWear.Core.Shops;
 using ToolWear.Keys;
 using ToolWear.Storage;
-using ToolWear.Storage.Backups;
 using ToolWear.Storage.Disks;
 using ToolWear.Storage.Entries;
 using ToolWear.Storage.Journal;

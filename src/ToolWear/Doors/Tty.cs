@@ -1,5 +1,3 @@
-using ToolWear.Storage.Mending;
-
 namespace ToolWear.Doors;
 
 /// <summary>The terminal that the screens would be drawn on, handed in like the rest of the world.</summary>

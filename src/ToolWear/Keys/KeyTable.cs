@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using ToolWear.Doors;
 
 namespace ToolWear.Keys;
 

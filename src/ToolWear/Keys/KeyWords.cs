@@ -1,5 +1,3 @@
-using ToolWear.Doors;
-
 namespace ToolWear.Keys;
 
 /// <summary>What the foot says of keys, and why one is refused.</summary>

@@ -1,5 +1,3 @@
-using ToolWear.Doors;
-
 namespace ToolWear.Keys;
 
 /// <summary>What must be there for a key to work; the screen knows whether it is.</summary>

@@ -272,12 +272,12 @@ internal sealed record EyePage(
         }
     }
 
-    private static string HandlesTried(IReadOnlyCollection<EyeMeasured> tried)
+    private static string HandlesTried(EyeMeasured[] tried)
     {
         int Of(HandleFits fits) => tried.Count(each => each.HandleFits == fits);
-        return tried.Count == 0
+        return tried.Length == 0
             ? "no handle was tried in a measured eye yet"
-            : $"tried in {tried.Count} measured eyes: {Of(HandleFits.Yes)} fit, {Of(HandleFits.Tight)} tight, {Of(HandleFits.Loose)} loose";
+            : $"tried in {tried.Length} measured eyes: {Of(HandleFits.Yes)} fit, {Of(HandleFits.Tight)} tight, {Of(HandleFits.Loose)} loose";
     }
 
     private static string Spare(HandleDescribed handle, EyeSize eye, LengthUnit units)

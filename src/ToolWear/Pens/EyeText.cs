@@ -1,11 +1,9 @@
 using System.Collections.Immutable;
 using ToolWear.Core.Eyes;
 using ToolWear.Core.Eyes.Slits;
-using ToolWear.Core.Ledger;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Tools;
 using ToolWear.Core.Wear;
-using ToolWear.Core.Wear.Figures;
 using ToolWear.Core.Wear.OneTool;
 using ToolWear.Results;
 using ToolWear.Results.Eyes;

@@ -1,4 +1,3 @@
-using ToolWear.Core.Measure;
 using ToolWear.Core.Wear;
 using ToolWear.Doors;
 using ToolWear.Results;

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using ToolWear.Doors;
 using ToolWear.Keys;
 using ToolWear.Screens.Drawing;
 

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using System.Text;
 using ToolWear.Core.Sections;
-using ToolWear.Core.Wear.Figures;
 using ToolWear.Core.Wear.OneTool;
 using ToolWear.Pens;
 using ToolWear.Results.Tools;

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using ToolWear.Core.Measure;
 using ToolWear.Core.Tools;
 
 namespace ToolWear.Wording;

@@ -1,5 +1,4 @@
 using ToolWear.Core.Tests.Wear;
-using ToolWear.Core.Wear.Figures;
 using ToolWear.Core.Wear.Histories;
 using ToolWear.Core.Wear.Sisters;
 using Xunit;

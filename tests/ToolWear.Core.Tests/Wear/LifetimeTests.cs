@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using System.Text.Json;
 using ToolWear.Core.Measure;
-using ToolWear.Core.Wear.Figures;
 using ToolWear.Core.Wear.Histories;
 using ToolWear.Core.Wear.Lifetimes;
 using ToolWear.Core.Wear.Sisters;

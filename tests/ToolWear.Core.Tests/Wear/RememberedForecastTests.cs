@@ -4,7 +4,6 @@ using ToolWear.Core.Planning;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Wear;
 using ToolWear.Core.Wear.Figures;
-using ToolWear.Core.Wear.OneTool;
 using ToolWear.Core.Wear.Sisters;
 using ToolWear.Testing.LargeShops;
 using Xunit;

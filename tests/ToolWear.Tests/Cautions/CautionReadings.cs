@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using System.Text.RegularExpressions;
-using ToolWear.Doors;
 using ToolWear.Keys;
 using ToolWear.Screens;
 using ToolWear.Tests.Commands;

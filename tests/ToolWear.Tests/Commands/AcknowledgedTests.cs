@@ -2,7 +2,6 @@ using System.Text;
 using ToolWear.Commands;
 using ToolWear.Doors;
 using ToolWear.Storage.Disks;
-using ToolWear.Storage.Stores;
 
 namespace ToolWear.Tests.Commands;
 

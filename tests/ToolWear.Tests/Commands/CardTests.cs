@@ -3,7 +3,6 @@ using System.Text.Json;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Wear.OneTool;
-using ToolWear.Doors;
 using ToolWear.Pens;
 using ToolWear.Results.Tools;
 

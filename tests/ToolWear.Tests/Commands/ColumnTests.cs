@@ -1,5 +1,4 @@
 using System.Text.RegularExpressions;
-using ToolWear.Doors;
 
 namespace ToolWear.Tests.Commands;
 

@@ -1,5 +1,3 @@
-using ToolWear.Doors;
-
 namespace ToolWear.Tests.Commands;
 
 /// <summary>What shells are offered.</summary>

@@ -1,5 +1,3 @@
-using ToolWear.Doors;
-
 namespace ToolWear.Tests.Commands;
 
 /// <summary>A copy of the demo shop with the files that the examples in the help name, in a folder of its own.</summary>

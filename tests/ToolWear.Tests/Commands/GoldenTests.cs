@@ -1,4 +1,3 @@
-using ToolWear.Doors;
 using ToolWear.Testing.Goldens;
 
 namespace ToolWear.Tests.Commands;

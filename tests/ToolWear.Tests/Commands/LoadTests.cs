@@ -1,6 +1,5 @@
 using System.Globalization;
 using ToolWear.Core.Measure;
-using ToolWear.Doors;
 using ToolWear.Pens;
 using ToolWear.Results.Tools;
 

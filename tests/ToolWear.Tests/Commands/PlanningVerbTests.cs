@@ -1,6 +1,5 @@
 using System.Globalization;
 using System.Text.Json;
-using ToolWear.Doors;
 using ToolWear.Results;
 using ToolWear.Testing.Goldens;
 

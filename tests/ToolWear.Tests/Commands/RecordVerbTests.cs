@@ -1,5 +1,4 @@
 using System.Text.Json;
-using ToolWear.Doors;
 
 namespace ToolWear.Tests.Commands;
 

@@ -3,7 +3,6 @@ using ToolWear.Results.Tools;
 using ToolWear.Screens.Drawing;
 using ToolWear.Screens.LedgerPages;
 using ToolWear.Storage.Disks;
-using ToolWear.Storage.Stores;
 using ToolWear.Tests.Screens;
 
 namespace ToolWear.Tests.Commands;

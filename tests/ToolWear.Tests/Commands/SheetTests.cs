@@ -1,6 +1,5 @@
 using System.Text.RegularExpressions;
 using System.Xml.Linq;
-using ToolWear.Doors;
 
 namespace ToolWear.Tests.Commands;
 

@@ -4,7 +4,6 @@ using ToolWear.Core.Measure;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Wear.Figures;
 using ToolWear.Core.Wear.OneTool;
-using ToolWear.Doors;
 using ToolWear.Keys;
 using ToolWear.Pens;
 using ToolWear.Results.Tools;

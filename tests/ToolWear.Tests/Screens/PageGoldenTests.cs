@@ -2,7 +2,6 @@ using System.Text;
 using ToolWear.Core.Ledger;
 using ToolWear.Doors;
 using ToolWear.Keys;
-using ToolWear.Storage.Stores;
 using ToolWear.Testing.Goldens;
 using ToolWear.Testing.LargeShops;
 using ToolWear.Tests.Commands;

@@ -1,8 +1,6 @@
 using System.Collections.Immutable;
 using ToolWear.Core.Measure;
-using ToolWear.Core.Tools;
 using ToolWear.Core.Wear.Alone;
-using ToolWear.Core.Wear.Figures;
 using ToolWear.Core.Wear.Histories;
 using ToolWear.Core.Wear.Ranges;
 using ToolWear.Core.Wear.Sisters;

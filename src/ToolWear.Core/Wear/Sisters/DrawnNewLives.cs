@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using ToolWear.Core.Tools;
 using ToolWear.Core.Wear.Figures;
 
 namespace ToolWear.Core.Wear.Sisters;

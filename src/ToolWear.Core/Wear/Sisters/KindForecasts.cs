@@ -1,7 +1,5 @@
 using System.Collections.Concurrent;
 using System.Collections.Immutable;
-using ToolWear.Core.Tools;
-using ToolWear.Core.Wear.Figures;
 using ToolWear.Core.Wear.Histories;
 
 namespace ToolWear.Core.Wear.Sisters;

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using ToolWear.Core.Measure;
-using ToolWear.Core.Tools;
 using ToolWear.Core.Wear.Figures;
 
 namespace ToolWear.Core.Wear.Sisters;

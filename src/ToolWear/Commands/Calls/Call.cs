@@ -11,7 +11,6 @@ using ToolWear.Pens;
 using ToolWear.Results;
 using ToolWear.Storage;
 using ToolWear.Storage.Csv;
-using ToolWear.Storage.Stores;
 using ToolWear.Wording;
 
 namespace ToolWear.Commands.Calls;

@@ -10,7 +10,6 @@ using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
 using ToolWear.Doors;
 using ToolWear.Storage;
-using ToolWear.Storage.Stores;
 
 namespace ToolWear.Commands.Calls;
 

@@ -5,7 +5,6 @@ using ToolWear.Core.Deeds;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Tools;
-using ToolWear.Doors;
 using ToolWear.Pens;
 
 namespace ToolWear.Commands.Evening;

@@ -4,7 +4,6 @@ using ToolWear.Commands.Calls;
 using ToolWear.Core.Deeds;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Tools;
-using ToolWear.Wording;
 using ToolWear.Pens;
 
 namespace ToolWear.Commands.Evening;

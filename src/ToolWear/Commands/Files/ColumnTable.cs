@@ -5,7 +5,6 @@ using ToolWear.Results.Eyes;
 using ToolWear.Results.Looks;
 using ToolWear.Results.Plans;
 using ToolWear.Results.Tools;
-using ToolWear.Screens;
 using ToolWear.Storage.Csv;
 using Named = ToolWear.Results.Column<ToolWear.Results.Column>;
 
@@ -44,9 +43,8 @@ internal static class ColumnTable
     /// <summary>The key of a file's rows in the document that holds the whole shop: "gauge_marks".</summary>
     public static string KeyOf(string file) => Path.GetFileNameWithoutExtension(file).Replace('-', '_');
 
-    private static IEnumerable<Column> Results =>
-        new Column[]
-        {
+    private static Column[] Unprinted =>
+        [
             // what is read from plain tables alone
             new("from_heats", null, "heats")
             {
@@ -55,7 +53,10 @@ internal static class ColumnTable
             // the document that holds the whole shop
             new("toolwear", null) { Meaning = "what a document holds: shop" },
             new("start_mm", null, "mm") { Meaning = "the wear at the start of the segment" },
-        }
+        ];
+
+    private static IEnumerable<Column> Results =>
+        Unprinted
             .Concat(CsvSet.FileNames.Select(name => new Column(KeyOf(name), null) { Meaning = $"the rows of {name}" }))
             .Concat([
                 .. BarTable.Bars,

@@ -1,6 +1,5 @@
 using System.CommandLine;
 using ToolWear.Commands.Calls;
-using ToolWear.Doors;
 using ToolWear.Pens;
 using ToolWear.Wording;
 

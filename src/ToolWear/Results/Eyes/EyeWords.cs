@@ -1,7 +1,6 @@
 using System.Globalization;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Planning;
-using ToolWear.Core.Tools;
 using ToolWear.Core.Wear;
 using ToolWear.Results.Plans;
 using ToolWear.Wording;

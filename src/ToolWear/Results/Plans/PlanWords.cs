@@ -5,7 +5,6 @@ using ToolWear.Core.Measure;
 using ToolWear.Core.Planning;
 using ToolWear.Core.Planning.Decisions;
 using ToolWear.Core.Sections;
-using ToolWear.Core.Tools;
 using ToolWear.Core.Wear.Figures;
 using ToolWear.Wording;
 
@@ -25,7 +24,8 @@ internal static class PlanWords
     public const string NoOrders = "No order is open.";
 
     /// <summary>No batch is needed.</summary>
-    public const string NothingToForge = "Nothing to forge by the records, if none of the tools cracks: looking them over decides.";
+    public const string NothingToForge =
+        "Nothing to forge by the records, if none of the tools cracks: looking them over decides.";
 
     /// <summary>What costs rest on.</summary>
     public const string CostBasis =
@@ -143,7 +143,7 @@ internal static class PlanWords
         list
             .Places.SelectMany(place => place.InService)
             .Where(tool => tool.WhyNot is not null)
-            .GroupBy(tool => tool.WhyNot, tool => tool.Forecast.Tool.Mark.Text)
+            .GroupBy(tool => tool.WhyNot, tool => tool.Forecast.Tool.Mark.Text, StringComparer.Ordinal)
             .Select(tools => (Why: tools.Key, Marks: tools.Distinct(StringComparer.Ordinal).ToArray()))
             .Select(tools =>
                 $"{Words.And(tools.Marks)} {(tools.Marks.Length == 1 ? "is" : "are")} not counted on: {tools.Why}."

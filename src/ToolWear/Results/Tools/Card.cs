@@ -6,7 +6,6 @@ using ToolWear.Core.Ledger;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Wear;
-using ToolWear.Core.Wear.Figures;
 using ToolWear.Core.Wear.OneTool;
 using ToolWear.Core.Wear.Verdicts;
 using ToolWear.Results.Eyes;

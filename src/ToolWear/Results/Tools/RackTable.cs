@@ -4,7 +4,6 @@ using ToolWear.Core.Findings;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
 using ToolWear.Core.Wear;
-using ToolWear.Core.Wear.Figures;
 using ToolWear.Core.Wear.OneTool;
 using ToolWear.Wording;
 using Row = ToolWear.Results.Column<ToolWear.Results.Tools.RackRow>;

@@ -7,7 +7,6 @@ using ToolWear.Core.Tools;
 using ToolWear.Core.Wear;
 using ToolWear.Core.Wear.Histories;
 using ToolWear.Core.Wear.OneTool;
-using ToolWear.Doors;
 using ToolWear.Keys;
 using ToolWear.Pens;
 using ToolWear.Screens.Drawing;

@@ -1,8 +1,6 @@
 using System.Globalization;
-using ToolWear.Core.Measure;
 using ToolWear.Core.Planning;
 using ToolWear.Core.Planning.Decisions;
-using ToolWear.Doors;
 using ToolWear.Keys;
 using ToolWear.Pens;
 using ToolWear.Results.Plans;

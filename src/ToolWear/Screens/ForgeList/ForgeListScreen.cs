@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using ToolWear.Core.Planning;
 using ToolWear.Core.Shops;
-using ToolWear.Doors;
 using ToolWear.Keys;
 using ToolWear.Pens;
 using ToolWear.Results.Plans;

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using ToolWear.Core.Fields;
 using ToolWear.Core.Ledger;
-using ToolWear.Core.Measure;
 using ToolWear.Core.Shops;
 using ToolWear.Pens;
 

@@ -1,4 +1,3 @@
-using ToolWear.Doors;
 using ToolWear.Keys;
 using ToolWear.Pens;
 using ToolWear.Screens.Drawing;

@@ -1,11 +1,9 @@
-using ToolWear.Pens;
-using ToolWear.Results.Tools;
 using System.Collections.Immutable;
 using ToolWear.Core.Deeds;
 using ToolWear.Core.Findings;
 using ToolWear.Core.Ledger;
-using ToolWear.Core.Shops;
-using ToolWear.Screens.Drawing;
+using ToolWear.Pens;
+using ToolWear.Results.Tools;
 
 namespace ToolWear.Screens.Guided;
 
@@ -37,7 +35,8 @@ internal sealed class LookQuestion(long tool)
                     .Select(part => $"{(int)part + 1} {ToolLookedOver.PartWords.Word(part)}"),
                 "Enter: nobody knows; then the strictest place counts. Esc: another finding.",
             ]
-            : [
+            :
+            [
                 HasAnswer
                     ? $"{mark}: anything else? Enter: no, the next tool."
                     : $"{mark}: what was found? Enter: looked over and sound.",

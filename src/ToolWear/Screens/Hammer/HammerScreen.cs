@@ -4,7 +4,6 @@ using ToolWear.Core.Deeds;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Shops;
-using ToolWear.Doors;
 using ToolWear.Keys;
 using ToolWear.Pens;
 using ToolWear.Screens.Drawing;

@@ -5,7 +5,6 @@ using ToolWear.Core.Ledger;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
 using ToolWear.Core.Wear;
-using ToolWear.Core.Wear.OneTool;
 using ToolWear.Results.Tools;
 using ToolWear.Screens.Drawing;
 

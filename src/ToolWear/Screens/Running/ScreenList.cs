@@ -1,5 +1,3 @@
-using ToolWear.Screens.WearCard;
-
 namespace ToolWear.Screens.Running;
 
 /// <summary>Every screen, a line each.</summary>

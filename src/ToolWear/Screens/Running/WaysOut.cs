@@ -1,7 +1,6 @@
 using System.Runtime.InteropServices;
 using Terminal.Gui.App;
 using ToolWear.Doors;
-using ToolWear.Storage.Mending;
 
 namespace ToolWear.Screens.Running;
 

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using ToolWear.Core.Shops;
-using ToolWear.Doors;
 using ToolWear.Keys;
 using ToolWear.Pens;
 using ToolWear.Screens.Drawing;

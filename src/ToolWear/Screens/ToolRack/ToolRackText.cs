@@ -1,8 +1,6 @@
 using System.Collections.Immutable;
-using ToolWear.Core.Measure;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Wear;
-using ToolWear.Core.Wear.Figures;
 using ToolWear.Pens;
 using ToolWear.Core.Findings;
 using ToolWear.Results;

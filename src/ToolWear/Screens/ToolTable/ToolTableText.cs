@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using ToolWear.Core.Tools;
 using ToolWear.Pens;
 using ToolWear.Screens.Drawing;
 
