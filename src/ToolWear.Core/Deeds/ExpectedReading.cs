@@ -27,7 +27,14 @@ public sealed record ExpectedReading(Length Least, Length Greatest)
         Limits wear = forecast.NextReading(Math.Max(heatsNow, forecast.HeatsNow), Share);
         double sign = gauge.History.Gauge.Wears == Wears.Smaller ? -1 : 1;
         double[] sizes = [start.Mm + (sign * wear.Low), start.Mm + (sign * (wear.High ?? wear.Low))];
-        return new(Length.FromMm(Math.Max(0, sizes.Min())), Length.FromMm(sizes.Max()));
+        double most = sizes.Max();
+        // a length over all only gets shorter: no scatter of the caliper's makes up for it
+        if (gauge.History is { Gauge.Measures: Measures.Overall, LastKnown: { } last })
+        {
+            most = Math.Min(most, last.Mm);
+        }
+
+        return new(Length.FromMm(Math.Clamp(sizes.Min(), 0, most)), Length.FromMm(most));
     }
 
     /// <summary>Whether a size lies in the range.</summary>

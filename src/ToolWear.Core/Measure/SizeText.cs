@@ -5,7 +5,7 @@ namespace ToolWear.Core.Measure;
 
 /// <summary>A size as the smith typed it.</summary>
 /// <param name="Length">The size, above zero, exact.</param>
-/// <param name="Resolution">The step of the fraction it was typed in (1/16 in for 1 7/16), or null for a decimal.</param>
+/// <param name="Resolution"><see cref="SizeText.FinestFraction"/> for a fraction, or null for a decimal.</param>
 public readonly record struct TypedSize(Length Length, Length? Resolution);
 
 /// <summary>Reads and writes sizes in every way a smith writes them.</summary>
@@ -17,6 +17,10 @@ public static partial class SizeText
 {
     /// <summary>The longest size that is taken, 10 m: a bar, never a slip of the thumb.</summary>
     public static readonly Length Longest = Length.FromMm(10_000m);
+
+    /// <summary>The finest step that is typed as a fraction, 1/64 in. A fraction is written reduced, so that 1/2" means
+    /// 12.70 and its look says nothing of how finely it was read.</summary>
+    public static readonly Length FinestFraction = new(Length.NanometresInInch / 64);
 
     private const int MostCharacters = 40;
 
@@ -90,10 +94,9 @@ public static partial class SizeText
     /// <returns>For example "36.5", "1 7/16 in" or, in a shop of inches, "36.5 mm"; null for none.</returns>
     public static string? Offer(Length? size, LengthUnit units)
     {
-        const long sixtyFourth = Length.NanometresInInch / 64;
         return size is not { } known ? null
             : units == LengthUnit.Mm ? known.ToMmText()
-            : known.Nanometres % sixtyFourth == 0 ? SizeShown.Eye(known, units) + " in"
+            : known.Nanometres % FinestFraction.Nanometres == 0 ? SizeShown.Eye(known, units) + " in"
             : known.ToString();
     }
 
@@ -145,8 +148,8 @@ public static partial class SizeText
             return $"the fraction {top}/{bottom} is not below one: write the whole inches in front, such as 1 7/16";
         }
 
-        Length step = new(Length.NanometresInInch / bottom);
-        size = new(new((whole * Length.NanometresInInch) + (top * step.Nanometres)), step);
+        long step = Length.NanometresInInch / bottom;
+        size = new(new((whole * Length.NanometresInInch) + (top * step)), FinestFraction);
         return null;
     }
 

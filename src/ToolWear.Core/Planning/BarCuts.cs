@@ -11,7 +11,7 @@ namespace ToolWear.Core.Planning;
 /// <param name="Tools">Its place.</param>
 /// <param name="Stock">What to cut for one, forged on the end of the bar, with the usual loss.</param>
 /// <param name="Pieces">How many the bar gives; null where its length is not known.</param>
-/// <param name="Like">The tool whose body was taken.</param>
+/// <param name="Like">The body that was taken.</param>
 public sealed record CutFromBar(ToolPlace Tools, StockToCut Stock, int? Pieces, PlaceBody Like);
 
 /// <summary>A bar of the stock rack: its weight, its worth, what could be cut from it.</summary>
@@ -52,15 +52,19 @@ public sealed record BarCuts(
         {
             ToolPlace place = new(series.Eye, series.Place, series.Form.Name);
             if (
-                PlaceBody.TryFind(shop, place, out PlaceBody? like, out string? _)
-                && StockToCut.TryFor(like.Body, areaMm2, StockLoss.Usual, 0, out StockToCut? stock, out string? _)
+                PlaceBody.TryFind(shop, place, out PlaceBody? body, out string? _)
+                && StockToCut.TryFor(body.Body, areaMm2, StockLoss.Usual, 0, out StockToCut? exact, out string? _)
             )
             {
+                double piece = StockRack.PieceMm(shop, body.Body, areaMm2);
+                StockToCut stock = exact with { LengthMm = piece, StockMassKg = Steel.MassKg(piece * areaMm2) };
                 yield return new(
                     place,
                     stock,
-                    bar.Length is { } length ? (int)Math.Floor((length.Mm / stock.LengthMm) + 1e-9) : null,
-                    like
+                    bar.Length is { } length
+                        ? (int)Math.Floor((length.Mm / (piece + shop.Settings.CutWidthMm)) + 1e-9)
+                        : null,
+                    body
                 );
             }
         }

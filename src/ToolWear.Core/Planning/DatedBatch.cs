@@ -9,15 +9,15 @@ namespace ToolWear.Core.Planning;
 /// <summary>A batch with the day on which it has to be forged, before its stock and its cost are known.</summary>
 /// <param name="Demand">What is asked of the place.</param>
 /// <param name="Batch">How many, and when they must be ready.</param>
-/// <param name="ForgeBy">The day by which to forge them.</param>
-/// <param name="IsLate">Whether that day is past.</param>
+/// <param name="ForgeBy">The day by which to forge them, never past.</param>
+/// <param name="SureUntil">The certainty of what is on hand up to the day before they are ready.</param>
 /// <param name="Sure">The certainty with them, up to the next batch or the end of the orders.</param>
 /// <param name="SureWithOneFewer">The same with one fewer.</param>
 internal sealed record DatedBatch(
     PlaceDemand Demand,
     TimedBatch Batch,
     DateOnly ForgeBy,
-    bool IsLate,
+    double SureUntil,
     double Sure,
     double SureWithOneFewer
 )
@@ -34,13 +34,13 @@ internal sealed record DatedBatch(
         DateOnly from
     )
     {
-        Series? series = SeriesOf(shop, demand.Tools);
-        int window = series?.Treated == true ? TimedBatch.TreatedWindowDays : 0;
+        int lead = demand.Tools.SeriesIn(shop)?.ReadyDays ?? 0;
         (ImmutableArray<TimedBatch> batches, NotEnoughData? givenUp) = TimedBatch.Of(
             demand,
             cover.Cover,
             sure,
-            window,
+            shop.Settings.BatchWindowDays,
+            from.AddDays(lead),
             MostNew
         );
         return (
@@ -51,13 +51,12 @@ internal sealed record DatedBatch(
                         // it has to last to the day before the next batch is ready
                         DateOnly last = i + 1 < batches.Length ? batches[i + 1].ReadyBy.AddDays(-1) : DateOnly.MaxValue;
                         double heats = demand.Through(last);
-                        DateOnly by = batch.ReadyBy.AddDays(-(series?.ReadyDays ?? 0));
                         int made = batch.Before + batch.Number;
                         return new DatedBatch(
                             demand,
                             batch,
-                            by,
-                            by < from,
+                            batch.ReadyBy.AddDays(-lead),
+                            cover.Cover(batch.Before, demand.Through(batch.ReadyBy.AddDays(-1))),
                             cover.Cover(made, heats),
                             cover.Cover(made - 1, heats)
                         );
@@ -68,48 +67,48 @@ internal sealed record DatedBatch(
         );
     }
 
-    /// <summary>The whole batch, its stock cut from the rack.</summary>
-    internal ForgeBatch Full(ShopLives lives, StockRack rack)
+    /// <summary>The steel that it is made of; null where nobody said.</summary>
+    internal string? SteelIn(Shop shop, PlaceBody? body) =>
+        Demand.Tools.SeriesIn(shop)?.Steel ?? (body?.Own ?? body?.Like)?.Tool.Steel;
+
+    /// <summary>The whole batch, its stock cut from the rack, forged in the fire of an earlier one where that serves.</summary>
+    internal ForgeBatch Full(
+        ShopLives lives,
+        StockRack rack,
+        PlaceBody? body,
+        Dictionary<(string, string, BarSize), DateOnly> fires
+    )
     {
-        Series? series = SeriesOf(lives.Shop, Demand.Tools);
-        ImmutableArray<CountedTool> tools = lives.InService(Demand.Tools);
+        Shop shop = lives.Shop;
+        ToolPlace place = Demand.Tools;
+        DateOnly by = ForgeBy;
+        if (body is not null && SteelIn(shop, body) is { } steel)
+        {
+            (string, string, BarSize) fire = (place.Form, steel, rack.SizeFor(body.Body, steel));
+            by =
+                fires.TryGetValue(fire, out DateOnly lit)
+                && by.DayNumber - lit.DayNumber <= shop.Settings.BatchWindowDays
+                    ? lit
+                    : by;
+            fires[fire] = by;
+        }
+
         return new ForgeBatch(
-            Demand.Tools,
+            place,
             Batch,
-            ForgeBy,
-            IsLate,
-            tools,
-            lives.Failures(Demand.Tools).Failures,
-            series,
+            by,
+            SureUntil,
+            lives.InService(place),
+            lives.Failures(place).Failures,
+            place.SeriesIn(shop),
             Sure,
             SureWithOneFewer,
-            Stock(lives.Shop, series, rack),
-            PlaceCost.Usual(lives.Shop, Demand.Tools)
+            BatchStock.Of(
+                body,
+                SteelIn(shop, body),
+                (each, steel) => rack.Cut(each, steel, Batch.Number, new BatchName(place, by))
+            ),
+            PlaceCost.Usual(shop, place)
         );
-    }
-
-    private static Series? SeriesOf(Shop shop, ToolPlace place) =>
-        place.Eye is { } eye ? shop.Series.GetValueOrDefault(new SeriesKey(eye, place.Place, place.Form)) : null;
-
-    private BatchStock Stock(Shop shop, Series? series, StockRack rack)
-    {
-        ToolPlace place = Demand.Tools;
-        if (!PlaceBody.TryFind(shop, place, out PlaceBody? found, out string? refusal))
-        {
-            return BatchStock.Unknown(refusal);
-        }
-
-        if ((series?.Steel ?? found.Like.Tool.Steel) is not { } steel)
-        {
-            return BatchStock.Unknown("its steel is not known");
-        }
-
-        BatchStock stock = rack.Cut(found.Body, steel, Batch.Number, new BatchName(place, ForgeBy));
-        return found.IsOwn
-            ? stock
-            : stock with
-            {
-                Notes = stock.Notes.Add($"reckoned like {found.Like.Mark}, made for another eye"),
-            };
     }
 }

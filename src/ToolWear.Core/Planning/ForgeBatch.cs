@@ -6,8 +6,8 @@ namespace ToolWear.Core.Planning;
 /// <summary>Tools of one place that are forged together.</summary>
 /// <param name="Tools">The place.</param>
 /// <param name="Needed">How many, before which session, for which order.</param>
-/// <param name="ForgeBy">The day by which to forge them.</param>
-/// <param name="IsLate">Whether that day lies before the plan begins.</param>
+/// <param name="ForgeBy">The day by which to forge them, never before the plan begins.</param>
+/// <param name="SureUntil">The certainty of what is on hand up to the day before they are ready.</param>
 /// <param name="InService">The tools there now, with a word where nothing can be counted on.</param>
 /// <param name="Failures">How many such tools cracked or broke on record; where none did, wear alone is reckoned with.</param>
 /// <param name="Series">What they are made like; null where no series was entered.</param>
@@ -19,7 +19,7 @@ public sealed record ForgeBatch(
     ToolPlace Tools,
     TimedBatch Needed,
     DateOnly ForgeBy,
-    bool IsLate,
+    double SureUntil,
     ImmutableArray<CountedTool> InService,
     int Failures,
     Series? Series,
@@ -32,8 +32,11 @@ public sealed record ForgeBatch(
     /// <summary>How many, above zero.</summary>
     public int Number => Needed.Number;
 
-    /// <summary>The session day before which the first of them must be ready.</summary>
+    /// <summary>The day on which the first of them must be ready, and can be.</summary>
     public DateOnly ReadyBy => Needed.ReadyBy;
+
+    /// <summary>Whether they are wanted before they can be ready: until then the tools on hand have to do.</summary>
+    public bool IsLate => Needed.WantedOn < ReadyBy;
 
     /// <summary>Hours for the whole batch; null where no tool of the sort has its hours noted.</summary>
     public decimal? Hours => Cost.Hours * Number;
@@ -68,7 +71,7 @@ public sealed record ForgeBatch(
                     .Where(tool => tool.WhyNot is not null)
                     .Select(tool => $"; {tool.Forecast.Tool.Mark} is not counted on: {tool.WhyNot}")
             );
-            return $"{run} on order {Needed.Order}, session of {ReadyBy:yyyy-MM-dd}{not}";
+            return $"{run} on order {Needed.Order}, session of {Needed.WantedOn:yyyy-MM-dd}{not}";
         }
     }
 }

@@ -116,40 +116,23 @@ public sealed record SeriesPlan(
     private static PlannedTool Planned(Shop shop, EyeDescribed eye, Series series, StockRack rack, int number)
     {
         ToolPlace place = new(series.Eye, series.Place, series.Form.Name);
-        _ = PlaceBody.TryFind(shop, place, out PlaceBody? like, out string? _);
-        Tool? own = like is { IsOwn: true } ? like.Like.Tool : null;
-        DriftBlank? blank = own is null ? BlankOf(eye, series) : null;
-        GaugeMark? overall = own?.GaugeMarks.FirstOrDefault(gauge => gauge.Measures == Measures.Overall);
+        _ = PlaceBody.TryFind(shop, place, series, eye, out PlaceBody? body, out string? _);
+        GaugeMark? overall = body?.Own?.Tool.GaugeMarks.FirstOrDefault(gauge => gauge.Measures == Measures.Overall);
         return new(
             series,
             shop.Series.GetValueOrDefault(new SeriesKey(series.Eye, series.Place, series.Form.Name)) == series,
-            own is null ? blank?.Mark : Wear.OneTool.ToolNow.MarkOf(own),
-            own is null ? blank?.Overall : overall?.Start,
-            own is null ? blank?.Least : overall?.Least,
-            StockOf(series, blank?.Body ?? like?.Body, place, rack, number),
-            PlaceCost.Usual(shop, place)
+            body?.Own is { } own ? Wear.OneTool.ToolNow.MarkOf(own.Tool) : body?.Blank?.Mark,
+            overall?.Start ?? body?.Blank?.Overall,
+            overall?.Least ?? body?.Blank?.Least,
+            // no day is set for it yet
+            BatchStock.Of(
+                body,
+                series.Steel,
+                (each, steel) => rack.Cut(each, steel, number, new BatchName(place, DateOnly.MinValue))
+            ),
+            PlaceCost.Usual(shop, place, series, eye)
         );
     }
-
-    private static DriftBlank? BlankOf(EyeDescribed eye, Series series) =>
-        IsDrift(series)
-        && series.AtMark() is { } section
-        && DriftBlank.TryFor(
-            section,
-            eye.Depth?.Mm,
-            series.TaperLength ?? 0,
-            series.TaperWidth ?? 0,
-            out DriftBlank? blank,
-            out string? _
-        )
-            ? blank
-            : null;
-
-    private static BatchStock StockOf(Series series, Body? body, ToolPlace place, StockRack rack, int number) =>
-        body is null ? BatchStock.Unknown("the stations of no tool of this sort are entered")
-        : series.Steel is null ? BatchStock.Unknown("its steel is not known")
-        // no day is set for it yet
-        : rack.Cut(body, series.Steel, number, new BatchName(place, DateOnly.MinValue));
 
     private static bool TryPropose(
         Shop shop,

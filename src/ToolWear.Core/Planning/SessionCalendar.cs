@@ -32,7 +32,23 @@ public readonly record struct OrderDone(OrderDescribed Order, DateOnly? DoneOn);
 /// <param name="Order">The order.</param>
 /// <param name="HeadsLate">Heads that come after its day.</param>
 /// <param name="DoneOn">The day of the last head; null where that lies beyond what is reckoned.</param>
-public sealed record LateOrder(OrderDescribed Order, int HeadsLate, DateOnly? DoneOn);
+/// <param name="WaitsFor">The places whose new tools it waits for; none where the days at the hammer alone are too few.</param>
+public sealed record LateOrder(
+    OrderDescribed Order,
+    int HeadsLate,
+    DateOnly? DoneOn,
+    ImmutableArray<ToolPlace> WaitsFor
+)
+{
+    /// <summary>How many days late its last head is; null where that lies beyond what is reckoned.</summary>
+    public int? DaysLate => DoneOn?.DayNumber - Order.DueOn.DayNumber;
+}
+
+/// <summary>What the tools of a place have left until a new one can be ready.</summary>
+/// <param name="ReadyOn">The first day on which a new one can be ready.</param>
+/// <param name="Heats">Weighted heats that those on hand give until then.</param>
+[StructLayout(LayoutKind.Auto)]
+public readonly record struct Waiting(DateOnly ReadyOn, double Heats);
 
 /// <summary>The days at the hammer that the open orders take.</summary>
 /// <param name="Days">The days, first to last.</param>
@@ -50,9 +66,10 @@ public sealed record SessionCalendar(
 
     /// <summary>Fills the days with the open orders, the first due first.</summary>
     /// <param name="shop">The shop.</param>
-    /// <param name="from">The first day that may be worked.</param>
+    /// <param name="from">The first day that may be worked; what was forged on it already takes its share of it.</param>
+    /// <param name="waits">Places whose tools do not last until new ones are ready: heads that need more wait.</param>
     /// <returns>The calendar.</returns>
-    public static SessionCalendar Of(Shop shop, DateOnly from)
+    public static SessionCalendar Of(Shop shop, DateOnly from, IReadOnlyDictionary<ToolPlace, Waiting>? waits = null)
     {
         OrderDescribed[] open =
         [
@@ -72,13 +89,14 @@ public sealed record SessionCalendar(
             each => each.HeadsADay,
             StringComparer.Ordinal
         );
+        DayFilling filling = new(shop, aDay, waits ?? ImmutableDictionary<ToolPlace, Waiting>.Empty);
         LinkedList<(OrderDescribed Order, int Left)> queue = new(open.Select(order => (order, order.Heads)));
         ImmutableArray<SessionDay>.Builder days = ImmutableArray.CreateBuilder<SessionDay>();
         for (DateOnly day = from; queue.Count > 0 && day.DayNumber - from.DayNumber < MostDays; day = day.AddDays(1))
         {
-            if (shop.Settings.IsHammerDay(day.DayOfWeek))
+            if (shop.Settings.IsHammerDay(day.DayOfWeek) && filling.Fill(queue, day) is { IsEmpty: false } heads)
             {
-                days.Add(new SessionDay(day, Fill(queue, aDay)));
+                days.Add(new SessionDay(day, heads));
             }
         }
 
@@ -89,45 +107,15 @@ public sealed record SessionCalendar(
         return new SessionCalendar(
             days.ToImmutable(),
             [.. open.Select(order => new OrderDone(order, DoneOn(order, [.. forged[order.Order]])))],
-            [.. open.Select(order => LateOf(order, [.. forged[order.Order]])).OfType<LateOrder>()],
+            [
+                .. open.Select(order => LateOf(order, [.. forged[order.Order]], filling.WaitsOf(order.Order)))
+                    .OfType<LateOrder>(),
+            ],
             capacities
         );
     }
 
-    // a day is one; a head takes its share of it, and what is left goes to the next order
-    private static ImmutableArray<HeadsOfOrder> Fill(
-        LinkedList<(OrderDescribed Order, int Left)> queue,
-        Dictionary<string, double> aDay
-    )
-    {
-        const double rounding = 1e-9;
-        ImmutableArray<HeadsOfOrder>.Builder done = ImmutableArray.CreateBuilder<HeadsOfOrder>();
-        double left = 1;
-        while (queue.First is { Value: var next })
-        {
-            double capacity = aDay[next.Order.Pattern];
-            // a head that takes longer than a day still gets forged, on a day of its own
-            int fits = Math.Max(done.Count == 0 ? 1 : 0, (int)Math.Floor((left * capacity) + rounding));
-            int heads = Math.Min(fits, next.Left);
-            if (heads == 0)
-            {
-                break;
-            }
-
-            done.Add(new HeadsOfOrder(next.Order, heads));
-            left -= heads / capacity;
-            queue.RemoveFirst();
-            if (heads < next.Left)
-            {
-                queue.AddFirst((next.Order, next.Left - heads));
-                break;
-            }
-        }
-
-        return done.ToImmutable();
-    }
-
-    private static PatternCapacity Capacity(Shop shop, string pattern)
+    internal static PatternCapacity Capacity(Shop shop, string pattern)
     {
         int[] heads =
         [
@@ -144,9 +132,13 @@ public sealed record SessionCalendar(
     private static DateOnly? DoneOn(OrderDescribed order, (DateOnly On, int Heads)[] forged) =>
         forged.Sum(each => each.Heads) == order.Heads ? forged[^1].On : null;
 
-    private static LateOrder? LateOf(OrderDescribed order, (DateOnly On, int Heads)[] forged)
+    private static LateOrder? LateOf(
+        OrderDescribed order,
+        (DateOnly On, int Heads)[] forged,
+        ImmutableArray<ToolPlace> waits
+    )
     {
         int inTime = forged.Where(each => each.On <= order.DueOn).Sum(each => each.Heads);
-        return inTime < order.Heads ? new LateOrder(order, order.Heads - inTime, DoneOn(order, forged)) : null;
+        return inTime < order.Heads ? new LateOrder(order, order.Heads - inTime, DoneOn(order, forged), waits) : null;
     }
 }

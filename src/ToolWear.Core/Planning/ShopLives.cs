@@ -40,6 +40,9 @@ public sealed class ShopLives
             .ToLookup(tool => ToolPlace.Of(tool.Tool), tool => tool.Id);
     }
 
+    /// <summary>The shop's forecasts.</summary>
+    internal ShopForecasts Forecasts => forecasts;
+
     /// <summary>The shop.</summary>
     public Shop Shop => forecasts.Shop;
 
@@ -55,14 +58,23 @@ public sealed class ShopLives
     /// <summary>The cracks and breaks on record of tools like those of a place.</summary>
     /// <param name="place">The place.</param>
     /// <returns>What is on record; where no tool failed, plans reckon with wear alone.</returns>
-    public ShopFailures Failures(ToolPlace place) =>
-        ShopFailures.Of(Shop, place.Form, place.Place, SeriesLike(place)?.Steel ?? Like(place)?.Tool.Steel);
+    public ShopFailures Failures(ToolPlace place) => ShopFailures.Of(Shop, place.Form, place.Place, SteelOf(place));
 
     /// <summary>How many heats a tool of a place is guessed to last.</summary>
     /// <param name="place">The place.</param>
     /// <returns>Weighted heats, above zero.</returns>
-    public double Guess(ToolPlace place) =>
-        SeriesLike(place)?.GuessHeats ?? Like(place)?.Tool.GuessHeats ?? GuessedLife.Assumed;
+    public double Guess(ToolPlace place) => GuessOf(place).Heats;
+
+    private (double Heats, bool IsAssumed) GuessOf(ToolPlace place)
+    {
+        _ = ToolForms.TryFind(place.Form, out ToolForm form, out _);
+        return (SeriesLike(place)?.GuessHeats ?? Like(place)?.Tool.GuessHeats) is { } said
+            ? (said, false)
+            : (Shop.Settings.GuessHeats(form, place.Place, SteelOf(place)), true);
+    }
+
+    /// <summary>The steel that a new tool of a place is made of; null where nobody said.</summary>
+    internal string? SteelOf(ToolPlace place) => SeriesLike(place)?.Steel ?? Like(place)?.Tool.Steel;
 
     /// <summary>The drawn lives of a place.</summary>
     /// <param name="place">The place.</param>
@@ -149,10 +161,9 @@ public sealed class ShopLives
     /// <summary>The histories of a tool still to be made: the gauge marks of the last one made there, else of its usual kind.</summary>
     private ImmutableArray<WearHistory> Planned(ToolPlace place)
     {
-        Series? series = SeriesLike(place);
         ToolInShop? like = Like(place);
-        string steel = series?.Steel ?? like?.Tool.Steel ?? "unknown steel";
-        double? guess = series?.GuessHeats ?? like?.Tool.GuessHeats;
+        string steel = SteelOf(place) ?? "unknown steel";
+        (double guess, bool isAssumed) = GuessOf(place);
         IEnumerable<(string Gauge, double Limit, double Resolution)> gauges = like is null
             ? [(UsualGauge(place), 1, 0)]
             : forecasts
@@ -171,8 +182,8 @@ public sealed class ShopLives
                     gauge.Gauge,
                     gauge.Limit,
                     gauge.Resolution,
-                    guess ?? GuessedLife.Assumed,
-                    guess is null,
+                    guess,
+                    isAssumed,
                     0,
                     []
                 );

@@ -1,50 +1,75 @@
+using ToolWear.Core.Ledger;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Sections;
 using ToolWear.Core.Shops;
 
 namespace ToolWear.Core.Planning;
 
+/// <summary>Pieces that a batch will ask of the rack.</summary>
+/// <param name="Body">The body that they are forged to.</param>
+/// <param name="Steel">Their steel.</param>
+/// <param name="Pieces">How many, above zero.</param>
+internal sealed record StockWanted(Body Body, string Steel, int Pieces);
+
 /// <summary>The bars in the rack while batches are cut from them, one after another.</summary>
 internal sealed class StockRack
 {
+    // a length is not cut longer for a twentieth of a mm
+    private const double RoundingMm = 0.05;
+    private const double SixteenthMm = 25.4 / 16;
+
+    private readonly Shop shop;
     private readonly List<BarInRack> bars;
     private readonly List<BarsToBuy> bought = [];
+    private readonly List<StockWanted> toCome;
     private readonly double boughtMm;
+    private readonly double cutMm;
 
-    internal StockRack(Shop shop)
+    /// <summary>Begins with the bars of a shop.</summary>
+    /// <param name="shop">The shop.</param>
+    /// <param name="toCome">What will be cut, so that a bar that is bought serves several batches.</param>
+    internal StockRack(Shop shop, params IEnumerable<StockWanted> toCome)
     {
-        bars = [.. shop.Bars.Values.Select(BarInRack.Of).OfType<BarInRack>()];
+        this.shop = shop;
+        this.toCome = [.. toCome];
         boughtMm = shop.Settings.BarLength.Mm;
+        cutMm = shop.Settings.CutWidthMm;
+        bars = [.. shop.Bars.Values.Select(bar => BarInRack.Of(bar, cutMm)).OfType<BarInRack>()];
     }
+
+    /// <summary>How long a piece is cut, in whole mm or sixteenths of an inch, never short. The loss is the usual one and
+    /// nothing is held: forged on the end of the bar and cut off after.</summary>
+    internal static double PieceMm(Shop shop, Body body, double areaMm2)
+    {
+        double step = shop.Settings.Units == LengthUnit.Mm ? 1 : SixteenthMm;
+        return StockToCut.TryFor(body, areaMm2, StockLoss.Usual, 0, out StockToCut? stock, out string? refusal)
+            ? Math.Ceiling((stock.LengthMm - RoundingMm) / step) * step
+            : throw new InvalidOperationException(refusal);
+    }
+
+    /// <summary>The size of bar that a batch is cut from first: the smallest in the rack that serves, else the one bought.</summary>
+    internal BarSize SizeFor(Body body, string steel) =>
+        Serving(body, steel) is [var first, ..] ? first.Bar.Size : SizeToBuy(body, steel, 1);
 
     /// <summary>Cuts the pieces of a batch: from the smallest bars that serve, the shortest first; the rest is bought.</summary>
     internal BatchStock Cut(Body body, string steel, int pieces, BatchName batch)
     {
-        double area = body.LargestAreaMm2;
-        BarInRack[] ofSteel =
-        [
-            .. bars.Where(bar => bar.Is(steel)).OrderBy(bar => bar.AreaMm2).ThenBy(bar => bar.LeftMm),
-        ];
-        BarInRack[] serving = [.. ofSteel.Where(bar => bar.AreaMm2 >= area)];
-        bool isUpset = serving.Length == 0 && ofSteel.Length > 0;
-        BarInRack[] candidates = isUpset ? [ofSteel[^1]] : serving;
-        List<string> notes = [];
-        if (isUpset)
+        if (toCome.Find(each => each.Body == body && each.Steel == steel) is { } now)
         {
-            notes.Add($"no bar of {steel} is as large as its largest section: it has to be upset");
+            toCome.Remove(now);
         }
 
         int left = pieces;
         List<BarCut> cuts = [];
-        foreach (BarInRack bar in candidates)
+        foreach (BarInRack bar in Serving(body, steel))
         {
-            double piece = PieceMm(body, bar.AreaMm2);
+            double piece = PieceMm(shop, body, bar.AreaMm2);
             bar.Want(batch);
             int fits = bar.Take(batch, left, piece);
             if (fits > 0)
             {
                 left -= fits;
-                cuts.Add(new BarCut(bar.Bar, fits, piece, bar.LeftMm));
+                cuts.Add(new BarCut(bar.Bar, fits, piece, Steel.MassKg(piece * bar.AreaMm2), bar.LeftMm));
             }
 
             if (left == 0)
@@ -55,9 +80,13 @@ internal sealed class StockRack
             bar.IsTooShort = true;
         }
 
-        BarsToBuy? buy = left > 0 ? Buy(body, steel, left, candidates.FirstOrDefault(), batch, notes) : null;
-        double barArea = candidates.FirstOrDefault()?.AreaMm2 ?? area;
-        return new BatchStock(Steel.MassKg(PieceMm(body, barArea) * barArea), [.. cuts], buy, [.. notes]);
+        List<string> notes = [];
+        BarsToBuy? buy = left > 0 ? Buy(body, steel, left, batch, notes) : null;
+        double? kg =
+            buy is null && left > 0
+                ? null
+                : cuts.Sum(cut => cut.Pieces * cut.PieceKg) + (buy?.Pieces * buy?.PieceKg ?? 0);
+        return new BatchStock(kg / pieces, PriceAKg(steel), [.. cuts], buy, [.. notes]);
     }
 
     /// <summary>What was cut from each bar, and what has to be bought.</summary>
@@ -71,21 +100,57 @@ internal sealed class StockRack
             ]
         );
 
-    // the loss is the usual one and nothing is held: forged on the end of the bar and cut off after
-    private static double PieceMm(Body body, double areaMm2) =>
-        StockToCut.TryFor(body, areaMm2, StockLoss.Usual, 0, out StockToCut? stock, out string? refusal)
-            ? stock.LengthMm
-            : throw new InvalidOperationException(refusal);
+    private BarInRack[] Serving(Body body, string steel) =>
+        [
+            .. bars.Where(bar => bar.Is(steel) && bar.AreaMm2 >= body.LargestAreaMm2)
+                .OrderBy(bar => bar.AreaMm2)
+                .ThenBy(bar => bar.LeftMm),
+        ];
+
+    // bars of one steel cost alike a kg; the last one entered says what it costs now
+    private decimal? PriceAKg(string steel) =>
+        shop
+            .Bars.Values.LastOrDefault(bar =>
+                bar.PriceAKg is not null && string.Equals(bar.Steel, steel, StringComparison.OrdinalIgnoreCase)
+            )
+            ?.PriceAKg;
+
+    /// <summary>The size to buy: the smallest listed one that serves; or, where one bar of a larger one gives these pieces
+    /// and all that batches to come would have to buy for, that one: one bar and less waste.</summary>
+    private BarSize SizeToBuy(Body body, string steel, int pieces)
+    {
+        StockWanted[] also =
+        [
+            .. toCome.Where(each =>
+                string.Equals(each.Steel, steel, StringComparison.OrdinalIgnoreCase)
+                && each.Body.LargestAreaMm2 > body.LargestAreaMm2
+                && Serving(each.Body, steel).Length == 0
+            ),
+        ];
+        BarSize large = Listed(also.Select(each => each.Body.LargestAreaMm2).Append(body.LargestAreaMm2).Max());
+        double Takes(Body each, int number) => number * (PieceMm(shop, each, AreaOf(large)) + cutMm);
+        return Takes(body, pieces) + also.Sum(each => Takes(each.Body, each.Pieces)) <= boughtMm
+            ? large
+            : Listed(body.LargestAreaMm2);
+    }
+
+    private BarSize Listed(double areaMm2)
+    {
+        double d = Math.Sqrt(4 * areaMm2 / Math.PI);
+        Length size = shop.Settings.BarSizes.FirstOrDefault(each => each.Mm >= d - 1e-9);
+        // beyond the list, to the next whole mm
+        return new BarSize(SectionKind.Round, size > Length.Zero ? size : Length.FromMm(Math.Ceiling(d)), null);
+    }
+
+    private static double AreaOf(BarSize round) => Math.PI * round.A.Mm * round.A.Mm / 4;
 
     // what is left of a bar that is bought serves the batches after
-    private BarsToBuy? Buy(Body body, string steel, int pieces, BarInRack? like, BatchName batch, List<string> notes)
+    private BarsToBuy? Buy(Body body, string steel, int pieces, BatchName batch, List<string> notes)
     {
-        // no bar of that steel was ever in the rack: a round as large as the largest section, to the next whole mm
-        double d = Math.Ceiling(Math.Sqrt(4 * body.LargestAreaMm2 / Math.PI));
-        double area = like?.AreaMm2 ?? Math.PI * d * d / 4;
-        BarWanted wanted = new(null, steel, like?.Bar.Size ?? new BarSize(SectionKind.Round, Length.FromMm(d), null));
-        double piece = PieceMm(body, area);
-        if (piece > boughtMm)
+        BarWanted wanted = new(null, steel, SizeToBuy(body, steel, pieces));
+        double area = AreaOf(wanted.Size);
+        double piece = PieceMm(shop, body, area);
+        if (piece + cutMm > boughtMm)
         {
             notes.Add($"a piece of {piece:0} mm is longer than a bar of {boughtMm:0} mm (bar_length_mm): not cut");
             return null;
@@ -95,14 +160,67 @@ internal sealed class StockRack
         int number = 0;
         while (left > 0)
         {
-            BarInRack bar = new(wanted, area, boughtMm);
+            BarInRack bar = new(wanted, area, boughtMm, cutMm);
             bars.Add(bar);
             number++;
             left -= bar.Take(batch, left, piece);
         }
 
-        BarsToBuy buy = new(wanted, number, boughtMm, pieces, piece);
+        BarsToBuy buy = new(wanted, number, boughtMm, pieces, piece, Steel.MassKg(piece * area));
         bought.Add(buy);
         return buy;
     }
+}
+
+/// <summary>A bar while batches are cut from it.</summary>
+internal sealed class BarInRack(BarWanted bar, double areaMm2, double lengthMm, double cutMm)
+{
+    internal BarWanted Bar => bar;
+
+    internal double AreaMm2 => areaMm2;
+
+    internal double LeftMm => lengthMm - Cut.Sum(each => each.Pieces * (each.PieceMm + cutMm));
+
+    internal bool IsTooShort { get; set; }
+
+    internal List<BatchName> WantedBy { get; } = [];
+
+    internal List<BatchOnBar> Cut { get; } = [];
+
+    internal static BarInRack? Of(BarDescribed bar, double cutMm)
+    {
+        Length? b = bar.B == bar.A ? null : bar.B;
+        return Section.TryMake(bar.Section, bar.A, bar.B ?? bar.A, Length.Zero, out Section? section, out _)
+            ? new BarInRack(
+                new BarWanted(bar.Bar, bar.Steel, new BarSize(bar.Section, bar.A, b)),
+                section.AreaMm2(),
+                bar.Length?.Mm ?? 0,
+                cutMm
+            )
+            : null;
+    }
+
+    internal bool Is(string wanted) => string.Equals(bar.Steel, wanted, StringComparison.OrdinalIgnoreCase);
+
+    internal void Want(BatchName batch)
+    {
+        if (!WantedBy.Contains(batch))
+        {
+            WantedBy.Add(batch);
+        }
+    }
+
+    /// <summary>Cuts as many pieces as fit, up to some.</summary>
+    internal int Take(BatchName batch, int most, double pieceMm)
+    {
+        int fits = Math.Min(most, (int)Math.Floor((LeftMm / (pieceMm + cutMm)) + 1e-9));
+        if (fits > 0)
+        {
+            Cut.Add(new BatchOnBar(batch, fits, pieceMm));
+        }
+
+        return fits;
+    }
+
+    internal BarUse Use() => new(bar, lengthMm, [.. Cut], cutMm, LeftMm);
 }

@@ -1,4 +1,5 @@
 using System.Runtime.InteropServices;
+using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
 
 namespace ToolWear.Core.Planning;
@@ -14,6 +15,12 @@ public readonly record struct ToolPlace(string? Eye, Place Place, string Form)
     /// <param name="tool">The tool.</param>
     /// <returns>Its place.</returns>
     public static ToolPlace Of(Tool tool) => new(tool.Eye, tool.Place, tool.Form.Name);
+
+    /// <summary>What its tools are made like.</summary>
+    /// <param name="shop">The shop.</param>
+    /// <returns>The series; null where none is entered.</returns>
+    public Series? SeriesIn(Shop shop) =>
+        Eye is { } eye ? shop.Series.GetValueOrDefault(new SeriesKey(eye, Place, Form)) : null;
 
     /// <summary>The place in words: "H rough drift", "fuller".</summary>
     /// <returns>Eye, place and form, empties left out.</returns>

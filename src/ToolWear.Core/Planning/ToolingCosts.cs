@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Shops;
+using ToolWear.Core.Tools;
 
 namespace ToolWear.Core.Planning;
 
@@ -13,6 +14,8 @@ namespace ToolWear.Core.Planning;
 /// <param name="Scrapped">How many scrapped tools stand behind the true figures: those whose heats are all known.</param>
 /// <param name="TrueLife">Their mean life in weighted heats; null where there is none.</param>
 /// <param name="TrueCostAHeat">Their cost with reworks over their heats; null where it is not known.</param>
+/// <param name="Steel">The steel that the forecast is for, and whose scrapped tools stand beside it; null where not known.</param>
+/// <param name="Others">Scrapped tools of other classes of steel: their steel, how many, their mean life.</param>
 public sealed record PlaceHeatCost(
     ToolPlace Tools,
     PlaceCost Cost,
@@ -20,7 +23,9 @@ public sealed record PlaceHeatCost(
     Estimated CostAHeat,
     int Scrapped,
     double? TrueLife,
-    double? TrueCostAHeat
+    double? TrueCostAHeat,
+    string? Steel,
+    ImmutableArray<(string Steel, int Number, double Life)> Others
 );
 
 /// <summary>What a head of a pattern costs in tooling, apart from bar, fuel and handle.</summary>
@@ -96,19 +101,27 @@ public sealed record ToolingCosts(ImmutableArray<PlaceHeatCost> Places, Immutabl
     {
         PlaceCost cost = PlaceCost.Usual(lives.Shop, place);
         Estimate life = lives.At(place).NewLife;
+        string? steel = lives.SteelOf(place);
+        ToolInShop[] gone =
+        [
+            .. lives.Shop.Tools.Values.Where(tool =>
+                tool.State == ToolState.Scrapped
+                && ToolPlace.Of(tool.Tool) == place
+                && !tool.Tool.Start.IsUnknown
+                && Worked(lives.Shop, tool) > 0
+            ),
+        ];
+        // a true figure stands beside a forecast only for like steel
+        bool IsLike(ToolInShop tool) => SteelClasses.Of(tool.Tool.Steel) == SteelClasses.Of(steel);
         (decimal? Cost, double Heats)[] done =
         [
-            .. lives
-                .Shop.Tools.Values.Where(tool =>
-                    tool.State == ToolState.Scrapped && ToolPlace.Of(tool.Tool) == place && !tool.Tool.Start.IsUnknown
-                )
+            .. gone.Where(IsLike)
                 .Select(tool =>
                     (
                         PlaceCost.Of(lives.Shop, tool).Total + PlaceCost.Reworks(lives.Shop, tool),
                         Worked(lives.Shop, tool)
                     )
-                )
-                .Where(each => each.Item2 > 0),
+                ),
         ];
         double heats = done.Sum(each => each.Heats);
         bool isCostKnown = done.Length > 0 && done.All(each => each.Cost is not null);
@@ -119,7 +132,13 @@ public sealed record ToolingCosts(ImmutableArray<PlaceHeatCost> Places, Immutabl
             AHeat(cost.Total, life),
             done.Length,
             done.Length > 0 ? heats / done.Length : null,
-            isCostKnown ? (double)done.Sum(each => each.Cost!.Value) / heats : null
+            isCostKnown ? (double)done.Sum(each => each.Cost!.Value) / heats : null,
+            steel,
+            [
+                .. gone.Where(tool => !IsLike(tool))
+                    .GroupBy(tool => tool.Tool.Steel ?? "unknown steel", StringComparer.Ordinal)
+                    .Select(same => (same.Key, same.Count(), same.Average(tool => Worked(lives.Shop, tool)))),
+            ]
         );
     }
 

@@ -52,16 +52,32 @@ public static class ShopHistory
             _ => HistoryPlace.AfterAll(DayOf(shop, entered), entered.Number),
         };
 
-    /// <summary>How much a heat of a tool counts: the shop's factor for its place and the work, times the pattern's load.</summary>
+    /// <summary>How much heats count for a tool.</summary>
     /// <param name="shop">The shop.</param>
     /// <param name="tool">The tool.</param>
     /// <param name="heats">The heats.</param>
     /// <returns>Weighted heats.</returns>
-    public static double Weighted(this Shop shop, Tool tool, HeatsWorked heats)
-    {
-        double factor = heats.Work == tool.MainWork ? 1 : shop.Settings.Factor(tool.Place, heats.Work);
-        return heats.Heats.Count * factor * LoadOf(shop, tool, heats);
-    }
+    public static double Weighted(this Shop shop, Tool tool, HeatsWorked heats) =>
+        heats.Heats.Count * shop.WeightOf(tool, heats.Work, shop.SessionShelf[heats.Session].Opened.Pattern);
+
+    /// <summary>How much a heat as worked counts: the shop's factor for its place and the work, times the pattern's load.</summary>
+    /// <param name="shop">The shop.</param>
+    /// <param name="tool">The tool.</param>
+    /// <param name="work">The work.</param>
+    /// <param name="pattern">The pattern's name; null for none.</param>
+    /// <returns>Weighted heats, zero or more.</returns>
+    public static double WeightOf(this Shop shop, Tool tool, Work work, string? pattern) =>
+        (work == tool.MainWork ? 1 : shop.Settings.Factor(tool.Place, work)) * LoadOf(shop, tool, work, pattern);
+
+    /// <summary>How many heats a tool is guessed to last: by the smith's word for it, by its series, else the shop's first
+    /// guess for its form, place and steel.</summary>
+    /// <param name="shop">The shop.</param>
+    /// <param name="tool">The tool.</param>
+    /// <returns>Weighted heats above zero, and whether nobody said it.</returns>
+    public static (double Heats, bool IsAssumed) GuessOf(this Shop shop, Tool tool) =>
+        (tool.GuessHeats ?? shop.SeriesOf(tool)?.GuessHeats) is { } said
+            ? (said, false)
+            : (shop.Settings.GuessHeats(tool.Form, tool.Place, tool.Steel), true);
 
     /// <summary>The day an entry belongs to.</summary>
     private static DateOnly DayOf(Shop shop, Entered entered) =>
@@ -138,12 +154,9 @@ public static class ShopHistory
             : new(last.On, last.Opening, HistoryStage.During, entered.Number);
     }
 
-    private static double LoadOf(Shop shop, Tool tool, HeatsWorked heats)
+    private static double LoadOf(Shop shop, Tool tool, Work work, string? name)
     {
-        if (
-            shop.SessionShelf[heats.Session].Opened.Pattern is not { } name
-            || !shop.Patterns.TryGetValue(name, out PatternDescribed? pattern)
-        )
+        if (name is null || !shop.Patterns.TryGetValue(name, out PatternDescribed? pattern))
         {
             return 1;
         }
@@ -152,7 +165,7 @@ public static class ShopHistory
         [
             .. pattern.Stages.Where(stage => stage.Form == tool.Form && stage.Place == tool.Place),
         ];
-        PatternStage? stage = stages.FirstOrDefault(each => each.Work == heats.Work) ?? stages.FirstOrDefault();
+        PatternStage? stage = stages.FirstOrDefault(each => each.Work == work) ?? stages.FirstOrDefault();
         return stage?.Load ?? 1;
     }
 }

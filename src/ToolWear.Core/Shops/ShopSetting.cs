@@ -67,6 +67,28 @@ public sealed class ShopSetting
     public static ShopSetting BarLength { get; } =
         new("bar_length_mm", "3000", "how long a bar comes that has to be bought, in mm", Range(50, 20_000));
 
+    /// <summary>What a cut takes off a bar, mm. Common practice, no source.</summary>
+    public static ShopSetting CutWidth { get; } =
+        new("cut_width_mm", "2", "how much of a bar a cut takes, in mm: the saw's width", Range(0, 50));
+
+    /// <summary>The diameters of round bars that are bought, mm.</summary>
+    public static ShopSetting BarSizes { get; } =
+        new(
+            "bar_sizes_mm",
+            "",
+            "the diameters of round bars that your merchant keeps, in mm, such as 20 25 32; empty for the preferred ones of EN 10060:2003, in a shop of inches for 1/16 steps to 1 1/2 in and 1/8 steps to 4 in",
+            value => value.Split(' ').Select(Range(1, 500)).FirstOrDefault(fault => fault is not null)
+        );
+
+    /// <summary>Days within which one fire serves. Common practice, no source.</summary>
+    public static ShopSetting BatchWindow { get; } =
+        new(
+            "batch_window_days",
+            "7",
+            "tools of one form, steel and bar that are needed within so many days are forged in one fire",
+            Range(0, 365)
+        );
+
     /// <summary>What is free below the head, mm.</summary>
     public static ShopSetting NoseRoom { get; } =
         new(
@@ -117,11 +139,20 @@ public sealed class ShopSetting
         HeadsADay,
         HammerDays,
         BarLength,
+        CutWidth,
+        BarSizes,
+        BatchWindow,
         NoseRoom,
         Pedal,
         Bell,
         Demo,
         BackupFolder,
+        .. GuessedLife.Firsts.Select(first => new ShopSetting(
+            GuessName(first.Of),
+            first.Usual,
+            $"how many heats a {first.Of}{(Places.Words.TryParse(first.Of, out _, out _) ? " drift" : "")} usually lasts where nobody said: of mild steel, of oil- or water-hardening, of air-hardening",
+            GuessesFault
+        )),
         .. Enum.GetValues<Place>().SelectMany(place => Enum.GetValues<Work>().Select(work => MakeFactor(place, work))),
         .. Enum.GetValues<Place>().SelectMany(Temperatures),
     ];
@@ -140,6 +171,12 @@ public sealed class ShopSetting
     /// <param name="work">The work.</param>
     /// <returns>The setting.</returns>
     public static ShopSetting Factor(Place place, Work work) => Known(FactorName(place, work));
+
+    /// <summary>The first guesses of life of a form and place, one for each class of steel.</summary>
+    /// <param name="form">The form.</param>
+    /// <param name="place">The place.</param>
+    /// <returns>The setting.</returns>
+    public static ShopSetting Guesses(ToolForm form, Place place) => Known(GuessName(GuessedLife.FirstOf(form, place)));
 
     /// <summary>The temperature of the eye when a drift of a place lets go.</summary>
     /// <param name="place">The place.</param>
@@ -182,6 +219,14 @@ public sealed class ShopSetting
             ? null
             : $"days with a space between, of {string.Join(", ", DayWords)}";
     }
+
+    private static string GuessName(string of) => "guess_heats_" + of.Replace(' ', '_').Replace('-', '_');
+
+    private static string? GuessesFault(string value) =>
+        value.Split(' ') is { Length: 3 } each
+        && each.All(part => Range((decimal)GuessedLife.Least, (decimal)GuessedLife.Most)(part) is null)
+            ? null
+            : "three numbers of heats, such as 27 60 90: mild, oil- or water-hardening, air-hardening";
 
     private static ShopSetting Known(string name) =>
         Find(name) ?? throw new InvalidOperationException($"No setting {name}.");

@@ -37,14 +37,42 @@ public sealed class ShopSettings
     /// <summary>The certainty that the smith asks for, above 0 and below 1.</summary>
     public double Sure => (double)Number(ShopSetting.Sure);
 
-    /// <summary>What an hour costs in the shop's own money, zero or more.</summary>
-    public decimal HourRate => Number(ShopSetting.HourRate);
+    /// <summary>What an hour costs in the shop's own money, zero or more; null where the shop has not said.</summary>
+    public decimal? HourRate => Said.ContainsKey(ShopSetting.HourRate.Name) ? Number(ShopSetting.HourRate) : null;
 
     /// <summary>Heads a day of a pattern that was never forged, above zero.</summary>
     public double HeadsADay => (double)Number(ShopSetting.HeadsADay);
 
     /// <summary>How long a bar comes that has to be bought.</summary>
     public Length BarLength => Length.FromMm(Number(ShopSetting.BarLength));
+
+    /// <summary>What a cut takes off a bar, mm.</summary>
+    public double CutWidthMm => (double)Number(ShopSetting.CutWidth);
+
+    /// <summary>Days within which tools of one form, steel and bar are forged in one fire.</summary>
+    public int BatchWindowDays => (int)Number(ShopSetting.BatchWindow);
+
+    // EN 10060:2003, table 1, preferred diameters to 100 mm; by inch what merchants keep (common practice, no source)
+    private const string Preferred =
+        "10 12 13 14 15 16 18 19 20 22 24 25 26 27 28 30 32 35 36 38 40 42 45 48 50 52 55 60 63 65 70 73 75 80 85 90 95 100";
+
+    /// <summary>The diameters in which round bars are bought, the least first.</summary>
+    public ImmutableArray<Length> BarSizes =>
+        (Get(ShopSetting.BarSizes), Units) switch
+        {
+            ({ Length: 0 }, LengthUnit.Inch) =>
+            [
+                .. Enumerable
+                    .Range(4, 21)
+                    .Select(x => x * 4)
+                    .Concat(Enumerable.Range(13, 20).Select(x => x * 8))
+                    .Select(x => new Length(x * SizeText.FinestFraction.Nanometres)),
+            ],
+            ({ Length: 0 }, _) => [.. Preferred.Split(' ').Select(Mm)],
+            ({ } said, _) => [.. said.Split(' ').Select(Mm).Order()],
+        };
+
+    private static Length Mm(string text) => Length.FromMm(decimal.Parse(text, CultureInfo.InvariantCulture));
 
     /// <summary>The lubricant that is used where a session says nothing; null where none was named.</summary>
     public string? Lubricant => Get(ShopSetting.Lubricant) is { Length: > 0 } usual ? usual : null;
@@ -58,6 +86,23 @@ public sealed class ShopSettings
     /// <param name="work">The work.</param>
     /// <returns>The factor, zero or more.</returns>
     public double Factor(Place place, Work work) => (double)Number(ShopSetting.Factor(place, work));
+
+    /// <summary>How many heats a tool is guessed to last where nobody said; one of unknown steel as of oil- or
+    /// water-hardening.</summary>
+    /// <param name="form">Its form.</param>
+    /// <param name="place">Its place in the series.</param>
+    /// <param name="steel">Its steel; null where not known.</param>
+    /// <returns>Weighted heats, above zero.</returns>
+    public double GuessHeats(ToolForm form, Place place, string? steel)
+    {
+        int of = SteelClasses.Of(steel) switch
+        {
+            SteelClass.Mild => 0,
+            SteelClass.AirHardening => 2,
+            _ => 1,
+        };
+        return double.Parse(Get(ShopSetting.Guesses(form, place)).Split(' ')[of], CultureInfo.InvariantCulture);
+    }
 
     /// <summary>The temperature of the eye when the drift lets go, degrees Celsius.</summary>
     /// <param name="place">The drift's place.</param>

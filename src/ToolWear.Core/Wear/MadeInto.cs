@@ -13,8 +13,8 @@ namespace ToolWear.Core.Wear;
 /// <param name="Series">The place.</param>
 /// <param name="Making">The room round it, and what comes off.</param>
 /// <param name="Heats">
-/// Weighted heats it would give: the median over the lives of the tools made there of its steel, else the smith's guess;
-/// null where neither is known.
+/// Weighted heats it would give: the median over the lives of the tools made there of its steel, else the guess for its
+/// steel.
 /// </param>
 /// <param name="Sisters">How many tools the heats rest on; 0 for the smith's guess.</param>
 public sealed record MadeIntoOffer(Series Series, MakingInto Making, double? Heats, int Sisters);
@@ -101,9 +101,15 @@ public sealed record MadeInto(
                 .Order(),
         ];
         return lives.Length == 0
-            ? new(series, making, series.GuessHeats, 0)
+            ? new(series, making, GuessOf(all.Shop, tool.Steel, series), 0)
             : new(series, making, (lives[(lives.Length - 1) / 2] + lives[lives.Length / 2]) / 2, lives.Length);
     }
+
+    // the guess of a place is for its steel: a tool of another class lasts as its own steel does
+    private static double GuessOf(Shop shop, string? steel, Series series) =>
+        series.GuessHeats is { } said && SteelClasses.Of(series.Steel) == SteelClasses.Of(steel)
+            ? said
+            : shop.Settings.GuessHeats(series.Form, series.Place, steel);
 
     private static bool IsSister(Tool other, Tool tool, Series series) =>
         other.Eye == series.Eye

@@ -1,4 +1,6 @@
 using System.Collections.Immutable;
+using ToolWear.Core.Deeds;
+using ToolWear.Core.Fields;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Shops;
 
@@ -66,18 +68,17 @@ internal sealed class Trial(ShopRead read, DateOnly today)
         }
 
         Step step = shop.After(new(shop.NextNumber, DateTimeOffset.UnixEpoch, today, entry.What));
-        if (step.After is { } after)
+        string? cannot = SizeRule.Of(shop, entry.What).Cannot;
+        if (step.After is { } after && cannot is null)
         {
             shop = after;
             entries.Add(entry.What);
             return true;
         }
 
-        bool isAtCell = entry.Row.HasColumn(step.Fault!.Field);
-        entry.Row.Fault(
-            isAtCell ? step.Fault.Field : entry.Column,
-            isAtCell ? step.Fault.Sentence : step.Fault.ToString()
-        );
+        FieldFault fault = step.Fault ?? new("size_mm", cannot!);
+        bool isAtCell = entry.Row.HasColumn(fault.Field);
+        entry.Row.Fault(isAtCell ? fault.Field : entry.Column, isAtCell ? fault.Sentence : fault.ToString());
         DoubtWhatFollows(entry.What);
         return false;
     }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Text.Json;
+using ToolWear.Core.Deeds;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Shops;
 using ToolWear.Keys;
@@ -189,7 +190,21 @@ public sealed class Bench : IDisposable
     /// <inheritdoc />
     public void Dispose() => store?.Dispose();
 
-    private (Shop After, string? Refusal) Tried(ImmutableArray<LedgerEntry> entries, DateTimeOffset at, DateOnly day)
+    /// <summary>What is unlikely about the sizes of entries, to be asked about once.</summary>
+    /// <param name="entries">The entries, in order.</param>
+    /// <returns>Sentences, none where all are likely; null where the shop refuses one.</returns>
+    public IReadOnlyList<string>? DoubtsOf(ImmutableArray<LedgerEntry> entries)
+    {
+        List<string> doubts = [];
+        return Tried(entries, site.Clock.GetUtcNow(), site.Today, doubts).Refusal is null ? doubts : null;
+    }
+
+    private (Shop After, string? Refusal) Tried(
+        ImmutableArray<LedgerEntry> entries,
+        DateTimeOffset at,
+        DateOnly day,
+        List<string>? doubts = null
+    )
     {
         Shop after = Shop;
         foreach (LedgerEntry entry in entries)
@@ -200,10 +215,14 @@ public sealed class Bench : IDisposable
             }
 
             Step step = after.After(new Entered(after.NextNumber, at, day, entry));
-            if (step.After is not { } next)
+            // only where it is entered: what stands in a ledger of before is read as it is
+            SizeRule sizes = SizeRule.Of(after, entry);
+            if (step.After is not { } next || sizes.Cannot is not null)
             {
-                return (Shop, step.Refusal);
+                return (Shop, step.Refusal ?? sizes.Cannot);
             }
+
+            doubts?.AddRange(sizes.Unlikely is { } doubt ? [doubt] : []);
 
             after = next;
         }

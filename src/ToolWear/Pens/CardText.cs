@@ -114,7 +114,9 @@ internal static class CardText
         GaugeMark mark = gauge.History.Gauge;
         WearHistory wear = gauge.History.Wear;
         string Size(Length? size) => size is { } known ? $"{SizeShown.Caliper(known, units)} {unit}" : "not known";
-        text.Append($"\n{mark.Name}: start {Size(gauge.History.Start)}, now {Size(gauge.History.LastKnown)}");
+        text.Append(
+            $"\n{mark.Name}: start {Size(gauge.History.Start)}, now {Size(gauge.History.LastKnown)}{Words.AfterRework(gauge.History)}"
+        );
         text.Append(
             mark.ScrapSize is { } scrap
                 ? $", scrap {(mark.Wears == Wears.Smaller ? "under" : "over")} {Size(scrap)}\n"
@@ -123,9 +125,14 @@ internal static class CardText
         if (wear.LimitMm is { } limit && gauge.History.LastKnownWearMm is { } worn)
         {
             text.Append(
-                $"  {SizeShown.Wear(limit - worn, units)} {unit} to go of {SizeShown.Wear(limit, units)} {unit}"
+                $"  {SizeShown.Wear(Math.Min(limit, limit - worn), units)} {unit} to go of {SizeShown.Wear(limit, units)} {unit}"
             );
             text.Append($" when last known; {Words.Heats(gauge.History.HeatsSinceKnown)} heats since\n");
+        }
+
+        if (wear.LimitMm <= wear.ResolutionMm * 4)
+        {
+            text.Append(Wrapped.Of(ReadCoarsely(wear.ResolutionMm, units), "  ", "    "));
         }
 
         text.Append(Wrapped.Of($"This tool alone: {Alone(gauge.Alone, units)}", "  ", "    "));
@@ -143,6 +150,9 @@ internal static class CardText
             }
         }
     }
+
+    private static string ReadCoarsely(double mm, LengthUnit units) =>
+        $"Read only to {SizeShown.Wear(mm, units)} {SizeShown.Mark(units)}, a quarter or more of all that may wear: a caliper's decimals say more.";
 
     private static string Alone(ThisToolAlone alone, LengthUnit units)
     {

@@ -44,6 +44,7 @@ internal static class WallText
     internal static IEnumerable<string> Mind(ForgeList list, LengthUnit units) =>
         [
             .. list.Calendar.Late.Select(PlanWords.Late),
+            .. list.WaysOut.Select(PlanWords.Sooner),
             .. list.Cuts.Shared.Select(shared => PlanWords.SharedBarOf(shared, units)),
             .. PlanWords.NotPlanned(list),
             PlanWords.HeatsAHeadUsed(list),

@@ -7,6 +7,7 @@ using ToolWear.Core.Wear;
 using ToolWear.Core.Wear.Trials;
 using ToolWear.Doors;
 using ToolWear.Keys;
+using ToolWear.Wording;
 using ToolWear.Pens;
 using ToolWear.Results.Looks;
 using ToolWear.Results.Tools;
@@ -104,6 +105,9 @@ internal sealed class Sitting : IDisposable
     /// <summary>The forecasts last worked out; null before the first.</summary>
     public ShopForecasts? Forecasts => Forecaster.Latest;
 
+    // the question that was asked last, with the entries it was about
+    private string? asked;
+
     /// <summary>What was said last, and in which ink.</summary>
     public (string Sentence, Ink Ink) Said { get; private set; } = ("", Ink.Plain);
 
@@ -127,8 +131,28 @@ internal sealed class Sitting : IDisposable
     /// <summary>Records entries all together or not at all; where they cannot be, says why.</summary>
     /// <param name="entries">What happened, in order.</param>
     /// <returns>True where they are on the disk.</returns>
-    public bool Record(params ImmutableArray<LedgerEntry> entries)
+    public bool Record(params ImmutableArray<LedgerEntry> entries) => RecordAsking(null, entries);
+
+    /// <summary>Records entries; where a size is unlikely, asks once before.</summary>
+    /// <param name="doubt">What to ask; null for what the rule of sizes asks.</param>
+    /// <param name="entries">What happened, in order.</param>
+    /// <returns>True where they are on the disk.</returns>
+    public bool RecordAsking(string? doubt, ImmutableArray<LedgerEntry> entries)
     {
+        IReadOnlyList<string>? doubts = Bench.DoubtsOf(entries);
+        doubt =
+            doubts is null ? null
+            : doubts is [var first, ..] ? doubt ?? Words.AskedOnce(first)
+            : doubt;
+        string? question = doubt is null ? null : doubt + string.Concat(entries);
+        if (doubt is not null && question != asked)
+        {
+            asked = question;
+            Say(doubt, Ink.Warn);
+            return false;
+        }
+
+        asked = null;
         if (!Try(entries))
         {
             return false;

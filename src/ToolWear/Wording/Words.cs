@@ -85,13 +85,20 @@ internal static class Words
         string unit = SizeShown.Mark(units);
         string worn =
             history.Wear.LimitMm is { } limit && history.LastKnownWearMm is { } wear
-                ? $", {SizeShown.Wear(limit - wear, units)} to go of {SizeShown.Wear(limit, units)}"
+                ? $", {SizeShown.Wear(Math.Min(limit, limit - wear), units)} to go of {SizeShown.Wear(limit, units)}"
                 : "";
         string fine = reading.Resolution is { } step
-            ? $"; taken to {SizeShown.Wear(step.Mm, units)} {unit}, as fine as the fraction"
+            ? $"; a fraction counts as read to {SizeShown.Wear(step.Mm, units)} {unit}"
             : "";
         return $"{reading.Tool} {reading.Gauge}: {SizeShown.Caliper(reading.Size, units)} {unit}{worn}{fine}";
     }
+
+    /// <summary>A size that is unlikely is asked about once.</summary>
+    public static string AskedOnce(string doubt) => $"{doubt} Enter once more saves it.";
+
+    /// <summary>Where the last size known is what a rework left; null where it was read or made.</summary>
+    public static string? AfterRework(GaugeHistory history) =>
+        history.LastRework is { } rework ? $", {ToolReworked.WhatWords.Word(rework.What)} {rework.On:yyyy-MM-dd}" : null;
 
     /// <summary>A day with its weekday.</summary>
     public static string Weekday(DateOnly day) => day.ToString("ddd yyyy-MM-dd", CultureInfo.InvariantCulture);
@@ -101,6 +108,7 @@ internal static class Words
         new[]
         {
             cost.Steel is null ? "steel" : "",
+            cost.HourRate is null ? "hour rate" : "",
             cost.ForgeHours is null ? "forge hours" : "",
             cost.GrindHours is null ? "grind hours" : "",
             cost.Treatment is null ? "treatment" : "",

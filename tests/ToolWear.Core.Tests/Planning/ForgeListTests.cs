@@ -28,15 +28,47 @@ public sealed class ForgeListTests
     }
 
     [Fact]
-    public void Treated_tools_are_forged_together_and_so_many_days_before()
+    public void Nothing_is_ready_before_today_and_its_days()
     {
-        ForgeList loose = List(Shop(readyDays: 0, treated: false), 0.9);
         ForgeList list = List(Shop(readyDays: 7, treated: true), 0.9);
-        ForgeBatch first = list.Batches[0];
-        Assert.True(list.Batches.Length < loose.Batches.Length);
-        Assert.Equal(loose.Batches[0].ReadyBy, first.ReadyBy);
-        Assert.Equal(first.ReadyBy.AddDays(-7), first.ForgeBy);
-        Assert.Equal(first.ForgeBy < list.From, first.IsLate);
+        Assert.NotEmpty(list.Batches);
+        foreach (ForgeBatch batch in list.Batches)
+        {
+            Assert.True(batch.ForgeBy >= list.From, $"{batch.ForgeBy}");
+            Assert.Equal(batch.ForgeBy.AddDays(7), batch.ReadyBy);
+            Assert.Equal(batch.Needed.WantedOn < batch.ReadyBy, batch.IsLate);
+        }
+    }
+
+    [Fact]
+    public void What_one_fire_serves_is_forged_together_within_the_shops_window()
+    {
+        Story story = Shop(readyDays: 0, treated: false);
+        int Batches(string days)
+        {
+            story.Enter(new SettingChanged("batch_window_days", days));
+            return List(story, 0.9).Batches.Length;
+        }
+
+        int[] batches = [Batches("0"), Batches("7"), Batches("60")];
+        Assert.Equal(batches.OrderDescending(), batches);
+        Assert.True(batches[0] > 1);
+        Assert.Equal(1, batches[2]);
+    }
+
+    [Fact]
+    public void Days_that_lack_a_tool_move_and_the_order_is_late_by_days_with_a_way_out()
+    {
+        Story story = Shop(readyDays: 58, treated: true);
+        story.Enter(Story.LookedOver("R1", story.Today, Finding.Cracked));
+        ForgeList list = List(story, 0.9);
+        DateOnly ready = list.From.AddDays(58);
+        Assert.All(list.Calendar.Days, day => Assert.True(day.On >= ready, $"{day.On}"));
+        LateOrder late = Assert.Single(list.Calendar.Late);
+        Assert.Equal(list.Calendar.Days[^1].On.DayNumber - late.Order.DueOn.DayNumber, late.DaysLate);
+        Assert.Equal(list.Batches[0].Tools, Assert.Single(late.WaitsFor));
+        Assert.Equal(SoonerBy.Haste, Assert.Single(list.WaysOut).How);
+        Assert.False(list.Batches[0].IsLate);
     }
 
     [Fact]

@@ -15,7 +15,14 @@ public sealed class TimedBatchTests
     public void A_tool_is_ready_on_the_day_on_which_those_on_hand_fall_short()
     {
         // 6 heats a day: 6, 12, 18, 24, 30, 36
-        (var batches, var givenUp) = TimedBatch.Of(Demand(6, 6), TenEach, 0.9, windowDays: 0, mostNew: 50);
+        (var batches, var givenUp) = TimedBatch.Of(
+            Demand(6, 6),
+            TenEach,
+            0.9,
+            windowDays: 0,
+            DateOnly.MinValue,
+            mostNew: 50
+        );
         Assert.Null(givenUp);
         Assert.Equal(
             [(1, 0, 2), (1, 1, 4), (1, 2, 6)],
@@ -26,23 +33,40 @@ public sealed class TimedBatchTests
     [Fact]
     public void What_is_needed_within_one_window_is_forged_together()
     {
-        (var batches, _) = TimedBatch.Of(Demand(6, 6), TenEach, 0.9, windowDays: 2, mostNew: 50);
+        (var batches, _) = TimedBatch.Of(Demand(6, 6), TenEach, 0.9, windowDays: 2, DateOnly.MinValue, mostNew: 50);
         Assert.Equal([(2, 0, 2), (1, 2, 6)], batches.Select(each => (each.Number, each.Before, each.ReadyBy.Day)));
-        (batches, _) = TimedBatch.Of(Demand(6, 6), TenEach, 0.9, TimedBatch.TreatedWindowDays, mostNew: 50);
+        (batches, _) = TimedBatch.Of(Demand(6, 6), TenEach, 0.9, windowDays: 30, DateOnly.MinValue, mostNew: 50);
         Assert.Equal(3, Assert.Single(batches).Number);
+    }
+
+    [Fact]
+    public void Nothing_is_ready_before_it_can_be()
+    {
+        (var batches, _) = TimedBatch.Of(
+            Demand(6, 6),
+            TenEach,
+            0.9,
+            windowDays: 1,
+            new DateOnly(2026, 5, 4),
+            mostNew: 50
+        );
+        Assert.Equal(
+            [(2, 2, 4), (1, 6, 6)],
+            batches.Select(each => (each.Number, each.WantedOn.Day, each.ReadyBy.Day))
+        );
     }
 
     [Fact]
     public void One_day_may_take_several()
     {
-        (var batches, _) = TimedBatch.Of(Demand(1, 35), TenEach, 0.9, windowDays: 0, mostNew: 50);
+        (var batches, _) = TimedBatch.Of(Demand(1, 35), TenEach, 0.9, windowDays: 0, DateOnly.MinValue, mostNew: 50);
         Assert.Equal(3, Assert.Single(batches).Number);
     }
 
     [Fact]
     public void Tools_that_never_last_are_given_up()
     {
-        (_, var givenUp) = TimedBatch.Of(Demand(1, 5), (_, _) => 0, 0.9, windowDays: 0, mostNew: 50);
+        (_, var givenUp) = TimedBatch.Of(Demand(1, 5), (_, _) => 0, 0.9, windowDays: 0, DateOnly.MinValue, mostNew: 50);
         Assert.NotNull(givenUp);
     }
 

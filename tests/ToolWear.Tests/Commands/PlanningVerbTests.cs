@@ -43,7 +43,7 @@ public sealed class PlanningVerbTests(DemoFixture demo)
         Assert.All(sheet.Split('\n'), line => Assert.InRange(line.Length, 0, 80));
         string flat = string.Join(' ', sheet.Split('\n').Select(line => line.Trim()));
         Assert.Contains(
-            "X2: about 10 heats left, X3: 39; make one X rough drift by Thu 2026-11-19 from the 32 round (bar 4140 32), 66 mm.",
+            "X2: about 10 heats left, X3: 39; make one X rough drift by Thu 2026-11-12 from the 32 round (bar 4140 32), 66 mm.",
             flat,
             StringComparison.Ordinal
         );

@@ -113,12 +113,18 @@ public sealed class RecordVerbTests(DemoFixture demo)
             .RootElement.GetProperty("tools")
             .EnumerateArray()
             .Single(row =>
-                row.GetProperty("eye").GetString() == "H" && row.GetProperty("place").GetString() == "rough"
+                row.GetProperty("eye").GetString() == "T" && row.GetProperty("place").GetString() == "rough"
             );
-        Assert.Equal(3, Int(worn, "scrapped"));
+        Assert.Equal(1, Int(worn, "scrapped"));
 
-        // the three mild drifts lasted 27 heats each, as the ledger has them
-        Assert.Equal(27, worn.GetProperty("true_life_heats").GetDouble(), 0.5);
+        // T1, of 4140 as the forecast is, lasted 66 heats, as the ledger has it
+        Assert.Equal(66, worn.GetProperty("true_life_heats").GetDouble(), 0.5);
+        // the three mild drifts of H lasted 27 heats each and stand apart from a forecast for 4140
+        Assert.Contains(
+            "H rough drift: the forecast is for 4140; 3 of mild lasted 27 heats",
+            site.Done("costs"),
+            StringComparison.Ordinal
+        );
         Assert.Contains("Left on the shelf", site.Done("quote", "C", "--heads", "3"), StringComparison.Ordinal);
         site.Refused(2, "quote", "C", "--heads", "0");
         site.Refused(1, "quote", "nosuch", "--heads", "3");

@@ -170,7 +170,7 @@ internal sealed class CardNumbers(
         Assert.Equal(
             1,
             one.Take(
-                "start (?:(?<start>#) mm|not known), now (?:(?<now>#) mm|not known), (?:scrap (?:under|over) (?<scrap>#) mm|no scrap size)",
+                "start (?:(?<start>#) mm|not known), now (?:(?<now>#) mm|not known)(?:, [a-z-]+ [0-9-]{10})?, (?:scrap (?:under|over) (?<scrap>#) mm|no scrap size)",
                 ("start", Size(history.Start)),
                 ("now", Size(history.LastKnown)),
                 ("scrap", Size(history.Gauge.ScrapSize))
@@ -178,7 +178,7 @@ internal sealed class CardNumbers(
         );
         one.Take(
             "(?<togo>#) mm to go of (?<limit>#) mm when last known; (?<since>#) heats since",
-            ("togo", Numbers.Rounded((history.Wear.LimitMm ?? 0) - (history.LastKnownWearMm ?? 0), 2)),
+            ("togo", Numbers.Rounded((history.Wear.LimitMm ?? 0) - Math.Max(0, history.LastKnownWearMm ?? 0), 2)),
             ("limit", Rounded(file["limit_mm"], 2)),
             ("since", Numbers.Heats(history.HeatsSinceKnown))
         );

@@ -115,5 +115,10 @@ public sealed class PedalTests
     }
 
     private static int? More(BareScreens screens, BoardTool tool) =>
-        HammerText.MoreToday(screens.Sitting.Shop, screens.Sitting.Forecasts, tool.Tool);
+        HammerText.MoreToday(
+            screens.Sitting.Shop,
+            screens.Sitting.Forecasts,
+            screens.Sitting.Shop.OpenSession?.Opened.Pattern,
+            tool
+        );
 }

@@ -80,7 +80,7 @@ public sealed class RecordedEveningTests
         evening.Wait();
         evening.Press("m");
         int before = evening.Sitting.Shop.Ledger.Count;
-        evening.Type("9.0");
+        evening.Type("11.0");
         evening.Press("Enter");
         Assert.Equal(before, evening.Sitting.Shop.Ledger.Count);
         Assert.Contains("jaw on scale", evening.Text, StringComparison.OrdinalIgnoreCase);

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ToolWear.Core.Ledger;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
@@ -25,6 +26,9 @@ public sealed record GaugeHistory(
 {
     /// <summary>Where the gauge mark stood when a finished eye that this drift made was measured, in order.</summary>
     public ImmutableArray<SizeThen> AtEyes { get; init; } = [];
+
+    /// <summary>The rework that left the last size known; null where that size was read or made.</summary>
+    public ToolReworked? LastRework { get; init; }
 
     /// <summary>The wear at the last size known, mm; null where no size is known.</summary>
     public double? LastKnownWearMm => Start is { } start && LastKnown is { } last ? Gauge.WearTo(start, last).Mm : null;

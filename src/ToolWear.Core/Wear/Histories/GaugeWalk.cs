@@ -19,6 +19,7 @@ internal sealed class GaugeWalk
     private Length? start;
     private Length? resolution;
     private Length? lastKnown;
+    private ToolReworked? lastRework;
     private double? segmentStartMm;
     private double heats;
     private double heatsSinceKnown;
@@ -82,7 +83,7 @@ internal sealed class GaugeWalk
     private void Read(long entry, ToolMeasured measured)
     {
         start ??= measured.Size;
-        resolution = measured.Resolution is { } read && !(read < resolution) ? read : resolution;
+        resolution = Fine(measured.Resolution) is { } read && !(read < resolution) ? read : resolution;
         double wearMm = gauge.WearTo(start.Value, measured.Size).Mm;
         // a reading at the start of a stretch says where it starts, not how fast it wears
         bool isStart = segmentStartMm is null || (heats == 0 && evidence.Count == 0);
@@ -98,6 +99,7 @@ internal sealed class GaugeWalk
 
         readings.Add(new(entry, measured.On, measured.Session, done.Count + 1, heats, measured.Size, wearMm, isStart));
         lastKnown = measured.Size;
+        lastRework = null;
         heatsSinceKnown = 0;
     }
 
@@ -108,6 +110,7 @@ internal sealed class GaugeWalk
         if (rework.After is not null)
         {
             lastKnown = rework.After;
+            lastRework = rework;
             heatsSinceKnown = 0;
         }
     }
@@ -128,7 +131,7 @@ internal sealed class GaugeWalk
     private GaugeHistory End()
     {
         string kind = ShopHistories.KindOf(tool.Tool, gauge);
-        double? guess = tool.Tool.GuessHeats ?? shop.SeriesOf(tool.Tool)?.GuessHeats;
+        (double guess, bool isAssumed) = shop.GuessOf(tool.Tool);
         WearHistory wear = new(
             kind,
             $"{kind} {tool.Tool.Steel ?? "unknown steel"}",
@@ -136,16 +139,21 @@ internal sealed class GaugeWalk
             gauge.Name,
             start is { } from ? gauge.LimitFrom(from)?.Mm : null,
             (resolution ?? gauge.Resolution ?? shop.Settings.CaliperResolution).Mm,
-            guess ?? GuessedLife.Assumed,
-            guess is null,
+            guess,
+            isAssumed,
             heats,
             [.. done, new WearSegment(segmentStartMm, [.. evidence])]
         );
         return new(tool, gauge, start, readings.ToImmutable(), lastKnown, heatsSinceKnown, wear)
         {
             AtEyes = eyes.ToImmutable(),
+            LastRework = lastRework,
         };
     }
+
+    // ledgers of before hold the step of a reduced fraction, 12.7 mm for 1/2"
+    private static Length? Fine(Length? resolution) =>
+        resolution?.Nanometres % SizeText.FinestFraction.Nanometres == 0 ? SizeText.FinestFraction : resolution;
 
     private Length? MadeLikeItsSeries() => shop.SeriesOf(tool.Tool)?.MadeSize(gauge.Measures);
 }

@@ -31,6 +31,16 @@ public sealed record ToolForecast(ToolInShop Tool, ImmutableArray<GaugeForecast>
     /// <summary>How many heats more it should do in one day; null where no forecast speaks.</summary>
     public int? EnoughToday => enoughToday.Value;
 
+    /// <summary>How many heats more of some work it should do in one day, as worked, rounded down.</summary>
+    /// <param name="weight">How much a heat of that work counts.</param>
+    /// <param name="since">Weighted heats since this forecast.</param>
+    /// <returns>Heats from 0 on; <see cref="EnoughToday.MostAhead"/> and more mean any number; null where no forecast
+    /// speaks or the work does not wear it.</returns>
+    public int? EnoughOf(double weight, double since = 0) =>
+        EnoughToday is not { } weighted || weight <= 0 ? null
+        : weighted >= OneTool.EnoughToday.MostAhead ? OneTool.EnoughToday.MostAhead
+        : (int)Math.Floor((Math.Max(0, weighted - since) / weight) + 1e-9);
+
     private static double? Chance(ImmutableArray<GaugeForecast> gauges, double moreHeats) =>
         gauges.Max(each => each.Forecast?.ChancePastLimit(moreHeats));
 

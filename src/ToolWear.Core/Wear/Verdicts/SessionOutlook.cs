@@ -35,11 +35,8 @@ public sealed record SessionOutlook(double Heats, double ByWear, double? WithCra
         ShopFailures onRecord = ShopFailures.Of(shop, tool.Tool);
         double? withCracks =
             onRecord.Failures > 0 && ShopFailures.HeatsFromNew(shop, tool) is { } n
-                ? (1 - F) * SuddenFailures.Of(onRecord.Lives, Guess(shop, tool.Tool)).ChanceStanding(n, k)
+                ? (1 - F) * SuddenFailures.Of(onRecord.Lives, shop.GuessOf(tool.Tool).Heats).ChanceStanding(n, k)
                 : null;
         return new(k, 1 - F, withCracks, onRecord);
     }
-
-    private static double Guess(Shop shop, Tool tool) =>
-        tool.GuessHeats ?? shop.SeriesOf(tool)?.GuessHeats ?? GuessedLife.Assumed;
 }

@@ -230,9 +230,21 @@ internal sealed class Call
     /// <summary>Records entries, all or none, and brings out the number of the last once they are durable.</summary>
     public void Record(params ImmutableArray<LedgerEntry> entries)
     {
-        RecordedAs done = ToWrite().RecordAll(entries, Site.Today, Get(Said.Once));
+        Bench bench = ToWrite();
+        IReadOnlyList<string>? doubts = bench.DoubtsOf(entries);
+        RecordedAs done = bench.RecordAll(entries, Site.Today, Get(Said.Once));
         Acknowledge(done.Number ?? throw RefusedException.WrongData(done.Refusal!));
         WarnOfMarksAlike(entries);
+        WarnOfSizes(doubts);
+    }
+
+    /// <summary>Says which sizes just recorded are unlikely.</summary>
+    public void WarnOfSizes(IReadOnlyList<string>? doubts)
+    {
+        foreach (string doubt in doubts ?? [])
+        {
+            Warn($"{doubt} If it is wrong, cross the entry out.");
+        }
     }
 
     /// <summary>Says which marks just given could be mixed up with others.</summary>

@@ -131,8 +131,10 @@ internal static class ImportVerb
         }
 
         Bench bench = call.ToWrite();
+        IReadOnlyList<string>? doubts = bench.DoubtsOf(entries);
         Into(bench, entries, call.Site.Today, call.Get(Said.Once));
         call.WarnOfMarksAlike(entries);
+        call.WarnOfSizes(doubts);
         call.PrintLine(
             $"{entries.Length} entries, {bench.Shop.Tools.Count} tools, {bench.Shop.Sessions.Count} sessions imported"
         );

@@ -76,7 +76,7 @@ internal static class CostsVerb
             throw RefusedException.WrongData(PlanWords.NoCostOf(place));
         }
 
-        double rework = (call.Need(Hours) * (double)call.Shop.Settings.HourRate) + (call.Get(Cost) ?? 0);
+        double rework = (call.Need(Hours) * (double)(call.Shop.Settings.HourRate ?? 0)) + (call.Get(Cost) ?? 0);
         Estimate life = new ShopLives(call.Forecasts).At(place).NewLife;
         ReforgeOrScrap answer = ReforgeOrScrap.Of(rework, call.Need(Gains), (double)total, life);
         call.Print(

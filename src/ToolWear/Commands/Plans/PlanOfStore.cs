@@ -50,6 +50,7 @@ internal static class PlanOfStore
     private static IEnumerable<string> Notes(ForgeList list) =>
         [
             .. list.Calendar.Late.Select(PlanWords.Late),
+            .. list.WaysOut.Select(PlanWords.Sooner),
             .. list.Calendar.Capacities.Select(PlanWords.Capacity),
             .. PlanWords.NotPlanned(list),
             PlanWords.HeatsAHeadUsed(list),

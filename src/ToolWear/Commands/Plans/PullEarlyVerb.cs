@@ -85,7 +85,7 @@ internal static class PullEarlyVerb
 
     private static (double Planned, double Failure) Costs(Call call)
     {
-        double minute = (double)call.Shop.Settings.HourRate / 60;
+        double minute = (double)(call.Shop.Settings.HourRate ?? 0) / 60;
         double cp = call.Get(Planned) ?? (ChangeBeforeSession.MinutesOfAChange * minute);
         double cf = call.Get(Failure) ?? ((ChangeBeforeSession.MinutesLost * minute) + (call.Get(Head) ?? 0));
         return cp > 0 && cf > 0

@@ -153,11 +153,5 @@ internal static class AddToolVerb
         call.PrintLine(
             $"{gauge.Name}: {SizeShown.Wear(limit.Mm, units)} {unit} to go of {SizeShown.Wear(limit.Mm, units)} {unit}"
         );
-        if (gauge.IsLimitDoubtful(start))
-        {
-            call.Warn(
-                $"{gauge.Name}: the limit {SizeShown.Wear(limit.Mm, units)} {unit} is more than a quarter of the starting size; if that is a slip, cross the entry out"
-            );
-        }
     }
 }

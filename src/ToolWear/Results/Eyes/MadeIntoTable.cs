@@ -53,7 +53,7 @@ internal static class MadeIntoTable
             ? null
             : offer.Sisters switch
             {
-                0 => "the smith's guess",
+                0 => "a guess for its steel",
                 1 => "one such tool",
                 int sisters => $"{sisters} such tools",
             };

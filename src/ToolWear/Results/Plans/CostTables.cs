@@ -36,7 +36,19 @@ internal static class CostTables
             .Means("the life as found on scrapped tools"),
         Tool.Number("true_cost_a_heat", "True a heat", place => place.TrueCostAHeat, Quantity.Money)
             .Means("tooling for one heat as found on scrapped tools"),
+        Tool.Text("steel", null, place => place.Steel),
+        .. Parts<PlaceHeatCost>(place => place.Cost, _ => 1),
     ];
+
+    /// <summary>The parts of a cost, which add up to it.</summary>
+    public static IEnumerable<Column<T>> Parts<T>(Func<T, PlaceCost> cost, Func<T, int> number) =>
+        [
+            Column<T>.Number("steel_cost", null, row => (double?)(cost(row).Steel * number(row)), Quantity.Money),
+            Column<T>
+                .Number("hours_cost", null, row => (double?)(cost(row).HoursCost * number(row)), Quantity.Money)
+                .Means("what its hours cost at the shop's hourly rate"),
+            Column<T>.Number("treat_cost", null, row => (double?)(cost(row).Treatment * number(row)), Quantity.Money),
+        ];
 
     /// <summary>What a head of each pattern costs.</summary>
     public static Columns<HeadCost> Heads { get; } =

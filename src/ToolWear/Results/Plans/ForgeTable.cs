@@ -12,7 +12,7 @@ internal static class ForgeTable
     [
         Row.Day("forge_by", null, batch => batch.ForgeBy).Means("the day by which to forge a batch"),
         Row.Day("ready_by", null, batch => batch.ReadyBy)
-            .Means("the session day before which the first of a batch must be ready"),
+            .Means("the day on which the first of a batch must be ready, and can be"),
         Row.Number("number", null, batch => batch.Number).Means("how many tools of a batch"),
         Row.Text("eye", null, batch => batch.Tools.Eye),
         Row.Place(null, batch => batch.Tools.Place),
@@ -43,9 +43,15 @@ internal static class ForgeTable
             .Means("the certainty that was asked for or that a batch gives"),
         Row.Number("sure_with_one_fewer", null, batch => batch.SureWithOneFewer, Quantity.Sure)
             .Means("the certainty with one tool fewer"),
-        Row.Text("late", null, batch => batch.IsLate ? "yes" : null).Means("yes where the day to forge by is past"),
+        Row.Text("late", null, batch => batch.IsLate ? "yes" : null)
+            .Means("yes where tools are wanted before they can be ready"),
         Row.Text("order", null, batch => batch.Needed.Order),
         Row.Text("why", null, batch => batch.Why),
+        Row.Day("wanted_on", null, batch => batch.Needed.WantedOn)
+            .Means("the session day on which the tools on hand fall below the certainty"),
+        Row.Number("sure_until", null, batch => batch.SureUntil, Quantity.Sure)
+            .Means("the certainty of the tools on hand up to the day before a batch is ready"),
+        .. CostTables.Parts<ForgeBatch>(batch => batch.Cost, batch => batch.Number),
     ];
 
     private static double? CutMm(ForgeBatch batch) =>

@@ -58,6 +58,12 @@ internal static class PlanWords
             yield break;
         }
 
+        yield return $"{place.Tools}: {CostParts(place.Cost)}.";
+        foreach ((string steel, int number, double life) in place.Others)
+        {
+            yield return $"{place.Tools}: the forecast is for {place.Steel ?? "unknown steel"}; {number} of {steel} lasted {Words.About(life)} heats and do not count beside it.";
+        }
+
         string[] left = [.. Words.Unknown(place.Cost)];
         string borrowed = place.Cost.Borrowed.IsEmpty
             ? ""
@@ -67,6 +73,28 @@ internal static class PlanWords
         {
             yield return $"{place.Tools}:{borrowed}{(borrowed.Length > 0 && missing.Length > 0 ? ";" : "")}{missing}.";
         }
+    }
+
+    public static string Money(double amount) => amount.ToString("F2", CultureInfo.InvariantCulture);
+
+    /// <summary>The parts that the cost of some tools adds up from.</summary>
+    public static string CostParts(PlaceCost cost, int number = 1)
+    {
+        string Of(decimal? part) => Money((double)(part!.Value * number));
+        string from = cost.Stock is var (kg, aKg)
+            ? FormattableString.Invariant($" ({kg * number:0.00} kg at {aKg:0.##})")
+            : "";
+        string[] parts =
+        [
+            cost.Steel is null ? "steel not known" : $"steel {Of(cost.Steel)}{from}",
+            cost.Hours is not { } hours ? "hours not known"
+                : cost.HoursCost is null ? $"{Words.Heats((double)hours * number)} hours, hour_rate not set"
+                : $"{Words.Heats((double)hours * number)} hours at {FormattableString.Invariant($"{cost.HourRate:0.##}")}: {Of(cost.HoursCost)}",
+            cost.Treatment is null ? "treatment not known"
+                : cost.Treatment == 0 ? "no treatment"
+                : $"treatment {Of(cost.Treatment)}",
+        ];
+        return string.Join(", ", parts);
     }
 
     /// <summary>Whether a rework pays, in a word.</summary>
@@ -116,7 +144,15 @@ internal static class PlanWords
     public static string SideLate(ForgeList list) =>
         list.Calendar.Late.IsEmpty
             ? "all orders in time"
-            : "late: " + string.Join(", ", list.Calendar.Late.Select(late => late.Order.Order));
+            : "late: "
+                + string.Join(
+                    ", ",
+                    list.Calendar.Late.Select(late =>
+                        late.DaysLate is { } days
+                            ? $"{late.Order.Order} by {Words.CountOf(days, "day")}"
+                            : late.Order.Order
+                    )
+                );
 
     /// <summary>Heads were counted off an order.</summary>
     public static string CountedOff(OrderDescribed before, OrderDescribed after) =>
@@ -127,7 +163,28 @@ internal static class PlanWords
     /// <summary>An order that is late.</summary>
     public static string Late(LateOrder late) =>
         $"Order {late.Order.Order} cannot be done in time: {late.HeadsLate} of {late.Order.Heads} heads come after {Words.Weekday(late.Order.DueOn)}, "
-        + (late.DoneOn is { } last ? $"the last on {Words.Weekday(last)}." : "the last beyond any calendar.");
+        + (
+            late.DoneOn is { } last
+                ? $"the last on {Words.Weekday(last)}, {Words.CountOf(late.DaysLate!.Value, "day")} late."
+                : "the last beyond any calendar."
+        )
+        + (
+            late.WaitsFor.IsEmpty
+                ? ""
+                : $" It waits for {Words.And([.. late.WaitsFor.Select(place => $"a new {place}")])}."
+        );
+
+    /// <summary>The cheapest way to have a tool sooner.</summary>
+    public static string Sooner(WayOut way) =>
+        $"Cheapest way to have a {way.Tools} sooner: "
+        + way.How switch
+        {
+            SoonerBy.FetchBack => $"fetch {way.Tool!.Mark} back from {way.Tool.Lent!.To}.",
+            SoonerBy.BringBack => $"bring {way.Tool!.Mark} back, which is set aside.",
+            SoonerBy.Reforge => $"re-forge {way.Tool!.Mark} on its edges; one heat brings it back on size.",
+            SoonerBy.MakeInto => $"make {way.Tool!.Mark} into one; it is worn and holds it.",
+            _ => "forge, harden and grind one at once, before any other work.",
+        };
 
     /// <summary>Where a capacity comes from.</summary>
     public static string Capacity(PatternCapacity capacity) =>
@@ -229,16 +286,27 @@ internal static class PlanWords
         stock.Buy is { } buy ? $"{BarsOf(buy, units)}, for {buy.Pieces} x {CutLength(buy.PieceMm, units)}" : null;
 
     /// <summary>What is cut from one bar for all batches.</summary>
-    public static string CutOf(BarUse bar, LengthUnit units)
+    public static string CutOf(BarUse bar, LengthUnit units, int most = int.MaxValue)
     {
         string what = bar.Bar.Name is null ? "" : $"{bar.Bar.Steel} {BarSizeOf(bar.Bar.Size, units)}, ";
+        int named = bar.Batches.Length <= most ? bar.Batches.Length : most - 1;
+        BatchOnBar[] more = [.. bar.Batches.Skip(named)];
         string pieces = string.Join(
             ", ",
-            bar.Batches.Select(each =>
-                $"{each.Pieces} x {CutLength(each.PieceMm, units)} {each.Batch.Tools} by {each.Batch.ForgeBy:MM-dd}"
-            )
+            bar.Batches.Take(named)
+                .Select(each =>
+                    $"{each.Pieces} x {CutLength(each.PieceMm, units)} {each.Batch.Tools} by {each.Batch.ForgeBy:MM-dd}"
+                )
+                .Concat(
+                    more.Length == 0
+                        ? []
+                        :
+                        [
+                            $"{Words.CountOf(more.Sum(each => each.Pieces), "piece")} more of {CutLength(more.Sum(each => each.Pieces * each.PieceMm), units)} together",
+                        ]
+                )
         );
-        return $"{BarOf(bar.Bar, units)} ({what}{LeftLength(bar.LengthMm, units)}): {pieces}; {LeftLength(bar.LeftMm, units)} left";
+        return $"{BarOf(bar.Bar, units)} ({what}{LeftLength(bar.LengthMm, units)}): {pieces}, {Words.CountOf(bar.Batches.Sum(each => each.Pieces), "cut")} of {SizeShown.Wear(bar.CutMm, units)}; {LeftLength(bar.LeftMm, units)} left";
     }
 
     /// <summary>What has to be bought.</summary>
@@ -248,7 +316,7 @@ internal static class PlanWords
     /// <summary>A bar that two batches want.</summary>
     public static string SharedBarOf(SharedBar shared, LengthUnit units)
     {
-        string batches = Words.And([.. shared.Batches.Select(batch => $"{batch.Tools} by {batch.ForgeBy:MM-dd}")]);
+        string batches = FirstOf([.. shared.Batches.Select(batch => $"{batch.Tools} by {batch.ForgeBy:MM-dd}")]);
         string enough = shared.IsTooShort ? "too short for all of them" : "long enough for all";
         return $"{shared.Batches.Length} batches want bar {BarOf(shared.Bar, units)} ({batches}): it is {enough}.";
     }
@@ -284,7 +352,9 @@ internal static class PlanWords
     /// <summary>A batch in one plain sentence.</summary>
     public static string WallSentence(ForgeBatch batch, LengthUnit units)
     {
-        string past = batch.IsLate ? " (that day is past: first of all)" : "";
+        string past = batch.IsLate
+            ? $" (first of all: ready on {Words.Weekday(batch.ReadyBy)}, wanted on {Words.Weekday(batch.Needed.WantedOn)}; until then {Words.Percent(batch.SureUntil)} sure)"
+            : "";
         string what = batch.Number == 1 ? batch.Tools.ToString() : $"{batch.Tools}s";
         return $"{ToolsLeft(batch)}; make {Number(batch.Number)} {what} by {Words.Weekday(batch.ForgeBy)}{past} {FromStock(batch, units)}.";
     }
@@ -296,12 +366,14 @@ internal static class PlanWords
         [
             batch.Series is { Length: not null } ? $"{BatchSizes(batch, units, " x ")} {SizeShown.Mark(units)}" : "",
             batch.Series?.Steel ?? "",
-            batch.Hours is { } hours ? $"{Words.Heats((double)hours)} hours" : "",
+            batch is { TotalCost: null, Hours: { } hours } ? $"{Words.Heats((double)hours)} hours" : "",
             batch.Stock.PieceKg is { } kg ? $"{kg.ToString("0.00", CultureInfo.InvariantCulture)} kg each" : "",
-            batch.TotalCost is { } cost ? $"cost about {cost.ToString("0", CultureInfo.InvariantCulture)}" : "",
+            batch.TotalCost is { } cost
+                ? $"cost {Money((double)cost)}: {CostParts(batch.Cost, batch.Number)}"
+                : "",
         ];
         return string.Join(", ", made.Where(part => part.Length > 0).DefaultIfEmpty("sizes as you choose"))
-            + $". For order {batch.Needed.Order}, session of {Words.Weekday(batch.ReadyBy)}; with one fewer {Words.Percent(batch.SureWithOneFewer)} sure."
+            + $". For order {batch.Needed.Order}, session of {Words.Weekday(batch.Needed.WantedOn)}; with one fewer {Words.Percent(batch.SureWithOneFewer)} sure."
             + StockNotes(batch);
     }
 

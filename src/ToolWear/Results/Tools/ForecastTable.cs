@@ -16,15 +16,29 @@ internal sealed record ForecastRow(
     ThisToolAlone Alone,
     Estimated Outlook,
     bool IsFollowed,
+    HeatsLeft? Whole,
     double Load = 1
 )
 {
     public ForecastRow(GaugeForecast gauge, double load = 1)
-        : this(gauge.History.Wear, gauge.Alone, gauge.Outlook, gauge.FollowedToItsLimit, load) =>
-        WearNowMm = gauge.WearNowMm;
+        : this(
+            gauge.History.Wear,
+            gauge.Alone,
+            gauge.Outlook,
+            gauge.FollowedToItsLimit,
+            gauge.Forecast?.HeatsLeft,
+            load
+        ) => WearNowMm = gauge.WearNowMm;
 
+    // fit knows no shop: the model's own figure
     public ForecastRow(Forecasted fitted)
-        : this(fitted.History, ThisToolAlone.Of(fitted.History), fitted.Outlook, fitted.FollowedToItsLimit) { }
+        : this(
+            fitted.History,
+            ThisToolAlone.Of(fitted.History),
+            fitted.Outlook,
+            fitted.FollowedToItsLimit,
+            (fitted.Outlook as Forecast)?.HeatsLeftIfNotPast
+        ) { }
 
     public Forecast? Forecast { get; } = Outlook as Forecast;
 
@@ -34,8 +48,12 @@ internal sealed record ForecastRow(
     /// <summary>The wear to be expected now, also where it says nothing of what is left.</summary>
     public double? WearNowMm { get; } = Wear.LimitMm is null ? null : (Outlook as Forecast)?.WearNowMm;
 
-    /// <summary>What would be left were it not past its limit: files hold this, people are told that it is past.</summary>
-    public HeatsLeft? Left { get; } = (Outlook as Forecast)?.HeatsLeftIfNotPast.AtLoad(Load);
+    public HeatsLeft? Left { get; } = Whole?.AtLoad(Load);
+
+    public double? LifeHeats => Whole is { Q05: not null } whole ? whole.Q50 + Wear.HeatsNow : null;
+
+    public double? RateMmPerHeat =>
+        Sized is not null && LifeHeats > 0 ? (Wear.LimitMm - Wear.Last.StartMm) / LifeHeats : null;
 
     public KindTraits? Traits => (Forecast as SisterForecast)?.Traits;
 
@@ -67,7 +85,7 @@ internal static class ForecastTable
         Row.Number("wear_now_mm", "Worn", row => row.WearNowMm, Quantity.Wear).Means("the wear to be expected now"),
         Row.Number("limit_mm", "Of", row => row.Wear.LimitMm, Quantity.Wear)
             .Means("the wear at which the tool is done"),
-        Row.Number("rate_mm_per_heat", null, row => (row.Sized?.RateMmPerHeat as Estimate)?.Value, Quantity.Rate)
+        Row.Number("rate_mm_per_heat", null, row => row.RateMmPerHeat, Quantity.Rate)
             .Means("the wear a weighted heat over that life, from its start to the limit"),
         Left("heats_left", "Left", left => left.Q50)
             .Means("about so many weighted heats until the limit, the middle of the forecast"),
@@ -77,7 +95,7 @@ internal static class ForecastTable
         Left("left_hi90", "to", left => left.Q95)
             .Means("nine times in ten at most so many heats are left; empty where the readings set no bound"),
         Row.Text(null, "", row => row.Forecast is null || row.IsFollowed ? null : Words.NotFollowedMark, none: ""),
-        Row.Number("life_heats", null, row => (row.Forecast?.LifeHeats as Estimate)?.Value, Quantity.Heats)
+        Row.Number("life_heats", null, row => row.LifeHeats, Quantity.Heats)
             .Means("the middle of its life since it was new or reworked: heats now and heats left together"),
         Row.Number("chance_past_limit", "Past", row => row.Forecast?.ChancePastLimitNow, Quantity.Chance)
             .Means("the chance that its wear is past the limit now"),

@@ -3,6 +3,7 @@ using ToolWear.Core.Deeds;
 using ToolWear.Core.Eyes;
 using ToolWear.Core.Findings;
 using ToolWear.Core.Ledger;
+using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
 using ToolWear.Core.Wear;
 using ToolWear.Core.Wear.OneTool;
@@ -15,6 +16,7 @@ namespace ToolWear.Results.Tools;
 internal sealed record HandOverStep(
     ShopForecasts All,
     int Number,
+    string Pattern,
     PatternStage Stage,
     ImmutableArray<ToolForecast> Fitting
 )
@@ -45,16 +47,16 @@ internal sealed record HandOverStep(
     {
         get
         {
-            double weight =
-                (Work == Tool?.MainWork ? 1 : All.Shop.Settings.Factor(Tool?.Place ?? default, Work))
-                * (Stage.Load ?? 1);
+            if (Tool is not { } tool)
+            {
+                return null;
+            }
+
             // a work that does not wear the tool sets no end; a dressing comes before the limit
-            double? until = First?.EnoughToday is not { } enough
-                ? Dressing?.Until
-                : Math.Min(enough, Dressing?.Until ?? enough);
-            return until is not { } weighted || weight <= 0 ? null
-                : weighted >= EnoughToday.MostAhead ? EnoughToday.MostAhead
-                : Math.Floor(Math.Max(0, weighted) / weight);
+            double weight = All.Shop.WeightOf(tool, Work, Pattern);
+            double? enough = First!.EnoughOf(weight);
+            double? dress = weight > 0 && Dressing?.Until is { } until ? Math.Floor(Math.Max(0, until) / weight) : null;
+            return enough is null ? dress : Math.Min(enough.Value, dress ?? enough.Value);
         }
     }
 
@@ -157,7 +159,7 @@ internal static class HandOverTable
         Row.Text("work", "Work", step => Works.Words.Word(step.Work)),
         Steel,
         Row.Number("until_near_heats", null, step => step.First?.EnoughToday, Quantity.Heats)
-            .Means("weighted heats until the tool is near its limit, as at the hammer"),
+            .Means("weighted heats until the tool is near its limit"),
         Stop,
         Dress with
         {
@@ -196,7 +198,7 @@ internal static class HandOverTable
             .. LastTime
                 .Stages(all.Shop, pattern)
                 .Where(stage => stage.Form is not null)
-                .Select((stage, i) => new HandOverStep(all, i + 1, stage, Fitting(all, stage, next))),
+                .Select((stage, i) => new HandOverStep(all, i + 1, pattern, stage, Fitting(all, stage, next))),
         ];
     }
 

@@ -19,7 +19,9 @@ internal sealed record RackRow(ShopForecasts All, ToolForecast Tool, bool IsNext
 
     public Tool Made => Tool.Tool.Tool;
 
-    public double? WornMm => Tool.Deciding?.WearNowMm ?? Tool.Deciding?.History.LastKnownWearMm;
+    // a squeezed drift swells a little at first: that is no wear
+    public double? WornMm =>
+        (Tool.Deciding?.WearNowMm ?? Tool.Deciding?.History.LastKnownWearMm) is { } worn ? Math.Max(0, worn) : null;
 
     public string NotFollowed => Tool.HeatsLeft is null || Tool.FollowedToItsLimit ? "" : Words.NotFollowedMark;
 }

@@ -29,7 +29,6 @@ internal sealed class CaliperRoundScreen(Host host) : Screen(host)
     private int wanting;
     private int gauge;
     private int who;
-    private string? askedAbout;
     private bool isAtEnd;
     private int recorded;
 
@@ -215,14 +214,8 @@ internal sealed class CaliperRoundScreen(Host host) : Screen(host)
 
         ToolMeasured said = new(tool.Mark, Gauge!.Name, Sitting.Today, null, size.Length, size.Resolution, By, null);
         Measuring deed = Measuring.Of(Sitting.Shop, tool, Before(tool), said);
-        if (deed.Doubt is { } expected && askedAbout != line.Text)
-        {
-            askedAbout = line.Text;
-            Sitting.Say(Improbable(expected.InWords(Sitting.Units)), Ink.Warn);
-            return;
-        }
-
-        if (!Sitting.Record(deed.Entry))
+        string? doubt = deed.Doubt is { } expected ? Improbable(expected.InWords(Sitting.Units)) : null;
+        if (!Sitting.RecordAsking(doubt, [deed.Entry]))
         {
             return;
         }
@@ -278,7 +271,6 @@ internal sealed class CaliperRoundScreen(Host host) : Screen(host)
     {
         List.Choose(tool, tools.Length);
         gauge = toGauge;
-        askedAbout = null;
         asked = Tool is { } inHand && gauge >= Gauges.Length ? new LookQuestion(inHand.Id) : null;
         recorded = Sitting.Shop.Ledger.Count;
         line.Clear();
@@ -290,5 +282,5 @@ internal sealed class CaliperRoundScreen(Host host) : Screen(host)
     private static string Of(int which, int all) => $"{which} of {all}";
 
     private static string Improbable(string expected) =>
-        $"Expected {expected}. End ground back? Jaw on scale? Enter once more takes it.";
+        Words.AskedOnce($"Expected {expected}. End ground back? Jaw on scale?");
 }

@@ -201,7 +201,10 @@ internal static class CaliperRoundText
 
         GaugeMark gauge = history.Gauge;
         string from = gauge.FromMark is { } mark ? $", {SizeShown.Caliper(mark, units)} {unit} from the mark" : "";
-        string on = history.LastReadOn is { } day ? $", read {day:yyyy-MM-dd}" : "";
+        string on =
+            Words.AfterRework(history) is { } after ? after
+            : history.LastReadOn is { } day ? $", read {day:yyyy-MM-dd}"
+            : "";
         string scrap = gauge.ScrapSize is { } least
             ? $"{(gauge.Wears == Wears.Smaller ? "under" : "over")} {Size(least)}"
             : NoScrapSize;

@@ -157,7 +157,8 @@ internal sealed class CostsScreen(Host host) : Screen(host)
         }
 
         PlaceHeatCost chosen = Chosen!;
-        double rework = (Amount(typed[Hours])!.Value * (double)chosen.Cost.HourRate) + Amount(typed[Else])!.Value;
+        double rework =
+            (Amount(typed[Hours])!.Value * (double)(chosen.Cost.HourRate ?? 0)) + Amount(typed[Else])!.Value;
         ReforgeOrScrap weighed = ReforgeOrScrap.Of(
             rework,
             Amount(typed[Gains])!.Value,
@@ -180,7 +181,7 @@ internal sealed class CostsScreen(Host host) : Screen(host)
             : null;
 
     private static string ReforgeSaid(ToolPlace place, ReforgeOrScrap answer) =>
-        $"{place}: {PlanWords.ReforgeAnswer(answer)}. A heat costs {CostsText.Money(answer.ReworkAHeat)} by the rework, {CostsText.Money(answer.NewAHeat.Value)} by a new one ({CostsText.MoneyRange(answer.NewAHeat)}).";
+        $"{place}: {PlanWords.ReforgeAnswer(answer)}. A heat costs {PlanWords.Money(answer.ReworkAHeat)} by the rework, {PlanWords.Money(answer.NewAHeat.Value)} by a new one ({CostsText.MoneyRange(answer.NewAHeat)}).";
 
     private static string NoAmount(string text) => $"\"{text}\": a number such as 0.4";
 }

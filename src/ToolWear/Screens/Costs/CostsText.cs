@@ -78,7 +78,7 @@ internal static class CostsText
         {
             HeadCost head = costs.Heads[row];
             string cost = head.CostAHead is Estimate aHead
-                ? $"about {Money(aHead.Value)} a head, {MoneyRange(aHead)}; {TrueHead(head)}."
+                ? $"about {PlanWords.Money(aHead.Value)} a head, {MoneyRange(aHead)}; {TrueHead(head)}."
                 : Words.Missing((NotEnoughData)head.CostAHead);
             return $"{head.Pattern}: {cost}{WithoutStages(head)} {PlanWords.HeadCostHeading}.";
         }
@@ -95,14 +95,14 @@ internal static class CostsText
 
     private static string ScrappedTrue(PlaceHeatCost place) =>
         place.TrueCostAHeat is { } cost
-            ? $"true {Money(cost)} a heat, {place.Scrapped} scrapped at {Words.About(place.TrueLife!.Value)} heats"
+            ? $"true {PlanWords.Money(cost)} a heat, {place.Scrapped} scrapped at {Words.About(place.TrueLife!.Value)} heats"
         : place.Scrapped > 0
             ? $"{place.Scrapped} scrapped at {Words.About(place.TrueLife!.Value)} heats; their cost is not noted"
         : "none scrapped yet, so no true figure";
 
     private static string TrueHead(HeadCost head) =>
         head.TrueCostAHead is { } cost
-            ? $"with the true figures of scrapped tools at {head.TrueStages} of {head.Stages} stages {Money(cost)}"
+            ? $"with the true figures of scrapped tools at {head.TrueStages} of {head.Stages} stages {PlanWords.Money(cost)}"
             : "no tool of it was scrapped yet, so no true figure";
 
     private static string WithoutStages(HeadCost head) =>
@@ -110,8 +110,6 @@ internal static class CostsText
             ? ""
             : $" Left out, for no cost of its tool is noted: {Words.And([.. head.WithoutStages])}.";
 
-    internal static string Money(double amount) => amount.ToString("F2", CultureInfo.InvariantCulture);
-
     internal static string MoneyRange(Estimate estimate) =>
-        estimate.High90 is { } high ? $"{Money(estimate.Low90)} to {Money(high)}" : $"{Money(estimate.Low90)} or more";
+        estimate.High90 is { } high ? $"{PlanWords.Money(estimate.Low90)} to {PlanWords.Money(high)}" : $"{PlanWords.Money(estimate.Low90)} or more";
 }

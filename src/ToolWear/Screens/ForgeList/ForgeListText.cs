@@ -19,6 +19,10 @@ internal static class ForgeListText
 
     private const int Least = 4;
 
+    // a line has room for some batches, and a bar may give dozens
+    private const int MostNamed = 6;
+    private const int MostShared = 2;
+
     /// <summary>How many rows there are: the batches, the cut list, what to mind.</summary>
     /// <param name="list">The list.</param>
     /// <returns>Rows.</returns>
@@ -124,14 +128,17 @@ internal static class ForgeListText
             ? [(hasBatches ? NothingToCutNow : NothingToForgeNow, Ink.Plain)]
             :
             [
-                .. cuts.Bars.Select(bar => (PlanWords.CutOf(bar, units), Ink.Plain)),
+                .. cuts.Bars.Select(bar => (PlanWords.CutOf(bar, units, MostNamed), Ink.Plain)),
                 .. cuts.Buy.Select(buy => ($"Buy {PlanWords.BarsOf(buy, units)}.", Ink.Strong)),
             ];
 
     private static IEnumerable<(string, Ink)> Mind(Core.Planning.ForgeList list, LengthUnit units) =>
         [
             .. list.Calendar.Late.Select(late => (PlanWords.Late(late), Ink.Warn)),
-            .. list.Cuts.Shared.Select(shared => (PlanWords.SharedBarOf(shared, units), Ink.Warn)),
+            .. list.WaysOut.Select(way => (PlanWords.Sooner(way), Ink.Warn)),
+            .. list.Cuts.Shared.Length > MostShared
+                ? [($"{list.Cuts.Shared.Length} bars are wanted by several batches each.", Ink.Warn)]
+                : list.Cuts.Shared.Select(shared => (PlanWords.SharedBarOf(shared, units), Ink.Warn)),
             .. PlanWords.NotPlanned(list).Select(sentence => (sentence, Ink.Warn)),
             (list.Batches.IsEmpty ? PlanWords.NothingToForge : PlanWords.PlannedSure(list.Sure), Ink.Plain),
             (PlanWords.HeatsAHeadUsed(list), Ink.Plain),
@@ -142,8 +149,10 @@ internal static class ForgeListText
     {
         string cuts = PlanWords.CutsOf(batch.Stock, units);
         string buy = PlanWords.BuyOf(batch.Stock, units) is { } bars ? $"Buy {bars}. " : "";
-        string cost = batch.TotalCost is { } total ? $"Cost about {total:0}. " : "";
-        string hours = batch.Hours is { } known ? $"{Words.Heats((double)known)} hours. " : "";
+        string cost = batch.TotalCost is { } total
+            ? $"Cost {PlanWords.Money((double)total)}: {PlanWords.CostParts(batch.Cost, batch.Number)}. "
+            : "";
+        string hours = batch is { TotalCost: null, Hours: { } known } ? $"{Words.Heats((double)known)} hours. " : "";
         return $"{batch.Number} {batch.Tools}: {BatchWhy(batch)}\n"
             + (cuts.Length > 0 ? $"From {cuts}. " : "")
             + buy
@@ -157,9 +166,9 @@ internal static class ForgeListText
     {
         string saved = batch.Cost.Total is { } cost ? $", {cost:0} saved" : "";
         string hours = batch.Cost.Hours is { } known ? $", {Words.Heats((double)known)} hours less" : "";
-        return $"With {batch.Number - 1} instead of {batch.Number} {batch.Tools}: certainty {Words.Percent(batch.SureWithOneFewer)} instead of {Words.Percent(batch.Sure)}{saved}{hours}. If it fails, order {batch.Needed.Order} stops on {Words.Weekday(batch.ReadyBy)} or after.";
+        return $"With {batch.Number - 1} instead of {batch.Number} {batch.Tools}: certainty {Words.Percent(batch.SureWithOneFewer)} instead of {Words.Percent(batch.Sure)}{saved}{hours}. If it fails, order {batch.Needed.Order} stops on {Words.Weekday(batch.Needed.WantedOn)} or after.";
     }
 
     private static string BatchWhy(ForgeBatch batch) =>
-        $"{batch.Why}{(batch.IsLate ? "; that day is past already" : "")}.";
+        $"{batch.Why}{(batch.IsLate ? $"; ready on {Words.Weekday(batch.ReadyBy)} at the earliest, until then {Words.Percent(batch.SureUntil)} sure" : "")}.";
 }

@@ -172,7 +172,8 @@ internal sealed class HammerScreen(Host host) : Screen(host)
         }
     }
 
-    private int? MoreToday(BoardTool tool) => HammerText.MoreToday(Sitting.Shop, Sitting.Forecasts, tool.Tool);
+    private int? MoreToday(BoardTool tool) =>
+        HammerText.MoreToday(Sitting.Shop, Sitting.Forecasts, Sitting.Shop.OpenSession?.Opened.Pattern, tool);
 
     private void Head(int stage)
     {

@@ -35,24 +35,26 @@ internal static class HammerText
         }
     }
 
-    /// <summary>How many more heats of its own a tool should do today: up to where its verdict would be "near its limit".</summary>
+    /// <summary>How many more heats of its work a tool should do today: up to where its verdict would be "near its limit".</summary>
     /// <param name="shop">The shop.</param>
     /// <param name="forecasts">The forecasts of before.</param>
-    /// <param name="tool">The tool's number.</param>
-    /// <returns>Whole weighted heats, at most 200; null where no forecast speaks.</returns>
-    public static int? MoreToday(Shop shop, ShopForecasts? forecasts, long tool)
+    /// <param name="pattern">The pattern's name, null for none.</param>
+    /// <param name="at">The tool and its work.</param>
+    /// <returns>Whole heats as worked; null where no forecast speaks.</returns>
+    public static int? MoreToday(Shop shop, ShopForecasts? forecasts, string? pattern, BoardTool at)
     {
-        if (forecasts?.Find(tool)?.EnoughToday is not { } all)
+        if (forecasts?.Find(at.Tool) is not { } forecast)
         {
             return null;
         }
 
-        double since = shop.Tools[tool]
+        Tool tool = shop.Tools[at.Tool].Tool;
+        double since = shop.Tools[at.Tool]
             .Events.Where(entered => entered.Number > forecasts.Shop.Ledger.Count)
             .Select(entered => entered.What)
             .OfType<HeatsWorked>()
-            .Sum(heats => shop.Weighted(shop.Tools[tool].Tool, heats));
-        return Math.Max(0, (int)Math.Floor(all - since));
+            .Sum(heats => shop.Weighted(tool, heats));
+        return forecast.EnoughOf(shop.WeightOf(tool, at.Work, pattern), since);
     }
 
     private static IEnumerable<PanelFacts> Facts(Shop shop, string session, Board board, ShopForecasts? forecasts)
@@ -66,7 +68,7 @@ internal static class HammerText
                 known.Mark.Text,
                 $"{RackTable.PlaceOrForm(known.Tool)}, {Works.Words.Word(tool.Work)}{set}",
                 Board.Tallied(shop, session, tool).ToString(),
-                wrong is null ? MoreToday(shop, forecasts, tool.Tool) : null,
+                wrong is null ? MoreToday(shop, forecasts, shop.Sessions[session].Opened.Pattern, tool) : null,
                 wrong ?? (Dressing.Of(shop, known) is { } dressing ? FindingWords.DressShortly(dressing) : null)
             );
         }

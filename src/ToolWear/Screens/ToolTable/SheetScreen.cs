@@ -13,11 +13,6 @@ namespace ToolWear.Screens.ToolTable;
 /// <param name="questions">What is asked, in order.</param>
 internal abstract class SheetScreen(Host host, ImmutableArray<Asked> questions) : Screen(host)
 {
-    private const string LimitDoubtful =
-        "The scrap size lies more than a quarter of the size away. Enter once more takes it.";
-
-    private bool wasAsked;
-
     /// <inheritdoc />
     public override TypedLine Line => Sheet.Line;
 
@@ -66,7 +61,6 @@ internal abstract class SheetScreen(Host host, ImmutableArray<Asked> questions) 
     /// <param name="answers">What is answered already.</param>
     protected void Begin(ToolSheet answers)
     {
-        wasAsked = false;
         Sheet.Begin(answers);
     }
 
@@ -92,13 +86,6 @@ internal abstract class SheetScreen(Host host, ImmutableArray<Asked> questions) 
 
     private void Record()
     {
-        if (!wasAsked && Sheet.Sheet.IsDoubtful(Sitting.Units))
-        {
-            wasAsked = true;
-            Sitting.Say(LimitDoubtful, Ink.Warn);
-            return;
-        }
-
         ImmutableArray<LedgerEntry> entries = Sheet.Sheet.Entries(
             Sitting.Units,
             Sitting.Today,

@@ -128,16 +128,6 @@ internal sealed record ToolSheet(ImmutableDictionary<Asked, string> Answers)
         return [];
     }
 
-    /// <summary>Whether the limit is more than a quarter of the size, which is asked about once.</summary>
-    /// <param name="units">The unit of bare sizes.</param>
-    /// <returns>True where it is.</returns>
-    public bool IsDoubtful(LengthUnit units) =>
-        TrySize(Asked.Size, units, out TypedSize? size, out _)
-        && TrySize(Asked.Scrap, units, out TypedSize? scrap, out _)
-        && size is { } now
-        && scrap is { } end
-        && (now.Length - end.Length).Abs().Nanometres > now.Length.Nanometres / 4;
-
     private bool TryPlace(out Place place, out string why)
     {
         place = Place.None;
