@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Planning.Lives;
 using ToolWear.Core.Shops;
-using ToolWear.Core.Tools;
 
 namespace ToolWear.Core.Planning;
 

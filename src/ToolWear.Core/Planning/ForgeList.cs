@@ -55,24 +55,7 @@ public sealed record ForgeList(
         Shop shop = lives.Shop;
         // what the hammer alone could do asks every place how far its tools go; what they lack then moves the days
         ImmutableArray<PlaceDemand> asked = PlaceDemand.Of(shop, SessionCalendar.Of(shop, from), null);
-        PlaceCover?[] covers = new PlaceCover?[asked.Length];
-        int done = 0;
-        // no place knows of another
-        Parallel.For(
-            0,
-            asked.Length,
-            new ParallelOptions { CancellationToken = steps.Stop },
-            i =>
-            {
-                covers[i] = Replacements.RefuseDemand(asked[i].Heats) is null
-                    ? lives.At(asked[i].Tools).UpTo(asked[i].Heats)
-                    : null;
-                steps.At(Interlocked.Increment(ref done), asked.Length);
-            }
-        );
-        Dictionary<ToolPlace, PlaceCover?> byPlace = asked
-            .Zip(covers)
-            .ToDictionary(each => each.First.Tools, each => each.Second);
+        Dictionary<ToolPlace, PlaceCover?> byPlace = Covers(lives, asked, steps);
         Dictionary<ToolPlace, Waiting> waits = asked
             .Select(demand => (demand.Tools, Wait: Lacks(shop, demand, byPlace[demand.Tools], sure, from)))
             .Where(each => each.Wait is not null)
@@ -121,6 +104,30 @@ public sealed record ForgeList(
                 .. calendar.Late.SelectMany(late => late.WaitsFor).Distinct().Select(place => WayOut.Of(lives, place)),
             ],
         };
+    }
+
+    private static Dictionary<ToolPlace, PlaceCover?> Covers(
+        ShopLives lives,
+        ImmutableArray<PlaceDemand> asked,
+        Steps steps
+    )
+    {
+        PlaceCover?[] covers = new PlaceCover?[asked.Length];
+        int done = 0;
+        // no place knows of another
+        Parallel.For(
+            0,
+            asked.Length,
+            new ParallelOptions { CancellationToken = steps.Stop },
+            i =>
+            {
+                covers[i] = Replacements.RefuseDemand(asked[i].Heats) is null
+                    ? lives.At(asked[i].Tools).UpTo(asked[i].Heats)
+                    : null;
+                steps.At(Interlocked.Increment(ref done), asked.Length);
+            }
+        );
+        return asked.Zip(covers).ToDictionary(each => each.First.Tools, each => each.Second);
     }
 
     /// <summary>What the tools of a place give until a new one can be ready, where that is less than is asked for: more

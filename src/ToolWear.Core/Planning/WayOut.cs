@@ -1,7 +1,5 @@
 using ToolWear.Core.Shops;
-using ToolWear.Core.Tools;
 using ToolWear.Core.Wear;
-using ToolWear.Core.Wear.OneTool;
 
 namespace ToolWear.Core.Planning;
 

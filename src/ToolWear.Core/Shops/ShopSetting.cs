@@ -224,7 +224,10 @@ public sealed class ShopSetting
 
     private static string? GuessesFault(string value) =>
         value.Split(' ') is { Length: 3 } each
-        && each.All(part => Range((decimal)GuessedLife.Least, (decimal)GuessedLife.Most)(part) is null)
+        && each.All(part =>
+            double.TryParse(part, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out double heats)
+            && GuessedLife.Refusal("", heats) is null
+        )
             ? null
             : "three numbers of heats, such as 27 60 90: mild, oil- or water-hardening, air-hardening";
 

@@ -1,4 +1,3 @@
-using ToolWear.Core.Wear.Verdicts;
 using System.Globalization;
 using System.Text;
 using ToolWear.Core.Findings;
@@ -9,6 +8,7 @@ using ToolWear.Core.Wear.Alone;
 using ToolWear.Core.Wear.Figures;
 using ToolWear.Core.Wear.Histories;
 using ToolWear.Core.Wear.OneTool;
+using ToolWear.Core.Wear.Verdicts;
 using ToolWear.Results;
 using ToolWear.Results.Looks;
 using ToolWear.Results.Tools;

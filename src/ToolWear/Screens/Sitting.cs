@@ -7,11 +7,11 @@ using ToolWear.Core.Wear;
 using ToolWear.Core.Wear.Trials;
 using ToolWear.Doors;
 using ToolWear.Keys;
-using ToolWear.Wording;
 using ToolWear.Pens;
 using ToolWear.Results.Looks;
 using ToolWear.Results.Tools;
 using ToolWear.Storage;
+using ToolWear.Wording;
 
 namespace ToolWear.Screens;
 

@@ -74,7 +74,9 @@ internal static class Cautions
     /// <summary>What the steels in use ask of water and of the first blow.</summary>
     public static string SteelCaution(ImmutableArray<Tool> tools)
     {
-        bool mayBeHard = tools.Any(tool => SteelClasses.Of(tool.Steel) is SteelClass.AirHardening or SteelClass.Unknown);
+        bool mayBeHard = tools.Any(tool =>
+            SteelClasses.Of(tool.Steel) is SteelClass.AirHardening or SteelClass.Unknown
+        );
         bool mayBeOther = tools.Any(tool => SteelClasses.Of(tool.Steel) != SteelClass.AirHardening);
         string[] said =
         [
@@ -89,11 +91,15 @@ internal static class Cautions
     {
         string[] hard =
         [
-            .. tools.Where(tool => SteelClasses.Of(tool.Steel) == SteelClass.AirHardening).Select(tool => $"{tool.Mark} ({tool.Steel})"),
+            .. tools
+                .Where(tool => SteelClasses.Of(tool.Steel) == SteelClass.AirHardening)
+                .Select(tool => $"{tool.Mark} ({tool.Steel})"),
         ];
-        string[] unknown = [.. tools.Where(tool => SteelClasses.Of(tool.Steel) == SteelClass.Unknown).Select(tool => tool.Mark.Text)];
+        string[] unknown =
+        [
+            .. tools.Where(tool => SteelClasses.Of(tool.Steel) == SteelClass.Unknown).Select(tool => tool.Mark.Text),
+        ];
         return (hard.Length == 0 ? "" : $"Air-hardening tonight: {string.Join(", ", hard)}. ")
             + (unknown.Length == 0 ? "" : $"Steel unknown, so no water: {string.Join(", ", unknown)}.");
     }
-
 }

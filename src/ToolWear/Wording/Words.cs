@@ -98,7 +98,9 @@ internal static class Words
 
     /// <summary>Where the last size known is what a rework left; null where it was read or made.</summary>
     public static string? AfterRework(GaugeHistory history) =>
-        history.LastRework is { } rework ? $", {ToolReworked.WhatWords.Word(rework.What)} {rework.On:yyyy-MM-dd}" : null;
+        history.LastRework is { } rework
+            ? $", {ToolReworked.WhatWords.Word(rework.What)} {rework.On:yyyy-MM-dd}"
+            : null;
 
     /// <summary>A day with its weekday.</summary>
     public static string Weekday(DateOnly day) => day.ToString("ddd yyyy-MM-dd", CultureInfo.InvariantCulture);

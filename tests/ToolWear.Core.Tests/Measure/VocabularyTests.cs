@@ -62,7 +62,10 @@ public sealed class VocabularyTests
             "sound mushroomed chipped cracked broken bent soft glass-hard picked-up heat-checked blunt loose-handle stuck mark-gone",
             string.Join(' ', ToolLookedOver.FindingWords.All)
         );
-        Assert.Equal("dressed re-forged straightened welded re-hardened tempered re-handled", string.Join(' ', ToolReworked.WhatWords.All));
+        Assert.Equal(
+            "dressed re-forged straightened welded re-hardened tempered re-handled",
+            string.Join(' ', ToolReworked.WhatWords.All)
+        );
         Assert.Equal(
             "worn cracked broken bent soft glass-hard lost made-into other",
             string.Join(' ', ToolScrapped.CauseWords.All)

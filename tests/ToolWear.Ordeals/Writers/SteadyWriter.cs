@@ -26,7 +26,9 @@ internal static class SteadyWriter
             try
             {
                 bench ??= Bench.ToWrite(site, store);
-                RecordedAs recorded = bench.Record(new ToolLookedOver(Shelf.Tool, site.Today, Finding.Sound, null, note));
+                RecordedAs recorded = bench.Record(
+                    new ToolLookedOver(Shelf.Tool, site.Today, Finding.Sound, null, note)
+                );
                 Console.WriteLine(recorded.Number is { } number ? $"entry {number} {note}" : $"no {recorded.Refusal}");
             }
             catch (StoreException e)

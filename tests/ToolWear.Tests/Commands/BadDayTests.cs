@@ -1,4 +1,3 @@
-using ToolWear.Wording;
 using System.Collections.Immutable;
 using System.Text;
 using CsCheck;
@@ -17,6 +16,7 @@ using ToolWear.Pens;
 using ToolWear.Results.Tools;
 using ToolWear.Testing.Generators;
 using ToolWear.Testing.Goldens;
+using ToolWear.Wording;
 
 namespace ToolWear.Tests.Commands;
 

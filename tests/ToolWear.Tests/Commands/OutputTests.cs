@@ -47,7 +47,7 @@ public sealed class OutputTests(DemoFixture demo)
     }
 
     [Fact]
-    public void A_pipe_gets_all_of_it_and_stays_a_pipe()
+    public async Task A_pipe_gets_all_of_it_and_stays_a_pipe()
     {
         if (!OperatingSystem.IsLinux())
         {
@@ -56,10 +56,10 @@ public sealed class OutputTests(DemoFixture demo)
 
         using TestSite site = new();
         string pipe = site.In("pipe");
-        System.Diagnostics.Process.Start("mkfifo", pipe).WaitForExit();
-        Task<string> got = Task.Run(() => File.ReadAllText(pipe));
+        await System.Diagnostics.Process.Start("mkfifo", pipe).WaitForExitAsync(TestContext.Current.CancellationToken);
+        Task<string> got = Task.Run(() => File.ReadAllText(pipe), TestContext.Current.CancellationToken);
         demo.Site.Done("export-history", pipe);
-        Assert.Equal(demo.Site.Done("export-history", "-"), got.Result);
+        Assert.Equal(demo.Site.Done("export-history", "-"), await got);
         Assert.Equal([pipe], Directory.GetFiles(site.Folder));
     }
 

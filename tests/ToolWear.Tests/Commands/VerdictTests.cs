@@ -68,8 +68,7 @@ public sealed class VerdictTests(DemoFixture demo)
         List<LedgerEntry> history = [.. demo.Forecasts.Shop.HistoryOf(tool.Tool).Select(each => each.Entered.What)];
         List<(ToolLookedOver Found, bool Forbids)> open = BadDayTests.OpenPlainly(demo.Forecasts.Shop, tool.Tool);
         bool isOut = open.Exists(each =>
-            each.Forbids
-            && each.Found.Finding is Finding.Cracked or Finding.Broken or Finding.Soft or Finding.GlassHard
+            each.Forbids && each.Found.Finding is Finding.Cracked or Finding.Broken or Finding.Soft or Finding.GlassHard
         );
         bool isReadPast = tool.Gauges.Any(each =>
             each.History.LastKnown is { } size

@@ -1,7 +1,7 @@
-using ToolWear.Core.Findings;
 using System.Collections.Immutable;
 using System.Globalization;
 using System.Text.Json;
+using ToolWear.Core.Findings;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Wear.Histories;
 using ToolWear.Core.Wear.OneTool;

@@ -76,7 +76,9 @@ internal sealed record TableKind<T>(
     /// <summary>The columns that a table of new things must have and that no heading names.</summary>
     internal IEnumerable<Field<T>> Missing(ImmutableArray<Heading> headings) =>
         Fields.All.Where(field =>
-            field.Need != Need.Maybe && !Filled.Contains(field.Name) && !headings.Any(heading => heading.Names(field))
+            field.Need != Need.Maybe
+            && !Filled.Contains(field.Name, StringComparer.Ordinal)
+            && !headings.Any(heading => heading.Names(field))
         );
 
     /// <summary>As a person would write it under a heading that names the unit.</summary>

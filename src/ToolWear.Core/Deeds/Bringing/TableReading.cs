@@ -73,7 +73,9 @@ internal sealed partial class TableReading<T>(
 
     private string Understood(string[] cells)
     {
-        string marks = string.Concat(cells.Select(cell => Decimal().Match(cell).Groups["mark"].Value).Distinct());
+        string marks = string.Concat(
+            cells.Select(cell => Decimal().Match(cell).Groups["mark"].Value).Distinct(StringComparer.Ordinal)
+        );
         string?[] said =
         [
             marks.Length == 0 ? null
@@ -119,7 +121,7 @@ internal sealed partial class TableReading<T>(
         }
 
         carried = [.. wishes.CarryDown.Select(name => kind.Fields.All.FirstOrDefault(Heading.Of(name).Names)?.Name)];
-        if (carried.Contains(null))
+        if (carried.Contains(null, StringComparer.Ordinal))
         {
             Fault(table.Line, wishes.CarryDown[carried.IndexOf(null)], "there is no such column to carry down");
         }
@@ -146,7 +148,10 @@ internal sealed partial class TableReading<T>(
             return;
         }
 
-        string free = string.Join(", ", kind.Fields.All.Select(each => each.Name).Except(columns.Keys));
+        string free = string.Join(
+            ", ",
+            kind.Fields.All.Select(each => each.Name).Except(columns.Keys, StringComparer.Ordinal)
+        );
         Fault(
             table.Line,
             names,
@@ -265,7 +270,7 @@ internal sealed partial class TableReading<T>(
             cell = string.Join("; ", kept.Prepend(cell).Where(text => text.Length > 0));
         }
 
-        return cell.Length == 0 && (isKnown || kind.Filled.Contains(field.Name)) ? null
+        return cell.Length == 0 && (isKnown || kind.Filled.Contains(field.Name, StringComparer.Ordinal)) ? null
             : field.IsText && cell.StartsWith('\'') ? cell[1..]
             // a bare size has the unit of its heading
             : field.Unit == "mm" && cell is [.., >= '0' and <= '9'] && headings[columns[field.Name]].Unit is { } unit
@@ -280,7 +285,7 @@ internal sealed partial class TableReading<T>(
             above[field] = cell;
         }
 
-        return carried.Contains(field) ? above.GetValueOrDefault(field, "") : cell;
+        return carried.Contains(field, StringComparer.Ordinal) ? above.GetValueOrDefault(field, "") : cell;
     }
 
     private string Mended(FieldFault fault, string cell) =>

@@ -1,6 +1,5 @@
 using ToolWear.Core.Findings;
 using ToolWear.Core.Shops;
-using ToolWear.Core.Tools;
 using ToolWear.Core.Wear.Lifetimes;
 using ToolWear.Core.Wear.OneTool;
 

@@ -230,9 +230,9 @@ internal sealed class Call
     /// <summary>Records entries, all or none, and brings out the number of the last once they are durable.</summary>
     public void Record(params ImmutableArray<LedgerEntry> entries)
     {
-        Bench bench = ToWrite();
-        IReadOnlyList<string>? doubts = bench.DoubtsOf(entries);
-        RecordedAs done = bench.RecordAll(entries, Site.Today, Get(Said.Once));
+        Bench written = ToWrite();
+        IReadOnlyList<string>? doubts = written.DoubtsOf(entries);
+        RecordedAs done = written.RecordAll(entries, Site.Today, Get(Said.Once));
         Acknowledge(done.Number ?? throw RefusedException.WrongData(done.Refusal!));
         WarnOfMarksAlike(entries);
         WarnOfSizes(doubts);

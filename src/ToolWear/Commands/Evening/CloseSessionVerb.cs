@@ -1,4 +1,3 @@
-using ToolWear.Results.Tools;
 using System.Collections.Immutable;
 using System.CommandLine;
 using ToolWear.Commands.Calls;
@@ -6,9 +5,10 @@ using ToolWear.Core.Deeds;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Shops;
 using ToolWear.Doors;
-using ToolWear.Results.Plans;
-using ToolWear.Wording;
 using ToolWear.Pens;
+using ToolWear.Results.Plans;
+using ToolWear.Results.Tools;
+using ToolWear.Wording;
 
 namespace ToolWear.Commands.Evening;
 

@@ -1,4 +1,3 @@
-using ToolWear.Results.Tools;
 using System.CommandLine;
 using ToolWear.Commands.Calls;
 using ToolWear.Core.Deeds;
@@ -6,6 +5,7 @@ using ToolWear.Core.Ledger;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Tools;
 using ToolWear.Pens;
+using ToolWear.Results.Tools;
 
 namespace ToolWear.Commands.Evening;
 

@@ -1,10 +1,10 @@
-using ToolWear.Results.Tools;
 using System.CommandLine;
 using ToolWear.Commands.Calls;
 using ToolWear.Core.Deeds;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Tools;
 using ToolWear.Pens;
+using ToolWear.Results.Tools;
 
 namespace ToolWear.Commands.Evening;
 

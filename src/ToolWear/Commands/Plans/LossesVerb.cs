@@ -1,8 +1,8 @@
-using ToolWear.Wording;
 using System.Collections.Immutable;
 using ToolWear.Commands.Calls;
 using ToolWear.Core.Planning.Years;
 using ToolWear.Results.Looks;
+using ToolWear.Wording;
 
 namespace ToolWear.Commands.Plans;
 

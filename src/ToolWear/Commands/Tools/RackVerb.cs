@@ -1,7 +1,7 @@
-using ToolWear.Pens;
 using ToolWear.Commands.Calls;
 using ToolWear.Core.Findings;
 using ToolWear.Core.Wear;
+using ToolWear.Pens;
 using ToolWear.Results.Tools;
 using ToolWear.Sheets;
 using ToolWear.Wording;

@@ -1,8 +1,8 @@
-using ToolWear.Results.Tools;
-using ToolWear.Wording;
 using System.Collections.Immutable;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Planning.Years;
+using ToolWear.Results.Tools;
+using ToolWear.Wording;
 using Row = ToolWear.Results.Column<ToolWear.Core.Planning.Years.Loss>;
 
 namespace ToolWear.Results.Looks;

@@ -88,11 +88,11 @@ internal static class PlanWords
         [
             cost.Steel is null ? "steel not known" : $"steel {Of(cost.Steel)}{from}",
             cost.Hours is not { } hours ? "hours not known"
-                : cost.HoursCost is null ? $"{Words.Heats((double)hours * number)} hours, hour_rate not set"
-                : $"{Words.Heats((double)hours * number)} hours at {FormattableString.Invariant($"{cost.HourRate:0.##}")}: {Of(cost.HoursCost)}",
+            : cost.HoursCost is null ? $"{Words.Heats((double)hours * number)} hours, hour_rate not set"
+            : $"{Words.Heats((double)hours * number)} hours at {FormattableString.Invariant($"{cost.HourRate:0.##}")}: {Of(cost.HoursCost)}",
             cost.Treatment is null ? "treatment not known"
-                : cost.Treatment == 0 ? "no treatment"
-                : $"treatment {Of(cost.Treatment)}",
+            : cost.Treatment == 0 ? "no treatment"
+            : $"treatment {Of(cost.Treatment)}",
         ];
         return string.Join(", ", parts);
     }
@@ -368,9 +368,7 @@ internal static class PlanWords
             batch.Series?.Steel ?? "",
             batch is { TotalCost: null, Hours: { } hours } ? $"{Words.Heats((double)hours)} hours" : "",
             batch.Stock.PieceKg is { } kg ? $"{kg.ToString("0.00", CultureInfo.InvariantCulture)} kg each" : "",
-            batch.TotalCost is { } cost
-                ? $"cost {Money((double)cost)}: {CostParts(batch.Cost, batch.Number)}"
-                : "",
+            batch.TotalCost is { } cost ? $"cost {Money((double)cost)}: {CostParts(batch.Cost, batch.Number)}" : "",
         ];
         return string.Join(", ", made.Where(part => part.Length > 0).DefaultIfEmpty("sizes as you choose"))
             + $". For order {batch.Needed.Order}, session of {Words.Weekday(batch.Needed.WantedOn)}; with one fewer {Words.Percent(batch.SureWithOneFewer)} sure."

@@ -61,7 +61,8 @@ internal sealed record HandOverStep(
     }
 
     /// <summary>Why no tool is to be taken: what each that would fit needs first.</summary>
-    public string WhyNone => FindingWords.NoneToUse(All, All.InService.Where(each => LastTime.Fits(Stage, each.Tool.Tool)));
+    public string WhyNone =>
+        FindingWords.NoneToUse(All, All.InService.Where(each => LastTime.Fits(Stage, each.Tool.Tool)));
 
     /// <summary>The tools to take when the first has done its heats; files name them all.</summary>
     public Cell ThenTake

@@ -121,7 +121,8 @@ internal static class RackTable
         tool.Place == Place.None ? tool.Form.Name : Places.Words.Word(tool.Place);
 
     private static string AsideOr(ToolInShop tool, Judged verdict) =>
-        tool.State != ToolState.SetAside ? verdict.Shown
-        : (tool.Lent is not null ? "lent out" : "set aside")
-            + (verdict.Verdict <= Core.Findings.Verdict.DressFirst ? $"; {verdict.Shown}" : "");
+        tool.State != ToolState.SetAside
+            ? verdict.Shown
+            : (tool.Lent is not null ? "lent out" : "set aside")
+                + (verdict.Verdict <= Core.Findings.Verdict.DressFirst ? $"; {verdict.Shown}" : "");
 }

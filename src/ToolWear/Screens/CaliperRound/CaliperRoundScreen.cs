@@ -10,8 +10,8 @@ using ToolWear.Core.Wear.OneTool;
 using ToolWear.Keys;
 using ToolWear.Pens;
 using ToolWear.Screens.Drawing;
-using ToolWear.Wording;
 using ToolWear.Screens.Guided;
+using ToolWear.Wording;
 
 namespace ToolWear.Screens.CaliperRound;
 
@@ -101,7 +101,10 @@ internal sealed class CaliperRoundScreen(Host host) : Screen(host)
         switch (act)
         {
             case Act.Find when asked is null:
-                Sitting.Say("The sizes come first; Enter skips one. Findings are asked at the end of each tool.", Ink.Warn);
+                Sitting.Say(
+                    "The sizes come first; Enter skips one. Findings are asked at the end of each tool.",
+                    Ink.Warn
+                );
                 break;
             case Act.Find:
                 _ = ToolLookedOver.FindingWords.TryParse(

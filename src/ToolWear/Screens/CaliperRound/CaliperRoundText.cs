@@ -10,8 +10,8 @@ using ToolWear.Keys;
 using ToolWear.Pens;
 using ToolWear.Results.Tools;
 using ToolWear.Screens.Drawing;
-using ToolWear.Wording;
 using ToolWear.Screens.Guided;
+using ToolWear.Wording;
 
 namespace ToolWear.Screens.CaliperRound;
 

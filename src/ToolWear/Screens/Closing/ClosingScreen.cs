@@ -1,4 +1,3 @@
-using ToolWear.Results.Tools;
 using System.Collections.Immutable;
 using System.Globalization;
 using ToolWear.Core.Deeds;
@@ -7,6 +6,7 @@ using ToolWear.Core.Shops;
 using ToolWear.Keys;
 using ToolWear.Pens;
 using ToolWear.Results.Plans;
+using ToolWear.Results.Tools;
 using ToolWear.Screens.Drawing;
 
 namespace ToolWear.Screens.Closing;

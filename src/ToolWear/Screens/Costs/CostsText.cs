@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Planning;
 using ToolWear.Pens;
@@ -111,5 +110,7 @@ internal static class CostsText
             : $" Left out, for no cost of its tool is noted: {Words.And([.. head.WithoutStages])}.";
 
     internal static string MoneyRange(Estimate estimate) =>
-        estimate.High90 is { } high ? $"{PlanWords.Money(estimate.Low90)} to {PlanWords.Money(high)}" : $"{PlanWords.Money(estimate.Low90)} or more";
+        estimate.High90 is { } high
+            ? $"{PlanWords.Money(estimate.Low90)} to {PlanWords.Money(high)}"
+            : $"{PlanWords.Money(estimate.Low90)} or more";
 }

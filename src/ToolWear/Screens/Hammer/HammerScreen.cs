@@ -1,4 +1,3 @@
-using ToolWear.Results.Tools;
 using System.Collections.Immutable;
 using ToolWear.Core.Deeds;
 using ToolWear.Core.Ledger;
@@ -6,6 +5,7 @@ using ToolWear.Core.Measure;
 using ToolWear.Core.Shops;
 using ToolWear.Keys;
 using ToolWear.Pens;
+using ToolWear.Results.Tools;
 using ToolWear.Screens.Drawing;
 using ToolWear.Wording;
 
@@ -151,13 +151,12 @@ internal sealed class HammerScreen(Host host) : Screen(host)
         BoardTool[] before = [.. tools.Where(tool => MoreToday(tool) > 0)];
         if (Sitting.Record(Board.Heat(Sitting.Shop, open.Name, tools, each)))
         {
-            Sitting.Say(
-                HeatAdded([.. tools.Select(tool => Sitting.Shop.Tools[tool.Tool].Mark.Text)], each),
-                Ink.Done
-            );
+            Sitting.Say(HeatAdded([.. tools.Select(tool => Sitting.Shop.Tools[tool.Tool].Mark.Text)], each), Ink.Done);
             string[] against =
             [
-                .. tools.Select(tool => FindingWords.Against(Sitting.Shop, Sitting.Forecasts, tool.Tool)).OfType<string>(),
+                .. tools
+                    .Select(tool => FindingWords.Against(Sitting.Shop, Sitting.Forecasts, tool.Tool))
+                    .OfType<string>(),
             ];
             if (against.Length > 0)
             {

@@ -113,8 +113,7 @@ internal static class Panels
 
     private static bool IsWarned(PanelFacts tool) => tool.More == 0 || tool.Dress?.StartsWith('!') == true;
 
-    private static string Shortly(PanelFacts tool) =>
-        tool.Dress ?? (tool.More is { } left ? MoreTodayShort(left) : "");
+    private static string Shortly(PanelFacts tool) => tool.Dress ?? (tool.More is { } left ? MoreTodayShort(left) : "");
 
     // dressing comes long before the limit, but for one that has done enough
     private static string Today(PanelFacts tool) =>

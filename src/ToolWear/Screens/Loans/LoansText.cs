@@ -5,8 +5,8 @@ using ToolWear.Results;
 using ToolWear.Results.Tools;
 using ToolWear.Screens.CaliperRound;
 using ToolWear.Screens.Drawing;
-using ToolWear.Wording;
 using ToolWear.Screens.Guided;
+using ToolWear.Wording;
 
 namespace ToolWear.Screens.Loans;
 

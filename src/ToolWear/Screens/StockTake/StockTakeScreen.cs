@@ -1,10 +1,10 @@
-using ToolWear.Results.Tools;
 using System.Collections.Immutable;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Shops;
 using ToolWear.Keys;
 using ToolWear.Pens;
 using ToolWear.Results.Eyes;
+using ToolWear.Results.Tools;
 using ToolWear.Screens.Drawing;
 
 namespace ToolWear.Screens.StockTake;

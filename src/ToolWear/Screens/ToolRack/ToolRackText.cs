@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
+using ToolWear.Core.Findings;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Wear;
 using ToolWear.Pens;
-using ToolWear.Core.Findings;
 using ToolWear.Results;
 using ToolWear.Results.Tools;
 using ToolWear.Screens.Drawing;
@@ -122,7 +122,8 @@ internal static class ToolRackText
                 : "";
         string why = $"{tool.Mark}: {row?.Verdict.Why}{none}";
         string both = $"{why}; {Words.MeasureOnceMore}";
-        return row is null or { Verdict.Verdict: <= Verdict.DressFirst } || row.Tool.HeatsLeft is not { IsWide: true } ? why
+        return row is null or { Verdict.Verdict: <= Verdict.DressFirst } || row.Tool.HeatsLeft is not { IsWide: true }
+                ? why
             : Picture.ColumnsOf(both) <= width ? both
             : $"{tool.Mark}: {Words.MeasureOnceMore}; {row.Verdict.Why}";
     }

@@ -1,10 +1,10 @@
-using ToolWear.Results.Tools;
-using ToolWear.Wording;
 using ToolWear.Core.Fields;
 using ToolWear.Core.Findings;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Shops;
+using ToolWear.Results.Tools;
 using ToolWear.Screens.Guided;
+using ToolWear.Wording;
 
 namespace ToolWear.Screens.WearCard;
 

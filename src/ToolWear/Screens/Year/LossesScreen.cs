@@ -1,11 +1,11 @@
-using ToolWear.Pens;
-using ToolWear.Wording;
 using System.Collections.Immutable;
 using ToolWear.Core.Planning.Years;
 using ToolWear.Keys;
+using ToolWear.Pens;
 using ToolWear.Results;
 using ToolWear.Results.Looks;
 using ToolWear.Screens.Drawing;
+using ToolWear.Wording;
 
 namespace ToolWear.Screens.Year;
 
@@ -44,7 +44,9 @@ internal sealed class LossesScreen(Host host) : Screen(host)
     {
         Table table = LossTable.Columns.Over(losses);
         int y = body.PutList(0, body.Height - 6, losses.Length, List, width => table.Columns(List, width));
-        string led = losses.IsEmpty ? "No tool was scrapped yet." : $"What led to it: {LossTable.LedTo(losses[List.Chosen].LedTo) ?? "nobody said"}.";
+        string led = losses.IsEmpty
+            ? "No tool was scrapped yet."
+            : $"What led to it: {LossTable.LedTo(losses[List.Chosen].LedTo) ?? "nobody said"}.";
         body.PutWrapped(y + 1, $"{led}\n{Words.OneLine(YearWords.LossesBasis)}", Ink.Quiet);
     }
 }
