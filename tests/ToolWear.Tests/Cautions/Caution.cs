@@ -53,7 +53,7 @@ internal sealed record Caution(
                 "a tool is back",
             ],
             [],
-            ["look-over mushroomed"]
+            ["look-over", "look-over mushroomed", "look-over soft"]
         ),
         new(
             "struck end soft, chamfered, square",

@@ -30,7 +30,7 @@ public sealed class AcknowledgedTests
             );
             Assert.Equal(0, Verbs.Run(broken, ["look-over", "H5", "sound"]));
             Assert.Contains($"entry {++before} is recorded and safe", error.ToString(), StringComparison.Ordinal);
-            Assert.Contains(Wording.Cautions.FindingCaution.Split('\n')[0], error.ToString(), StringComparison.Ordinal);
+            Assert.Contains(Wording.Cautions.FindingCaution.Split(" (")[0], error.ToString(), StringComparison.Ordinal);
             Assert.Equal(before, Entries(site));
             // what records nothing fails as before
             Assert.Equal(1, Verbs.Run(broken, ["rack"]));

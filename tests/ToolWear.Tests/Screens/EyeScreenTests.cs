@@ -218,7 +218,7 @@ public sealed class EyeScreenTests
         evening.WaitForForecasts();
         Card(evening, "H4");
         evening.Press("x");
-        Answer(evening, "worn", "", "");
+        Answer(evening, "worn", "", "", "", "");
         ToolScrapped scrapped = Assert.IsType<ToolScrapped>(evening.Sitting.Shop.Ledger[^1].What);
         Assert.Equal(("H4", ScrapCause.Worn), (scrapped.Tool.Text, scrapped.Cause));
         evening.Press("Backspace");

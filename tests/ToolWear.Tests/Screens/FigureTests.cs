@@ -41,7 +41,7 @@ public sealed partial class FigureTests(DemoFixture demo)
         ("HandOverText", ["h", "o"], ["hand-over", "hand-over --as csv"]),
         ("StockTakeText", ["k"], ["stock-take"]),
         ("LedgerPagesText", ["l"], ["ledger"]),
-        ("ShopPageText", ["s"], ["settings"]),
+        ("ShopPageText", ["s"], ["settings", "year"]),
     ];
 
     public static TheoryData<int> All => [.. Enumerable.Range(0, Figures.Length)];

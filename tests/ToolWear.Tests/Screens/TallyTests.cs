@@ -146,7 +146,7 @@ public sealed class TallyTests : IDisposable
         evening.Wait();
         evening.Press("h");
         evening.Press([.. Enumerable.Repeat("Down", 8)]);
-        evening.Press("Space", "t", "Up", "t", "Enter");
+        evening.Press("Space", "t", "Up", "t", "Down", "Down", "Down", "Space", "Enter");
         evening.Press("9", "9");
         string text = evening.Text;
         Assert.Equal(9, evening.Host.Board.Chosen.Length);

@@ -53,7 +53,7 @@ internal static class MadeIntoTable
             ? null
             : offer.Sisters switch
             {
-                0 => "a guess for its steel",
+                0 => "guess by steel",
                 1 => "one such tool",
                 int sisters => $"{sisters} such tools",
             };

@@ -38,27 +38,27 @@ internal static class FindingWords
     public static string Found(Shop shop, ToolLookedOver found, bool isShort = false)
     {
         string mark = found.Tool.Text;
+        // it stands wherever a finding is entered, a sound one too
+        string inUse = isShort ? "" : " " + Cautions.FindingCaution;
         if (found.Finding == Finding.Sound)
         {
             return shop.TryFind(found.Tool, out ToolInShop? tool) && LookedOver.Of(shop, tool).Forbids is { } still
-                ? $"{mark}: looked over, but {still.Words}. Looking alone does not bring it back: {still.How}."
-                : $"{mark}: sound.";
+                ? $"{mark}: looked over, but {still.Words}. Looking alone does not bring it back: {still.How}.{inUse}"
+                : $"{mark}: sound.{inUse}";
         }
 
         FindingRule rule = LookingOver.RuleOf(shop, found);
         string at = found.Part is { } part ? $" at the {ToolLookedOver.PartWords.Word(part)}" : "";
-        string caution = rule.Caution switch
-        {
-            CautionOf.NotInUse when !isShort => " " + Cautions.FindingCaution,
-            CautionOf.Overheated => " " + (isShort ? OverheatedShort : Words.OneLine(Cautions.OverheatedCaution)),
-            _ => "",
-        };
+        string caution =
+            rule.Caution == CautionOf.Overheated
+                ? " " + (isShort ? OverheatedShort : Words.OneLine(Cautions.OverheatedCaution))
+                : "";
         string follows =
             !rule.Steps.IsEmpty
                 ? $"Before it is used again: {string.Join("; ", rule.Steps.Select(each => each.How))}; then a sound look."
             : rule.Forbids ? $"It is out for good: {rule.Else}."
             : Sentence(rule.Else);
-        return $"{mark}: {ToolLookedOver.FindingWords.Word(found.Finding)}{at}. {follows}{caution}";
+        return $"{mark}: {ToolLookedOver.FindingWords.Word(found.Finding)}{at}. {follows}{caution}{inUse}";
     }
 
     /// <summary>Why a tool should not have been used, and what to do; null where nothing speaks against it.</summary>
