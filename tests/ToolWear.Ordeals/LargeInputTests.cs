@@ -20,7 +20,7 @@ public sealed class LargeInputTests
             { "a cell of 10 MB", "tool,form,size_mm,note\nR1,drift,14," + new string('n', 10_000_000) + "\n" },
             {
                 "a quoted cell of 10 MB",
-                "tool,form,size_mm,note\nR1,drift,14,\"" + new string('\n', 10_000_000) + "\"\n"
+                "tool,form,size_mm,note\nR1,drift,14,\"n" + new string('\n', 10_000_000) + "n\"\n"
             },
             { "a cell that is never closed", "tool,form,size_mm,note\nR1,drift,14,\"" + new string('n', 10_000_000) },
             { "a million columns", string.Join(',', Enumerable.Repeat("tool", 1_000_000)) + "\n" },

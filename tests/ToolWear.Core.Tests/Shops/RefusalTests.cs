@@ -196,6 +196,8 @@ public sealed class RefusalTests
     [InlineData("sure", "0,9", "sure \"0,9\": a number from 0.01 to 0.999 with a point")]
     [InlineData("blows", "0", "blows \"0\": a number from 1 to 1000 with a point")]
     [InlineData("colour", "red", "there is no setting colour: units,")]
+    [InlineData("lubricants", "oil", "there is no setting lubricants: lubricant")]
+    [InlineData("guess_heats_ruogh", "9", "there is no setting guess_heats_ruogh: guess_heats_")]
     public void Settings_say_which_values_they_take(string setting, string value, string why) =>
         Assert.StartsWith(why, story.Refused(new SettingChanged(setting, value)), StringComparison.Ordinal);
 
