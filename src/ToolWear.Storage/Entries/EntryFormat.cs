@@ -111,6 +111,19 @@ public static class EntryFormat
     /// <exception cref="JsonException">The text is none of the known kinds, or its fields are not as they should be.</exception>
     public static LedgerEntry Read(ReadOnlySpan<byte> body)
     {
+        try
+        {
+            return Parse(body);
+        }
+        catch (InvalidOperationException e)
+        {
+            // what the reader of JSON says of half a letter, such as \ud800 alone
+            throw new JsonException("A text with half a letter in it.", e);
+        }
+    }
+
+    private static LedgerEntry Parse(ReadOnlySpan<byte> body)
+    {
         Utf8JsonReader reader = new(body);
         Expect(reader.Read() && reader.TokenType == JsonTokenType.StartObject);
         Expect(IsNext(ref reader, "kind"u8) && reader.TokenType == JsonTokenType.String);

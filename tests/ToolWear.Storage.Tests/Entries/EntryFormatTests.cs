@@ -211,4 +211,10 @@ public sealed class EntryFormatTests
 
         return Path.Combine(folder!, "tests", "ToolWear.Storage.Tests", "samples");
     }
+
+    [Fact]
+    public void Half_a_letter_is_refused_as_unreadable() =>
+        Assert.Throws<JsonException>(() =>
+            EntryFormat.Read("""{"kind":"setting-changed","v":1,"entry":{"setting":"units","value":"\ud800"}}""")
+        );
 }
