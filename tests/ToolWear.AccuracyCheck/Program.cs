@@ -12,7 +12,7 @@ if (
     || number == 0
 )
 {
-    Console.Error.WriteLine("two whole numbers are wanted: a seed and how many histories");
+    Console.Error.WriteLine("give two whole numbers: a seed and how many histories");
     return 2;
 }
 

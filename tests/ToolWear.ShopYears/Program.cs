@@ -17,7 +17,7 @@ if (
     || years < 2
 )
 {
-    Console.Error.WriteLine("two whole numbers are wanted: a seed and how many years, two or more");
+    Console.Error.WriteLine("give two whole numbers: a seed and how many years, two or more");
     return 2;
 }
 

@@ -2,7 +2,7 @@ namespace ToolWear.Core.Eyes;
 
 /// <summary>What a worn drift still makes of its eye.</summary>
 /// <param name="Eye">The eye at the face, predicted and found.</param>
-/// <param name="Wanted">What is wanted of it; null where no eye is entered.</param>
+/// <param name="Wanted">What the eye has to be; null where no eye is entered.</param>
 /// <param name="IsInside">Whether the eye lies inside what it is judged by, both ways; null where it is not judged.</param>
 /// <param name="Along">The eye along its depth: waist and far face; null where depth or driving is not known.</param>
 /// <param name="Seat">Where a slip-on head comes to sit; null for others.</param>
@@ -26,7 +26,7 @@ public sealed record DriftOutlook(
 
     /// <summary>Looks at a drift.</summary>
     /// <param name="eye">The eye it makes now.</param>
-    /// <param name="wanted">What is wanted of the eye; null where no eye is entered.</param>
+    /// <param name="wanted">What the eye has to be; null where no eye is entered.</param>
     /// <param name="isJudged">Whether this drift makes the finished eye: a rough drift's eye is meant to be smaller.</param>
     /// <param name="drift">Its tapers, mark and room; null where they are not known.</param>
     /// <param name="limits">The drift that still makes an eye inside a tolerance.</param>

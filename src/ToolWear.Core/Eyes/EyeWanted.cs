@@ -7,7 +7,7 @@ namespace ToolWear.Core.Eyes;
 /// <param name="ToleranceMm">The tolerance along the handle either way, above zero.</param>
 public sealed record SeatWanted(double HandleTaper, double ToleranceMm);
 
-/// <summary>What is wanted of an eye, as far as a drift is judged by it.</summary>
+/// <summary>What an eye has to be, as far as a drift is judged by it.</summary>
 /// <param name="Size">The wanted eye at its face, cold.</param>
 /// <param name="DepthMm">Through the head; null where not known.</param>
 /// <param name="Driving">How the drift is driven; null where not known.</param>

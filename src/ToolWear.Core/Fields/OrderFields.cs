@@ -18,7 +18,7 @@ public static class OrderFields
             .Called("count", "how many")
             .Needs("due_on", Day, o => o.DueOn, (o, v) => o with { DueOn = v!.Value })
             .Means(
-                "the day they are wanted, such as 2027-01-15; typed also 01-15 for the next such day, +28 for in 28 days",
+                "the day they are due, such as 2027-01-15; you can also type 01-15 for the next such day, +28 for in 28 days",
                 "Due"
             )
             .Called("due date", "wanted by", "day", "date")

@@ -40,7 +40,7 @@ public sealed record Reason(Verdict Verdict, string Why, string? Deed = null);
 /// <summary>The verdict on a tool, with every reason there is.</summary>
 /// <param name="Reasons">At least one, the worst first.</param>
 /// <param name="MayBeNext">Whether it may be offered: inside its limit, looked over since its last heats, and no finding
-/// that forbids it. It is no permission.</param>
+/// that forbids it. Whoever looks it over decides.</param>
 public sealed record Judged(ImmutableArray<Reason> Reasons, bool MayBeNext)
 {
     /// <summary>The words of <see cref="Findings.Verdict"/>.</summary>

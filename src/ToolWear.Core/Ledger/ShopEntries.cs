@@ -172,7 +172,7 @@ public sealed record OrderDescribed(string Order, string Pattern, int Heads, Dat
 /// <param name="Value">Its value as text; empty goes back to the usual.</param>
 public sealed record SettingChanged(string Setting, string Value) : LedgerEntry;
 
-/// <summary>An entry was crossed out: it stays visible in the ledger and counts no more.</summary>
+/// <summary>An entry was crossed out: it stays visible in the ledger but no longer counts.</summary>
 /// <param name="Entry">The number of the entry that is crossed out.</param>
 /// <param name="Why">Why.</param>
 public sealed record EntryCrossedOut(long Entry, string Why) : LedgerEntry

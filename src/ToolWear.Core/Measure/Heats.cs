@@ -85,7 +85,7 @@ public readonly record struct Heats : IComparable<Heats>
         )
         {
             refusal =
-                $"heats \"{FreeText.Shown(text)}\": a number from 0.5 to 1000 in steps of a half is wanted, such as 3 or 2.5";
+                $"heats \"{FreeText.Shown(text)}\": type a number from 0.5 to 1000 in steps of a half, such as 3 or 2.5";
             return false;
         }
 

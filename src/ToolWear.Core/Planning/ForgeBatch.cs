@@ -35,7 +35,7 @@ public sealed record ForgeBatch(
     /// <summary>The day on which the first of them must be ready, and can be.</summary>
     public DateOnly ReadyBy => Needed.ReadyBy;
 
-    /// <summary>Whether they are wanted before they can be ready: until then the tools on hand have to do.</summary>
+    /// <summary>Whether they are needed before they can be ready: until then the tools on hand have to do.</summary>
     public bool IsLate => Needed.WantedOn < ReadyBy;
 
     /// <summary>Hours for the whole batch; null where no tool of the sort has its hours noted.</summary>

@@ -9,7 +9,7 @@ namespace ToolWear.Core.Planning;
 /// <param name="Before">How many new ones come before them.</param>
 /// <param name="WantedOn">The session day on which the tools then on hand fall below the certainty.</param>
 /// <param name="ReadyBy">That day, or the first on which new ones can be ready, whichever is later.</param>
-/// <param name="Order">The order that is forged on the day on which they are wanted.</param>
+/// <param name="Order">The order that is forged on the day on which they are needed.</param>
 [StructLayout(LayoutKind.Auto)]
 public readonly record struct TimedBatch(int Number, int Before, DateOnly WantedOn, DateOnly ReadyBy, string Order)
 {

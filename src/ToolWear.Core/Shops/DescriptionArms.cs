@@ -21,7 +21,7 @@ internal static class DescriptionArms
             };
 
     internal static Step Describe(Shop shop, PatternDescribed e) =>
-        e.Stages.IsEmpty ? $"pattern {e.Pattern} has no stage: at least one is wanted"
+        e.Stages.IsEmpty ? $"pattern {e.Pattern} has no stage: give at least one"
         : e
             .Stages.Select(stage => (stage.Name, Fault: PatternFields.Table.Fault(new(e.Pattern, stage))))
             .FirstOrDefault(each => each.Fault is not null)

@@ -149,7 +149,7 @@ internal static class SessionArms
             )
         )
         {
-            return $"{e.Tool} was started anew after {(e.Session is null ? $"{e.On:yyyy-MM-dd}" : "session " + e.Session)}: an earlier reading counts no more";
+            return $"{e.Tool} was started anew after {(e.Session is null ? $"{e.On:yyyy-MM-dd}" : "session " + e.Session)}: an earlier reading no longer counts";
         }
 
         return IsNoSize(e.Size) || e.Resolution <= Length.Zero

@@ -81,7 +81,7 @@ internal static class ToolArms
         };
     }
 
-    /// <summary>From now on the tool is one whose heats before nobody knows: earlier readings count no more.</summary>
+    /// <summary>From now on the tool is one whose heats before nobody knows: earlier readings no longer count.</summary>
     internal static Step StartHere(Shop shop, Entered entered, ToolStartedHere e)
     {
         if (!shop.Marks.TryGetValue(e.Tool, out long id))
@@ -138,7 +138,7 @@ internal static class ToolArms
 
         if (on < tool.StateOn)
         {
-            return $"{mark} changed its state on {tool.StateOn:yyyy-MM-dd} last: a day from then on is wanted";
+            return $"{mark} changed its state on {tool.StateOn:yyyy-MM-dd} last: give that day or a later one";
         }
 
         ToolInShop after = tool.With(entered) with { State = to, StateOn = on, Lent = entered.What as ToolLent };
@@ -217,7 +217,7 @@ internal static class ToolArms
 
     internal static Step Lend(Shop shop, Entered entered, ToolLent e) =>
         string.IsNullOrWhiteSpace(e.To)
-            ? $"{e.Tool}: who has it is wanted"
+            ? $"{e.Tool}: say who has it"
             : ChangeState(shop, entered, e.Tool, e.On, ToolState.InService, ToolState.SetAside, "lent");
 
     internal static Step TakeBack(Shop shop, Entered entered, ToolTakenBack e) =>

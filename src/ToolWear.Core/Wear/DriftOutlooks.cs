@@ -39,10 +39,10 @@ public static class DriftOutlooks
     /// <returns>True where it is judged.</returns>
     public static bool IsJudged(Place place) => place is Place.Finish or Place.None;
 
-    /// <summary>What is wanted of an eye of the shop.</summary>
+    /// <summary>What an eye of the shop has to be.</summary>
     /// <param name="shop">The shop, for the handle.</param>
     /// <param name="eye">The eye.</param>
-    /// <returns>What is wanted.</returns>
+    /// <returns>What it has to be.</returns>
     public static EyeWanted WantedOf(Shop shop, EyeDescribed eye)
     {
         HandleDescribed? handle = eye.Handle is { } name ? shop.Handles.GetValueOrDefault(name) : null;

@@ -4,7 +4,7 @@ using ToolWear.Core.Wear.OneTool;
 
 namespace ToolWear.Core.Wear;
 
-/// <summary>Which of several tools for the same work to take next: the most worn of those that may be offered.</summary>
+/// <summary>Which of several tools for the same work to use next: the most worn of those that may be offered.</summary>
 /// <remarks>The one rule for rack, hammer, "as last time", the helper's sheet: <see cref="Judged.MayBeNext"/>.</remarks>
 public static class NextToTake
 {

@@ -143,7 +143,11 @@ internal sealed class CsvSheet
     {
         if (cells.Length != width)
         {
-            Refuse(line, "", $"{cells.Length} cells where the header has {width} columns; as many are wanted");
+            Refuse(
+                line,
+                "",
+                $"{cells.Length} cells where the header has {width} columns; write one cell for each column"
+            );
             return;
         }
 

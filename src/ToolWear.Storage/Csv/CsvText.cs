@@ -33,7 +33,7 @@ internal static class CsvText
             return $"byte 0x{bytes[at]:X2} is not UTF-8; save the table as CSV in UTF-8";
         }
 
-        return bytes.Trim(" \t\r\n"u8).IsEmpty ? "the file is empty; a header row is wanted" : null;
+        return bytes.Trim(" \t\r\n"u8).IsEmpty ? "the file is empty; begin it with a header row" : null;
     }
 
     private static int FirstInvalid(ReadOnlySpan<byte> bytes)

@@ -3,7 +3,7 @@ using ToolWear.Storage.Documents;
 
 namespace ToolWear.Storage.Stores;
 
-/// <summary>Looks at what stands where a store is wanted, before anything is written there.</summary>
+/// <summary>Looks at what stands where a store is to be, before anything is written there.</summary>
 internal static class StoreEntrance
 {
     /// <summary>Refuses what cannot be a store.</summary>

@@ -13,7 +13,7 @@ internal static class NamedFiles
     public static string FullPath(string name, string path) =>
         path.Length > 0 && !path.Contains('\0', StringComparison.Ordinal)
             ? Path.GetFullPath(path)
-            : throw RefusedException.WrongUsage($"{name}: a file is wanted");
+            : throw RefusedException.WrongUsage($"{name}: name a file");
 
     /// <summary>Reads a folder with the CSV set.</summary>
     public static CsvImported ReadSet(string path, DateOnly today) => CsvSet.Import(InFolder(path), today);
@@ -101,7 +101,7 @@ internal static class NamedFiles
             case PathKind.Nothing:
                 throw RefusedException.WrongData($"there is no file {path}");
             case PathKind.Folder:
-                throw RefusedException.WrongData($"{path} is a folder: a file is wanted");
+                throw RefusedException.WrongData($"{path} is a folder: name a file");
             default:
                 throw RefusedException.WrongData($"{path} is no plain file: copy what it gives into one");
         }

@@ -28,7 +28,7 @@ internal static class HammerKeys
                     ),
                 Key(Act.Pattern, "p", "pattern", Need.Pattern)
                     .Help(
-                        "Another pattern. The tools that its last session used are offered, else the ones to take next."
+                        "Another pattern. The tools that its last session used are offered, else the ones to use next."
                     ),
                 HandOver,
                 Choose,

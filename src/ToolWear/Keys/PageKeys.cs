@@ -36,7 +36,7 @@ internal static class PageKeys
                 },
                 Key(Act.CrossOut, "x", "cross out", Need.Row)
                     .Help(
-                        "Crosses the chosen entry out; asks why. It stays in the ledger and counts no more. One that is crossed out counts again."
+                        "Cross out the selected entry (asks why). It stays in the ledger but no longer counts. On a crossed-out entry: count it again."
                     ),
                 Key(Act.Search, "/", "find")
                     .Help("Shows only entries with the words you type; Enter goes back to the list."),

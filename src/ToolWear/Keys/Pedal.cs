@@ -19,7 +19,7 @@ internal static class Pedal
         entry is SettingChanged { Value.Length: > 0 } change
         && change.Setting == ShopSetting.Pedal.Name
         && TakenBy(change.Value) is { } row
-            ? $"pedal_key \"{change.Value}\": at the hammer {row.Shown} is \"{row.Words}\" already; a free key is wanted, such as p, Enter or F5"
+            ? $"pedal_key \"{change.Value}\": at the hammer {row.Shown} is \"{row.Words}\" already; choose a free key, such as p, Enter or F5"
             : null;
 
     private static string NameOf(string key) => key.Length == 1 ? key.ToLowerInvariant() : key;

@@ -13,7 +13,7 @@ internal static class PlanKeys
                 Key(Act.Enter, "Enter", "change", Need.Row, records: true)
                     .Help("Changes the chosen order; while answering, takes the answer."),
                 Key(Act.Drop, "d", "drop", Need.Row, records: true)
-                    .Help("Drops the chosen order: it is called off and planned for no more. One key takes it back."),
+                    .Help("Drops the chosen order: it is called off and no longer planned for. One key undoes it."),
                 Key(Act.Finish, "x", "done", Need.Row, records: true)
                     .Help("Says that the chosen order is done, all heads of it."),
                 Key(Act.GoPatterns, "p", "patterns")

@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Text;
 using ToolWear.Core.Findings;
 using ToolWear.Core.Measure;
@@ -197,20 +196,12 @@ internal static class CardText
     private static string LentSince(string to, DateOnly on) => $"lent to {to} since {on:yyyy-MM-dd}";
 
     private static string LastsSession(SessionOutlook outlook) =>
-        $"Lasts its next usual session ({Words.Heats(outlook.Heats)} heats): {Chance(outlook.ByWear)} by wear"
+        $"Lasts its next usual session ({Words.Heats(outlook.Heats)} heats): {ChanceText.Of(outlook.ByWear)} by wear"
         + (
             outlook.OnRecord.Failures == 0 ? ""
-            : outlook.WithCracks is { } both ? $"; {Chance(both)} with cracks as on record ({OnRecord(outlook)})"
+            : outlook.WithCracks is { } both ? $"; {ChanceText.Of(both)} with cracks as on record ({OnRecord(outlook)})"
             : $"; cracks not counted, nobody knows its heats from new ({OnRecord(outlook)})"
         );
-
-    internal static string Chance(double chance) =>
-        chance switch
-        {
-            < 0.005 => "next to no chance",
-            >= 0.995 => "next to certain",
-            _ => string.Create(CultureInfo.InvariantCulture, $"{chance * 100:0} in 100"),
-        };
 
     private static string OnRecord(SessionOutlook outlook)
     {

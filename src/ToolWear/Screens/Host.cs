@@ -14,7 +14,7 @@ using ToolWear.Screens.Drawing;
 
 namespace ToolWear.Screens;
 
-/// <summary>What is wanted after the screens close.</summary>
+/// <summary>What to do after the screens close.</summary>
 internal enum Afterwards
 {
     /// <summary>Nothing: the program ends.</summary>
@@ -93,7 +93,7 @@ internal sealed class Host : Runnable
     /// <summary>The exit code that leaving comes to.</summary>
     public int ExitCode { get; private set; }
 
-    /// <summary>What is wanted afterwards.</summary>
+    /// <summary>What to do afterwards.</summary>
     public Afterwards Afterwards { get; private set; }
 
     /// <summary>Shows a screen.</summary>
@@ -164,7 +164,7 @@ internal sealed class Host : Runnable
     public Screen Find(ScreenName name) => screens[name];
 
     /// <summary>Closes the screens.</summary>
-    /// <param name="afterwards">What is wanted then.</param>
+    /// <param name="afterwards">What to do then.</param>
     public void Leave(Afterwards afterwards)
     {
         Afterwards = afterwards;

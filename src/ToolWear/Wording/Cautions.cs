@@ -7,7 +7,7 @@ namespace ToolWear.Wording;
 internal static class Cautions
 {
     public const string ForecastCautionShort =
-        "Heats left: an estimate, no permission; it can crack on any heat. Look it over.";
+        "Heats left is an estimate, not a go-ahead; any heat can crack it. Look it over.";
 
     /// <summary>What is said once, at the first start and on the shop page. Common practice, no source.</summary>
     public const string ShopCaution =
@@ -28,7 +28,7 @@ internal static class Cautions
 
     /// <summary>What stands beside every forecast. Common practice, no source.</summary>
     public const string ForecastCaution =
-        "Heats left is an estimate, not a permission: a drift can crack on any heat. A competent person looks each tool\n"
+        "Heats left is an estimate, not a go-ahead: a drift can crack on any heat. A competent person looks each tool\n"
         + "over and decides; local codes and the employer's rules come first. No inspection record for the authorities.";
 
     /// <summary>What stands where an eye size is shown. Common practice, no source.</summary>

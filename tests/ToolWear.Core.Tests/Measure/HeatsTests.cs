@@ -38,10 +38,7 @@ public sealed class HeatsTests
     {
         Assert.False(Heats.TryParse(text, out Heats heats, out string refusal));
         Assert.Equal(Heats.None, heats);
-        Assert.Equal(
-            $"heats \"{text}\": a number from 0.5 to 1000 in steps of a half is wanted, such as 3 or 2.5",
-            refusal
-        );
+        Assert.Equal($"heats \"{text}\": type a number from 0.5 to 1000 in steps of a half, such as 3 or 2.5", refusal);
     }
 
     [Fact]

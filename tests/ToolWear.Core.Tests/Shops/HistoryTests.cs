@@ -220,11 +220,11 @@ public sealed class HistoryTests
         story.Enter(Worked("s2", "R1"));
         story.Enter(new ToolStartedHere(Mark("R1"), null));
         Assert.Equal(
-            "R1 was started anew after 2026-05-02: an earlier reading counts no more",
+            "R1 was started anew after 2026-05-02: an earlier reading no longer counts",
             story.Refused(Measured("R1", Day(2)))
         );
         Assert.Equal(
-            "R1 was started anew after session s1: an earlier reading counts no more",
+            "R1 was started anew after session s1: an earlier reading no longer counts",
             story.Refused(Measured("R1", Day(3), "s1"))
         );
     }

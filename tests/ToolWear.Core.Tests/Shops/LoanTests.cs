@@ -52,10 +52,7 @@ public sealed class LoanTests
     {
         Story story = new();
         story.Add("R1");
-        Assert.Equal(
-            "R1: who has it is wanted",
-            story.Refused(new ToolLent(Story.Mark("R1"), Story.Day(1), " ", null))
-        );
+        Assert.Equal("R1: say who has it", story.Refused(new ToolLent(Story.Mark("R1"), Story.Day(1), " ", null)));
         Assert.Equal("R1 is not lent out", story.Refused(new ToolTakenBack(Story.Mark("R1"), Story.Day(1), null)));
         story.Enter(new ToolSetAside(Story.Mark("R1"), Story.Day(1), null));
         Assert.Equal("R1 is not lent out", story.Refused(new ToolTakenBack(Story.Mark("R1"), Story.Day(1), null)));

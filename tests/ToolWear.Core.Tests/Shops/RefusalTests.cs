@@ -68,7 +68,7 @@ public sealed class RefusalTests
             story.Refused(new ToolSetAside(Mark("R1"), Day(6), null))
         );
         Assert.Equal(
-            "R1 changed its state on 2026-05-06 last: a day from then on is wanted",
+            "R1 changed its state on 2026-05-06 last: give that day or a later one",
             story.Refused(new ToolBroughtBack(Mark("R1"), Day(5), null))
         );
         story.Enter(Worked("s1", "R1"));
@@ -175,10 +175,7 @@ public sealed class RefusalTests
     {
         OrderDescribed order = new("o1", "axe", 12, Day(30), OrderState.Open);
         Assert.Equal("pattern: none is called axe: none has been entered yet", story.Refused(order));
-        Assert.Equal(
-            "pattern axe has no stage: at least one is wanted",
-            story.Refused(new PatternDescribed("axe", []))
-        );
+        Assert.Equal("pattern axe has no stage: give at least one", story.Refused(new PatternDescribed("axe", [])));
         PatternStage stage = new("rough", null, null, Place.Rough, null, null, null);
         Assert.Equal(
             "load: NaN lies outside; a number above 0 to 100 (stage rough)",

@@ -21,7 +21,7 @@ internal sealed record Caution(
     public static ImmutableArray<Caution> All { get; } =
     [
         new(
-            "heats left: an estimate, not a permission",
+            "heats left: an estimate, not a go-ahead",
             Of("estimate, no"),
             [
                 "tool rack",

@@ -59,7 +59,7 @@ public sealed class CardTests(DemoFixture demo)
         Assert.InRange(withCracks, 0.5, byWear - 0.005);
         int slitters = demo.Forecasts.Shop.Tools.Values.Count(tool => tool.Tool.Form.Name == "slitter");
         Assert.Contains(
-            $"Lasts its next usual session (12 heats): {CardText.Chance(byWear)} by wear; {CardText.Chance(withCracks)} with "
+            $"Lasts its next usual session (12 heats): {ChanceText.Of(byWear)} by wear; {ChanceText.Of(withCracks)} with "
                 + $"cracks as on record (1 crack in {slitters} such tools)",
             OnOneLine(demo.Site.Done("card", "HS2")),
             StringComparison.Ordinal
@@ -90,13 +90,12 @@ public sealed class CardTests(DemoFixture demo)
     }
 
     [Theory]
-    [InlineData(0.004, "next to no chance")]
+    [InlineData(0.004, "under 1 in 100")]
     [InlineData(0.0051, "1 in 100")]
     [InlineData(0.97, "97 in 100")]
     [InlineData(0.994, "99 in 100")]
-    [InlineData(0.9951, "next to certain")]
-    public void A_chance_is_said_in_hundreds(double chance, string words) =>
-        Assert.Equal(words, CardText.Chance(chance));
+    [InlineData(0.9951, "over 99 in 100")]
+    public void A_chance_is_said_in_hundreds(double chance, string words) => Assert.Equal(words, ChanceText.Of(chance));
 
     [Fact]
     public void Words_are_wrapped_between_and_never_within()

@@ -113,7 +113,11 @@ public sealed class FigureVerbTests
         Assert.Equal(33000, Number(json, "volume_mm3"), 6);
         Assert.Equal(33000 * 7850e-9, Number(json, "mass_kg"), 9);
         Assert.Equal((33000 * 1.1 / 500) + 7, Number(json, "length_mm"), 9);
-        Assert.Contains("is wanted", site.Refused(2, "stock", "--bar-area-mm2", "500"), StringComparison.Ordinal);
+        Assert.Contains(
+            "give one of FILE and --like TOOL",
+            site.Refused(2, "stock", "--bar-area-mm2", "500"),
+            StringComparison.Ordinal
+        );
         string broken = site.Write("broken.csv", "from_mark_mm,section,a_mm\n0,hexagon,20\n");
         Assert.Contains("hexagon", site.Refused(1, "stock", broken, "--bar-area-mm2", "500"), StringComparison.Ordinal);
         Assert.Contains(

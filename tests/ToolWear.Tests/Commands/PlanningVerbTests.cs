@@ -47,7 +47,7 @@ public sealed class PlanningVerbTests(DemoFixture demo)
             flat,
             StringComparison.Ordinal
         );
-        Assert.Contains("an estimate, not a permission", flat, StringComparison.Ordinal);
+        Assert.Contains("an estimate, not a go-ahead", flat, StringComparison.Ordinal);
     }
 
     [Fact]

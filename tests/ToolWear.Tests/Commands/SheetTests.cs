@@ -30,7 +30,7 @@ public sealed partial class SheetTests(DemoFixture demo)
         );
         string said = Blanks()
             .Replace(string.Join(' ', sheet.DescendantNodes().OfType<XText>().Select(node => node.Value)), " ");
-        Assert.Contains("Heats left is an estimate, not a permission", said, StringComparison.Ordinal);
+        Assert.Contains("Heats left is an estimate, not a go-ahead", said, StringComparison.Ordinal);
         Assert.Contains("[demo: an invented shop]", said, StringComparison.Ordinal);
         Assert.DoesNotMatch("\\b(is|are|be|remains|still|as|not) fit\\b", said);
     }

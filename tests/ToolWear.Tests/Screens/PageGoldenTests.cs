@@ -71,7 +71,7 @@ public sealed class PageGoldenTests
     private static readonly (string Caption, string[] Keys)[] FirstHeats =
     [
         ("choosing tools", ["h"]),
-        ("a pattern is wanted, and there is none", ["h", "p"]),
+        ("a pattern is asked for, and there is none", ["h", "p"]),
         ("hand over", ["h", "o"]),
         ("one is chosen", ["h", "Space"]),
         ("at the hammer", ["h", "Space", "Enter"]),

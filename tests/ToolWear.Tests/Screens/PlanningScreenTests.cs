@@ -165,7 +165,7 @@ public sealed class PlanningScreenTests
         evening.Press("l");
         evening.Type("no such");
         evening.Press("Enter");
-        Assert.Contains("a tool in service is wanted", evening.Text, StringComparison.Ordinal);
+        Assert.Contains("name a tool in service", evening.Text, StringComparison.Ordinal);
         evening.Press("Esc", "s");
         evening.Type("95");
         evening.Press("Enter");

@@ -63,7 +63,7 @@ public sealed class WholeHeats
     {
         if (others.Demand != Demand)
         {
-            throw new ArgumentException($"{others.Demand} heats where {Demand} are wanted", nameof(others));
+            throw new ArgumentException($"{others.Demand} heats where {Demand} are asked for", nameof(others));
         }
 
         int H = Demand;

@@ -2,7 +2,7 @@ using ToolWear.Core.Measure;
 
 namespace ToolWear.Core.Wear.Figures;
 
-/// <summary>What any forecast of one gauge mark answers. It is an estimate, never a permission.</summary>
+/// <summary>What any forecast of one gauge mark answers. It is an estimate, not a go-ahead.</summary>
 /// <remarks>
 /// Heats are weighted heats, lengths mm. Where nothing can be said, <see cref="NotEnoughData"/> stands in its place.
 /// Planned use that is harder than usual by a factor c is asked for as c k heats.

@@ -6,7 +6,7 @@ using ToolWear.Core.Wear.OneTool;
 namespace ToolWear.Core.Wear.Verdicts;
 
 // S(k) = (1 - F(k)) S_crack(n+k)/S_crack(n), F the largest over the tool's gauge marks, k the heats of the session
-/// <summary>The chance that a tool lasts its next usual session. It is an estimate, never a permission.</summary>
+/// <summary>The chance that a tool lasts its next usual session. It is an estimate, not a go-ahead.</summary>
 /// <param name="Heats">Weighted heats k of that session, above zero.</param>
 /// <param name="ByWear">The chance that it is inside its limits after it, 0 to 1.</param>
 /// <param name="WithCracks">The chance that it is, and has neither cracked nor broken; null where none of its sort did,

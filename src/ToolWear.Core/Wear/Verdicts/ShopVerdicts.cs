@@ -146,14 +146,14 @@ public static class ShopVerdicts
         {
             yield return new(
                 Verdict.PastItsLimit,
-                $"{Percent(now)} that its {gauge.History.Gauge.Name} is past its limit"
+                $"{ChanceText.Of(now)} that its {gauge.History.Gauge.Name} is past its limit"
             );
         }
         else if (now <= Past && soon > Near && past is null)
         {
             yield return new(
                 Verdict.NearItsLimit,
-                $"{Percent(soon)} that its next {Heats(forecast.UsualSession)} heats take its {gauge.History.Gauge.Name} past its limit"
+                $"{ChanceText.Of(soon)} that its next {Heats(forecast.UsualSession)} heats take its {gauge.History.Gauge.Name} past its limit"
             );
         }
     }
@@ -175,7 +175,7 @@ public static class ShopVerdicts
         forecast.Deciding switch
         {
             { Forecast: { } known } =>
-                $"{Percent(known.ChancePastLimit(forecast.UsualSession))} that its next {Heats(forecast.UsualSession)} heats take it past its limit",
+                $"{ChanceText.Of(known.ChancePastLimit(forecast.UsualSession))} that its next {Heats(forecast.UsualSession)} heats take it past its limit",
             { Outlook: NotEnoughData missing } => $"inside it when last read; {missing.Why}",
             _ => "inside it when last read",
         };
@@ -189,14 +189,6 @@ public static class ShopVerdicts
 
     private static string Unread(ToolForecast forecast) =>
         $"{Heats(forecast.Deciding!.History.HeatsSinceKnown)} heats since its {forecast.Deciding.History.Gauge.Name} was last read";
-
-    private static string Percent(double chance) =>
-        chance switch
-        {
-            < 0.005 => "next to no chance",
-            > 0.995 => "next to certain",
-            _ => $"{chance * 100:0} in 100",
-        };
 
     private static string Heats(double heats) =>
         heats.ToString("0.#", System.Globalization.CultureInfo.InvariantCulture);

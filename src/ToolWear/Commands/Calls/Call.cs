@@ -124,7 +124,7 @@ internal sealed class Call
     /// <summary>What an option says that something else makes necessary.</summary>
     public T Need<T>(Option<T?> option)
         where T : struct =>
-        Get(option) ?? throw RefusedException.WrongUsage($"{option.Name} is wanted: {option.Description}");
+        Get(option) ?? throw RefusedException.WrongUsage($"give {option.Name}: {option.Description}");
 
     /// <summary>Refuses options that have nothing to say here.</summary>
     public void Without(string why, params ReadOnlySpan<Option> options)

@@ -345,7 +345,7 @@ internal static class Said
         words.TryParse(text, out T value, out string refusal) ? value : it.Refuse<T?>(refusal);
 
     private static string? Free(ArgumentResult it, string name, string text, string? fault) =>
-        text.Length == 0 ? it.Refuse<string>($"{name}: a text is wanted")
+        text.Length == 0 ? it.Refuse<string>($"{name}: type a text")
         : fault is not null ? it.Refuse<string>($"{name}: {fault}")
         : NormalFormC.Of(text);
 
@@ -386,7 +386,7 @@ internal static class Said
             : -1;
         if (sizes < 0 || parts.Length != sizes + 1)
         {
-            return it.Refuse<Section>($"{name} \"{text}\": one of {Right} is wanted, sizes in mm");
+            return it.Refuse<Section>($"{name} \"{text}\": type one of {Right}, sizes in mm");
         }
 
         Length?[] read = [.. parts[1..].Select((part, i) => SizeOf(it, part, i > 0))];

@@ -4,7 +4,7 @@ using ToolWear.Commands.Calls;
 
 namespace ToolWear.Commands.Evening;
 
-/// <summary>cross-out: an entry counts no more; it stays visible in the ledger.</summary>
+/// <summary>cross-out: an entry no longer counts; it stays visible in the ledger.</summary>
 internal static class CrossOutVerb
 {
     private static readonly Argument<long> Entry = Said.Argument(
@@ -20,7 +20,7 @@ internal static class CrossOutVerb
     public static Verb Verb { get; } =
         new(
             "cross-out",
-            "Crosses an entry out: it stays in the ledger and counts no more.",
+            "Crosses an entry out: it stays in the ledger but no longer counts.",
             "cross-out 212 \"jaw on scale\"",
             [Entry, Why],
             call => call.Record(call.ToWrite().Shop.TakingBack(call.Get(Entry), call.Get(Why)!)),

@@ -32,7 +32,7 @@ internal static class CompareGroupsVerb
         (string a, string b) = (call.Get(A)!, call.Get(B)!);
         if (a == b)
         {
-            throw RefusedException.WrongUsage("A and B: two different groups are wanted");
+            throw RefusedException.WrongUsage("A and B: give two different groups");
         }
 
         IGrouping<string, WearHistory>[] kinds =

@@ -50,7 +50,7 @@ internal static class EyeVerb
 
         if (call.Has(DriftMm) == call.Has(EyeMm))
         {
-            throw RefusedException.WrongUsage("one of a TOOL, --drift-mm and --eye-mm is wanted");
+            throw RefusedException.WrongUsage("give one of TOOL, --drift-mm and --eye-mm");
         }
 
         KnockOut knockOut = new(

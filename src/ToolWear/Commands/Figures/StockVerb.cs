@@ -77,7 +77,7 @@ internal static class StockVerb
         {
             ({ } file, null) => OfFile(call, file),
             (null, { } mark) => OfTool(call.Tool(mark)),
-            _ => throw RefusedException.WrongUsage("one of FILE and --like TOOL is wanted"),
+            _ => throw RefusedException.WrongUsage("give one of FILE and --like TOOL"),
         };
         return Body.TryMake(stations, out Body? body, out string? refusal)
             ? body

@@ -73,7 +73,7 @@ internal static class HeatSplitVerb
                 call,
                 (call.Need(RoughCost) / call.Need(RoughLife)) + heat,
                 (call.Need(FinishCost) / call.Need(FinishLife)) + heat,
-                Given(call) ?? throw RefusedException.WrongUsage("--least, --more and --helps are wanted, or --pattern")
+                Given(call) ?? throw RefusedException.WrongUsage("give --least, --more and --helps, or --pattern")
             );
         }
     }

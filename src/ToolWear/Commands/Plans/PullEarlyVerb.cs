@@ -58,7 +58,7 @@ internal static class PullEarlyVerb
     {
         if (call.Get(Tool) is not null == call.Has(Median))
         {
-            throw RefusedException.WrongUsage("one of TOOL and --life-median is wanted");
+            throw RefusedException.WrongUsage("give one of TOOL and --life-median");
         }
 
         if (call.Get(Tool) is not { } mark)
@@ -91,7 +91,7 @@ internal static class PullEarlyVerb
         return cp > 0 && cf > 0
             ? (cp, cf)
             : throw RefusedException.WrongUsage(
-                "--planned and --failure are wanted, above zero; or set hour_rate, from which the usual follow"
+                "give --planned and --failure, above zero; or set hour_rate, from which the usual follow"
             );
     }
 

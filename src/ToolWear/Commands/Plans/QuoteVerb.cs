@@ -122,7 +122,7 @@ internal static class QuoteVerb
                 call.Get(Shape) ?? SectionKind.Oval
             ),
             ({ }, null, null) => throw RefusedException.WrongUsage("--name is for an eye that is new"),
-            _ => throw RefusedException.WrongUsage("one of EYE, --section and --handle is wanted"),
+            _ => throw RefusedException.WrongUsage("give one of EYE, --section and --handle"),
         };
     }
 

@@ -121,7 +121,7 @@ internal static class AddToolVerb
         if (parts.Length != 6)
         {
             throw RefusedException.WrongUsage(
-                $"--gauge '{text}': six parts with commas between are wanted, name,wears,from_mark,start,least,greatest, "
+                $"--gauge '{text}': give six parts with commas between: name,wears,from_mark,start,least,greatest, "
                     + "such as 'width,smaller,60,14.0,12.8,' (a point for decimals here)"
             );
         }

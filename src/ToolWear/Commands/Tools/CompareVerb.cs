@@ -40,7 +40,7 @@ internal static class CompareVerb
         (string a, string b) = (call.Get(A)!, call.Get(B)!);
         if (a == b)
         {
-            throw RefusedException.WrongUsage("A and B: two different ones are wanted");
+            throw RefusedException.WrongUsage("A and B: give two different ones");
         }
 
         TrialBy by = call.Get(By)!.Value;

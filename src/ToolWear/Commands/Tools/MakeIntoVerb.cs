@@ -53,7 +53,7 @@ internal static class MakeIntoVerb
 
         if (call.Get(Worn) is not { } worn || call.Get(Into) is not { } into)
         {
-            throw RefusedException.WrongUsage("a TOOL, or --worn with --into, is wanted");
+            throw RefusedException.WrongUsage("give a TOOL, or --worn with --into");
         }
 
         if (

@@ -19,7 +19,7 @@ internal static class RackVerb
             [],
             Run,
             "Worn of limit in the shop's unit; heats left about, and nine times in ten between; > stands before the tool to\n"
-                + "take next.\n"
+                + "use next.\n"
                 + Verb.MakesSheet,
             "html"
         );

@@ -44,7 +44,7 @@ internal static class ForgeTable
         Row.Number("sure_with_one_fewer", null, batch => batch.SureWithOneFewer, Quantity.Sure)
             .Means("the certainty with one tool fewer"),
         Row.Text("late", null, batch => batch.IsLate ? "yes" : null)
-            .Means("yes where tools are wanted before they can be ready"),
+            .Means("yes where tools are needed before they can be ready"),
         Row.Text("order", null, batch => batch.Needed.Order),
         Row.Text("why", null, batch => batch.Why),
         Row.Day("wanted_on", null, batch => batch.Needed.WantedOn)

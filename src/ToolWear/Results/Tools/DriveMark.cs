@@ -5,7 +5,7 @@ using ToolWear.Core.Wear.OneTool;
 
 namespace ToolWear.Results.Tools;
 
-/// <summary>Where a drift is driven to: a new mark where one is wanted, else the mark it has.</summary>
+/// <summary>Where a drift is driven to: a new mark where one is needed, else the mark it has.</summary>
 internal static class DriveMark
 {
     /// <summary>From the shank mark towards the nose; not known for other tools and where no mark is entered.</summary>

@@ -101,7 +101,7 @@ internal static class RackTable
         EyeWidth,
         Verdict.ForPeople,
         LookedOver,
-        Row.Text("next", null, row => row.IsNext ? "yes" : null).Means("yes for the tool to take next"),
+        Row.Text("next", null, row => row.IsNext ? "yes" : null).Means("yes for the tool to use next"),
     ];
 
     private static string? InRange(RackRow row) =>

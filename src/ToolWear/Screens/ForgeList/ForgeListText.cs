@@ -137,7 +137,7 @@ internal static class ForgeListText
             .. list.Calendar.Late.Select(late => (PlanWords.Late(late), Ink.Warn)),
             .. list.WaysOut.Select(way => (PlanWords.Sooner(way), Ink.Warn)),
             .. list.Cuts.Shared.Length > MostShared
-                ? [($"{list.Cuts.Shared.Length} bars are wanted by several batches each.", Ink.Warn)]
+                ? [($"{list.Cuts.Shared.Length} bars are needed by several batches each.", Ink.Warn)]
                 : list.Cuts.Shared.Select(shared => (PlanWords.SharedBarOf(shared, units), Ink.Warn)),
             .. PlanWords.NotPlanned(list).Select(sentence => (sentence, Ink.Warn)),
             (list.Batches.IsEmpty ? PlanWords.NothingToForge : PlanWords.PlannedSure(list.Sure), Ink.Plain),

@@ -130,7 +130,7 @@ internal sealed record SupposingSheet(Act Act, GuidedLine Guided)
 
     private static string NoHeadsMore(string text) => $"\"{text}\": a whole number from 1 to 10000";
 
-    private static string NotInService(string text) => $"\"{text}\": a tool in service is wanted";
+    private static string NotInService(string text) => $"\"{text}\": name a tool in service";
 
-    private static string NotAnOpenOrder(string text) => $"\"{text}\": an open order is wanted";
+    private static string NotAnOpenOrder(string text) => $"\"{text}\": name an open order";
 }

@@ -4,7 +4,7 @@ namespace ToolWear.Screens.Guided;
 
 /// <summary>One question of a guided entry.</summary>
 /// <param name="Name">What is asked, in a word or two.</param>
-/// <param name="Meaning">A sentence that says what is wanted.</param>
+/// <param name="Meaning">A sentence that says what to type.</param>
 /// <param name="Choices">The words to choose from; none where anything can be answered.</param>
 internal sealed record Question(string Name, string Meaning, ImmutableArray<string> Choices);
 

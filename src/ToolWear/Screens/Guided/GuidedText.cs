@@ -3,7 +3,7 @@ using ToolWear.Screens.Drawing;
 
 namespace ToolWear.Screens.Guided;
 
-/// <summary>The text of a guided entry: a row a question, and below what is wanted of the open one.</summary>
+/// <summary>The text of a guided entry: a row a question, and below what to type for the open one.</summary>
 internal static class GuidedText
 {
     private const int Answer = 20;

@@ -66,7 +66,7 @@ internal static class HandOverText
         [
             $"from {tool.Peg ?? "no peg noted"}, {tool.Steel ?? Cautions.UnknownSteel}; stop at heats: {Of(HandOverTable.Stop)}{dress}{(mark == "-" ? "" : $"; drive to: {mark}")}",
             $"cooling: {Of(HandOverTable.Cooling)}",
-            $"{Of(HandOverTable.Verdict)}; looked over: {Of(HandOverTable.LookedOver)}{(then == "-" ? "" : $"; then take: {then}")}",
+            $"{Of(HandOverTable.Verdict)}; looked over: {Of(HandOverTable.LookedOver)}{(then == "-" ? "" : $"; then use: {then}")}",
         ];
         foreach (string line in rest.SelectMany(each => Picture.Wrap(each, width)))
         {

@@ -107,7 +107,7 @@ internal static class HelpText
             ScreenName.TrialPages =>
                 "Steels, lubricants and ways of cooling compared by how long the tools last, where the records can say something.",
             ScreenName.LedgerPages =>
-                "Every entry there ever was, the last one first. Crossed out entries stay, and count no more.",
+                "Every entry there ever was, the last one first. Crossed-out entries stay but no longer count.",
             ScreenName.ShopPage => "How the shop speaks and works. A change is an entry in the ledger like any other.",
             ScreenName.FirstStart => "The store is empty. A table of the tools you have takes a few seconds a tool.",
             ScreenName.ToolTable =>

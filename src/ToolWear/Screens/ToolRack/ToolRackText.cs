@@ -16,8 +16,8 @@ internal static class ToolRackText
     private const string EveryEye = "all";
     private const string ExportTo = "Wear history into the file:";
     private const string RackLegend =
-        "> take next   * range may be too narrow   Heats left: an estimate, no permission";
-    private const string RackLegendShort = "Heats left: an estimate, no permission";
+        "> use next  * range may be too narrow  Heats left is an estimate, not a go-ahead";
+    private const string RackLegendShort = "Heats left is an estimate, not a go-ahead";
 
     // from so many columns on the rack is complete; a narrow window keeps tool, heats left and verdict
     private const int Complete = 80;

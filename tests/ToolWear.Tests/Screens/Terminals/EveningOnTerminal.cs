@@ -41,14 +41,14 @@ internal sealed partial class EveningOnTerminal : IDisposable
         Press("m", "Size:");
         Press("13,2\r", "to go of");
         Press("\e", "What came of it");
-        Press("\r", "Heats left: an estimate, no permission");
+        Press("\r", "Heats left is an estimate, not a go-ahead");
         Press("\e[B\r", "done in about");
         // the scale stands under the chart, so what stands above it is drawn by then
         terminal.WaitFor(text => Scale().IsMatch(text), "the chart down to its scale");
         Card = terminal.Text;
-        Press("\e", "take next");
+        Press("\e", "use next");
         Press("f", "One less");
-        Press("\e", "take next");
+        Press("\e", "use next");
         terminal.WaitFor(text => !text.Contains("being worked out", StringComparison.Ordinal), "the forecasts");
         Press("e", "Wear history into the file");
         string file = site.In("history.csv");
