@@ -70,9 +70,15 @@ internal sealed class CardNumbers(
         Assert.Equal(1, taken);
         if (card.NextSession is { } session)
         {
-            words.Take("(?<=\\): )(?<chance>(?:under |over )?#) in 100 by wear", ("chance", InHundred("chance_lasts_session")));
+            words.Take(
+                "(?<=\\): )(?<chance>(?:under |over )?#) in 100 by wear",
+                ("chance", InHundred("chance_lasts_session"))
+            );
             words.Take("next usual session \\((?<heats>#) heats\\)", ("heats", Numbers.Heats(session.Heats)));
-            words.Take("(?<chance>(?:under |over )?#) in 100 with cracks", ("chance", InHundred("chance_lasts_session_with_cracks")));
+            words.Take(
+                "(?<chance>(?:under |over )?#) in 100 with cracks",
+                ("chance", InHundred("chance_lasts_session_with_cracks"))
+            );
             words.Take(
                 "\\((?<cracks>#) cracks? in (?<tools>#) such tools(?:, (?<out>#) more left out)?",
                 ("cracks", $"{session.OnRecord.Failures}"),
