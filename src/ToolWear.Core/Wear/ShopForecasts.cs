@@ -21,9 +21,7 @@ namespace ToolWear.Core.Wear;
 public sealed class ShopForecasts
 {
     private readonly ImmutableDictionary<string, KindForecasts> before;
-    private readonly ImmutableDictionary<string, ImmutableArray<ReadingScore>> known;
-    private readonly long knownTo;
-    private readonly ConcurrentDictionary<string, ImmutableArray<ReadingScore>> scores = new(StringComparer.Ordinal);
+    private readonly ConcurrentDictionary<string, KindScores> scores;
     private readonly ConcurrentDictionary<(string Form, Place Place), Lazy<KeptRanges>> ranges = new();
     private readonly ConcurrentDictionary<string, Lazy<KindForecasts>> kinds = new(StringComparer.Ordinal);
     private readonly ConcurrentDictionary<long, Lazy<ImmutableArray<GaugeHistory>>> histories = new();
@@ -37,11 +35,7 @@ public sealed class ShopForecasts
     {
         Shop = shop;
         before = earlier?.WorkedOut() ?? ImmutableDictionary<string, KindForecasts>.Empty;
-        known =
-            earlier is not null && ReadingScores.Hold(earlier.Shop, shop)
-                ? earlier.scores.ToImmutableDictionary()
-                : ImmutableDictionary<string, ImmutableArray<ReadingScore>>.Empty;
-        knownTo = earlier?.Shop.Ledger.Count ?? 0;
+        scores = new(earlier?.scores ?? [], StringComparer.Ordinal);
         Eyes = new(this);
         members = new(() =>
             shop
@@ -52,7 +46,7 @@ public sealed class ShopForecasts
                 )
                 .ToLookup(each => each.Kind, each => (each.Id, each.i), StringComparer.Ordinal)
         );
-        tools = new(() => [.. Rack(shop).AsParallel().AsOrdered().Select(tool => Of(tool.Id))]);
+        tools = new(() => Rack(shop).AsParallel().AsOrdered().Select(tool => Of(tool.Id)).ToImmutableArray());
         overdue = new(() => ShopVerdicts.MostOverdue(Tools));
     }
 
@@ -225,17 +219,13 @@ public sealed class ShopForecasts
             sort.Place,
             entries.Length < least
                 ? []
-                : of.AsParallel().SelectMany(kind => Scores(kind.Kind, kind.Members, entries[^1]))
+                // an array, for who reads on as they come spins until then
+                : of.AsParallel().SelectMany(kind => Scores(kind.Kind, kind.Members, entries[^1])).ToArray()
         );
     }
 
-    // what was known before begins no later, where it was asked from as many readings
-    private ImmutableArray<ReadingScore> Scores(string kind, ImmutableArray<GaugeHistory> of, long from)
-    {
-        ImmutableArray<ReadingScore> earlier = known.GetValueOrDefault(kind, []);
-        bool reaches = !earlier.IsEmpty && earlier[0].Entry <= from;
-        return scores[kind] = ReadingScores.Of(Shop, of, reaches ? earlier : [], from, reaches ? knownTo : 0);
-    }
+    private ImmutableArray<ReadingScore> Scores(string kind, ImmutableArray<GaugeHistory> of, long from) =>
+        (scores[kind] = KindScores.Of(Shop, of, from, scores.GetValueOrDefault(kind))).Scores;
 
     private ImmutableDictionary<string, KindForecasts> WorkedOut() =>
         before.SetItems(

@@ -89,7 +89,7 @@ public sealed class KeptRangesTests
         Story story = Worn(new Random(5), tools: 4, chance => 0.03 + (0.06 * chance.NextDouble()));
         ShopForecasts all = ShopForecasts.Of(story.Shop);
         GaugeHistory[] members = [.. all.All.Select(tool => tool.Gauges[0].History)];
-        ImmutableArray<ReadingScore> scores = ReadingScores.Of(story.Shop, [.. members], [], 0, 0);
+        ImmutableArray<ReadingScore> scores = KindScores.Of(story.Shop, [.. members], 0, null).Scores;
         Assert.True(scores.Length > 20);
         foreach (ReadingScore score in scores.Where((_, i) => i % 4 == 0))
         {

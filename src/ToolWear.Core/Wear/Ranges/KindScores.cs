@@ -17,7 +17,16 @@ internal readonly record struct ReadingScore(long Entry, double Score);
 // score = Phi^-1(chance that the forecast of before gave to a lower reading); a standard normal number where the model is right
 /// <summary>The last readings of a kind, each beside the forecast worked out again from the ledger up to there.</summary>
 /// <remarks>What is known of the shop (limits, guesses, factors) is that of today; what happened is that of then.</remarks>
-internal static class ReadingScores
+/// <param name="Shop">The shop they were worked out in.</param>
+/// <param name="Members">The gauge marks of the kind there, in the order in which their tools were added.</param>
+/// <param name="From">The number of the first reading that was asked for.</param>
+/// <param name="Scores">The scores in the order of the ledger.</param>
+internal sealed record KindScores(
+    Shop Shop,
+    ImmutableArray<GaugeHistory> Members,
+    long From,
+    ImmutableArray<ReadingScore> Scores
+)
 {
     // so far out one reading says no more than that the model was wrong
     private const double Least = 1e-9;
@@ -25,19 +34,16 @@ internal static class ReadingScores
     /// <summary>Scores the readings of a kind.</summary>
     /// <param name="shop">The shop.</param>
     /// <param name="members">The gauge marks of the kind, in the order in which their tools were added.</param>
-    /// <param name="known">The scores of the readings up to an entry.</param>
     /// <param name="from">The number of the first reading that is asked for.</param>
-    /// <param name="upTo">The entry up to which scores are known, 0 for none.</param>
-    /// <returns>The scores in the order of the ledger.</returns>
-    internal static ImmutableArray<ReadingScore> Of(
-        Shop shop,
-        ImmutableArray<GaugeHistory> members,
-        ImmutableArray<ReadingScore> known,
-        long from,
-        long upTo
-    )
+    /// <param name="before">The scores of another state of the shop, null for none: those that hold are taken over.</param>
+    /// <returns>The scores.</returns>
+    internal static KindScores Of(Shop shop, ImmutableArray<GaugeHistory> members, long from, KindScores? before)
     {
-        List<ReadingScore> scores = [.. known.Where(score => score.Entry >= from)];
+        long upTo = before is not null && before.From <= from ? before.HoldUpTo(shop, members) : 0;
+        List<ReadingScore> scores =
+        [
+            .. (before?.Scores ?? []).Where(score => score.Entry >= from && score.Entry <= upTo),
+        ];
         List<WearHistory> then = [];
         long last = 0;
         KindPool? pool = null;
@@ -72,26 +78,54 @@ internal static class ReadingScores
         }
 
         pool?.Dispose();
-        return [.. scores];
+        return new(shop, members, from, [.. scores]);
     }
 
-    /// <summary>Whether what was said of a shop holds in a later one: entries were added, none of which speaks of the past.</summary>
-    internal static bool Hold(Shop earlier, Shop later) =>
-        earlier.Ledger.Count <= later.Ledger.Count
-        && (earlier.Ledger.IsEmpty || ReferenceEquals(earlier.Ledger[^1], later.Ledger[earlier.Ledger.Count - 1]))
-        && later
-            .Ledger.Skip(earlier.Ledger.Count)
-            .All(each =>
-                each.What
-                    is not (
-                        EntryCrossedOut
-                        or EntryCountsAgain
-                        or SettingChanged
-                        or PatternDescribed
-                        or SeriesDescribed
-                        or ToolCorrected
-                    )
-            );
+    /// <summary>The number of the last entry up to which nothing differs that a score rests on.</summary>
+    private long HoldUpTo(Shop later, ImmutableArray<GaugeHistory> members)
+    {
+        if (
+            !later.Settings.Said.SequenceEqual(Shop.Settings.Said)
+            || !later.Series.SequenceEqual(Shop.Series)
+            || !later.Patterns.SequenceEqual(Shop.Patterns)
+        )
+        {
+            return 0;
+        }
+
+        long upTo = Shop.Ledger.Count;
+        for (int i = 0; i < Math.Max(members.Length, Members.Length) && upTo > 0; i++)
+        {
+            upTo =
+                i < members.Length && i < Members.Length && members[i].Tool.Id == Members[i].Tool.Id
+                    ? Math.Min(upTo, Alike(Members[i], members[i]))
+                    : Math.Min(upTo, Math.Min(IdAt(members, i), IdAt(Members, i)) - 1);
+        }
+
+        return upTo;
+    }
+
+    private static long IdAt(ImmutableArray<GaugeHistory> members, int i) =>
+        i < members.Length ? members[i].Tool.Id : long.MaxValue;
+
+    // a mark says nothing of wear; heats entered late change readings that stand before them
+    private static long Alike(GaugeHistory one, GaugeHistory other) =>
+        one.Tool.Tool != other.Tool.Tool with { Mark = one.Tool.Mark }
+            ? 0
+            : one.Readings.Except(other.Readings)
+                .Concat(other.Readings.Except(one.Readings))
+                .Select(reading => reading.Entry)
+                .Append(FirstOther(one.Tool.Events, other.Tool.Events))
+                .Min() - 1;
+
+    // both in the order of the ledger
+    private static long FirstOther(Entries one, Entries other)
+    {
+        int same = one.AsSpan().CommonPrefixLength(other.AsSpan());
+        return Math.Min(NumberAt(one, same), NumberAt(other, same));
+    }
+
+    private static long NumberAt(Entries entries, int i) => i < entries.Count ? entries[i].Number : long.MaxValue;
 
     private static WearHistory At(Shop shop, GaugeHistory member, long entry) =>
         ShopHistories.Of(shop, member.Tool, entry).First(each => each.Gauge.Name == member.Gauge.Name).Wear;
