@@ -160,7 +160,13 @@ public sealed class EveryKeyTests
         {
             if (!isFresh)
             {
-                start = GoTo(screens, way);
+                (start, isFresh) = (GoTo(screens, way), true);
+            }
+
+            // which signs a line takes is not a matter of size: beside the first two stand for all
+            if (screens.Width != Sizes[0].Width && key is not ("5" or "a") && IsTyped(screens, key))
+            {
+                continue;
             }
 
             isFresh = !Press(screens, start, key, way, acted);
@@ -176,8 +182,8 @@ public sealed class EveryKeyTests
     /// <returns>True where anything changed.</returns>
     private static bool Press(BareScreens screens, Seen start, string key, string[] way, HashSet<Act> acted)
     {
-        string name = KeyPress.Of(Evenings.KeyOf(key)).Name ?? "";
-        bool isTyped = screens.Current.Line?.WouldTake(name) == true;
+        string name = NameOf(key);
+        bool isTyped = IsTyped(screens, key);
         KeyRow? row = KeyTable
             .Of(start.Screen)
             .FirstOrDefault(each => each.Names.Contains(name, StringComparer.Ordinal));
@@ -210,6 +216,11 @@ public sealed class EveryKeyTests
 
         return hasChanged;
     }
+
+    private static string NameOf(string key) => KeyPress.Of(Evenings.KeyOf(key)).Name ?? "";
+
+    private static bool IsTyped(BareScreens screens, string key) =>
+        screens.Current.Line?.WouldTake(NameOf(key)) == true;
 
     private static Seen GoTo(BareScreens screens, string[] way)
     {
