@@ -13,6 +13,7 @@ public readonly record struct SizeRule(string? Cannot, string? Unlikely)
     // a slipped decimal point, or a fraction that was read as inches
     private const double FarTimes = 4;
     private const double OddTimes = 1.3;
+    private const double NearTimes = 1.15;
 
     // beyond so many times what may wear off, it was another tool or another mark
     private const double MostLimits = 4;
@@ -122,6 +123,7 @@ public readonly record struct SizeRule(string? Cannot, string? Unlikely)
                 : default;
         }
 
+        inches = inches.Length > 0 ? inches : Perhaps(shop, size, last ?? basis);
         if (gauge.Wears == Wears.Smaller && IsFar(size, basis, FarTimes))
         {
             return Never(what, $"it {(from is null ? "is scrap at" : "began at")} {Shown(shop, basis)}", inches);
@@ -151,6 +153,27 @@ public readonly record struct SizeRule(string? Cannot, string? Unlikely)
                     $"{what}, but {Shown(shop, last ?? basis)} before. Re-forged since? Then record that first."
                 )
             : default;
+    }
+
+    /// <summary>What was probably meant by a size that cannot be: the other unit, or the decimal point elsewhere.</summary>
+    private static string Perhaps(Shop shop, Length size, Length near)
+    {
+        (LengthUnit unit, double times) =
+            shop.Settings.Units == LengthUnit.Mm ? (LengthUnit.Inch, 25.4) : (LengthUnit.Mm, 1 / 25.4);
+        foreach (double each in (double[])[times, 0.1, 10, 0.01, 100])
+        {
+            Length meant = Length.FromMm(decimal.Round((decimal)(size.Mm * each), 3));
+            if (!IsFar(meant, near, NearTimes))
+            {
+                string bare = SizeShown.Caliper(size, shop.Settings.Units);
+                string mark = SizeShown.Mark(unit);
+                return each == times
+                    ? $" {bare} {mark} is {Shown(shop, meant)}: if so, type {bare}{mark}."
+                    : $" Is it {Shown(shop, meant)}?";
+            }
+        }
+
+        return "";
     }
 
     private static bool IsFar(Length size, Length from, double times) =>

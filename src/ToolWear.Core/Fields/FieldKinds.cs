@@ -98,7 +98,7 @@ public static class FieldKinds
             (text, source, out value) =>
             {
                 value = null;
-                if (ReadAmount(text, source, out decimal? count) is { } fault)
+                if (ReadAmount(source.IsFile ? text : Heats.Pointed(text), source, out decimal? count) is { } fault)
                 {
                     return fault;
                 }
@@ -119,33 +119,24 @@ public static class FieldKinds
             IsNumber = true,
         };
 
-    /// <summary>A day, ISO 8601 in files; typed also "01-15" for the next such day and "+28" for in so many days.</summary>
+    /// <summary>A day, ISO 8601 in files; typed the next such day where it has no year.</summary>
     public static FieldKind<DateOnly?> Day { get; } =
         new(
-            (text, source, out value) =>
-            {
-                value = source.IsFile ? DayText.Iso(text) : DayText.Coming(text, source.Today, source.MonthFirst);
-                return value is not null ? null
-                    : source.IsFile ? $"\"{FreeText.Shown(text)}\" is no day; write one that there is like 2026-05-01"
-                    : DayText.Fault(text)
-                        ?? $"\"{FreeText.Shown(text)}\" is no day; type one like 2026-05-01, 05-01 or +28";
-            },
+            (text, source, out value) => ReadDay(text, source, isToCome: true, out value),
             WriteDay,
             "a day, such as 2026-05-01"
         );
 
-    /// <summary>A day that is not in the future.</summary>
+    /// <summary>A day that is not in the future; typed the last such day where it has no year.</summary>
     public static FieldKind<DateOnly?> PastDay { get; } =
         new(
             (text, source, out value) =>
-            {
-                value = source.IsFile ? DayText.Iso(text) : DayText.Typed(text, source.MonthFirst);
-                return value is null
-                        ? DayText.Fault(text)
-                            ?? $"\"{FreeText.Shown(text)}\" is no day; write one that there is like 2026-05-01"
-                    : value > source.Today ? $"{WriteDay(value)} lies in the future; today is {WriteDay(source.Today)}"
-                    : null;
-            },
+                ReadDay(text, source, isToCome: false, out value)
+                ?? (
+                    value > source.Today
+                        ? $"{WriteDay(value)} lies in the future; today is {WriteDay(source.Today)}"
+                        : null
+                ),
             WriteDay,
             "a day, such as 2026-05-01"
         );
@@ -316,8 +307,10 @@ public static class FieldKinds
     {
         const NumberStyles Styles =
             NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint | NumberStyles.AllowExponent;
-        bool isNumber = double.TryParse(Pointed(text, source), Styles, Plain, out double number);
-        value = number;
+        string bare = Pointed(text, source);
+        bool isShare = !source.IsFile && bare.EndsWith('%');
+        bool isNumber = double.TryParse(isShare ? bare[..^1].TrimEnd() : bare, Styles, Plain, out double number);
+        value = isShare ? number / 100 : number;
         return isNumber && double.Abs(number) <= MostNumber
             ? null
             : $"\"{FreeText.Shown(text)}\" is no number; write it bare with a point, such as 0.25";
@@ -348,6 +341,21 @@ public static class FieldKinds
     /// <summary>The word of a list that a person means who writes "Slot_punch"; a file has it to the letter.</summary>
     private static string Meant(string text, Source source, ImmutableArray<string> words) =>
         source.IsFile ? text : words.FirstOrDefault(word => FreeText.Bare(word) == FreeText.Bare(text)) ?? text;
+
+    private static string? ReadDay(string text, Source source, bool isToCome, out DateOnly? value)
+    {
+        if (source.IsFile)
+        {
+            value = DayText.Iso(text);
+            return value is null
+                ? $"\"{FreeText.Shown(text)}\" is no day; write one that there is like 2026-05-01"
+                : null;
+        }
+
+        bool isDay = DayText.TryRead(text, source.Today, out DateOnly day, out string why, isToCome, source.MonthFirst);
+        value = isDay ? day : null;
+        return isDay ? null : why;
+    }
 
     private static string? WriteDay(DateOnly? day) => day?.ToString("O", Plain);
 

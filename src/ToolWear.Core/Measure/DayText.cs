@@ -15,6 +15,10 @@ public static class DayText
     private static readonly string[] DayFirst = ["d/M/yyyy", "d/M/yy"];
     private static readonly string[] MonthFirst = ["M/d/yyyy", "M/d/yy"];
 
+    // read with a year put in front
+    private static readonly string[] Yearless =
+        "yyyy M-d|yyyy d.M.|yyyy d.M|yyyy d MMM|yyyy d MMMM|yyyy MMM d|yyyy MMMM d".Split('|');
+
     /// <summary>Reads a day of ISO 8601.</summary>
     /// <param name="text">"2027-01-15".</param>
     /// <returns>The day; null where it is none.</returns>
@@ -24,27 +28,35 @@ public static class DayText
             : null;
 
     /// <summary>Reads a day as people write it.</summary>
-    /// <param name="text">"2026-10-31", "31.10.2026", "31 Oct 2026", "31/10/2026"; of a year of two digits the last before 2050.</param>
+    /// <param name="text">"2026-10-31", "31.10.2026", "31 Oct 2026", "31/10/2026", and nearest to today "today", "yesterday",
+    /// "monday", "31.10.", "10-31"; of a day to come also "tomorrow" and "+28"; of a year of two digits the last before 2050.</param>
+    /// <param name="today">The shop's day.</param>
+    /// <param name="day">The day, where it is one.</param>
+    /// <param name="refusal">What is wrong and what would be right, where it is none or can be two.</param>
+    /// <param name="isToCome">Whether a day without a year or of a week is the next such one, not the last.</param>
     /// <param name="monthFirst">Whether the month stands first in 10/31/2026; null where nobody knows.</param>
-    /// <returns>The day; null where it is none, or where it can be two.</returns>
-    public static DateOnly? Typed(string text, bool? monthFirst = null)
+    /// <returns>True where it was read.</returns>
+    public static bool TryRead(
+        string text,
+        DateOnly today,
+        out DateOnly day,
+        out string refusal,
+        bool isToCome = false,
+        bool? monthFirst = null
+    )
     {
-        (DateOnly? dayFirst, DateOnly? other) = (Exact(text, DayFirst), Exact(text, MonthFirst));
-        return Exact(text, Plain)
-            ?? (
-                monthFirst is { } isFirst ? (isFirst ? other : dayFirst)
-                : dayFirst is null || other is null || dayFirst == other ? dayFirst ?? other
-                : null
-            );
+        DateOnly[] can = [.. Readings(text.Trim(), today, isToCome, monthFirst).OfType<DateOnly>().Distinct()];
+        day = can.Length == 1 ? can[0] : default;
+        string shown = FreeText.Shown(text);
+        refusal = can switch
+        {
+            [_] => "",
+            [var one, var other] => $"\"{shown}\" can be {one:yyyy-MM-dd} or {other:yyyy-MM-dd}; write one of these",
+            _ when isToCome => $"\"{shown}\" is no day; type one like 2026-05-01, 1.5., friday or +28",
+            _ => $"\"{shown}\" is no day; type one like 2026-05-01, 1.5., yesterday or monday",
+        };
+        return can.Length == 1;
     }
-
-    /// <summary>Why a text can be two days.</summary>
-    /// <param name="text">The text.</param>
-    /// <returns>A sentence; null where it cannot.</returns>
-    public static string? Fault(string text) =>
-        Exact(text, DayFirst) is { } one && Exact(text, MonthFirst) is { } other && one != other
-            ? $"\"{FreeText.Shown(text)}\" can be {one:yyyy-MM-dd} or {other:yyyy-MM-dd}; write one of these"
-            : null;
 
     /// <summary>Whether the month stands first in days such as 10/31/2026.</summary>
     /// <param name="texts">Texts of one hand; those that are no such days say nothing.</param>
@@ -61,40 +73,46 @@ public static class DayText
         return said is [var only] ? only : null;
     }
 
-    /// <summary>Reads a day that is to come.</summary>
-    /// <param name="text">"2027-01-15", "01-15" for the next such day, "+28" for in so many days, or as <see cref="Typed"/>.</param>
-    /// <param name="today">The shop's day.</param>
-    /// <param name="monthFirst">As for <see cref="Typed"/>.</param>
-    /// <returns>The day; null where it is none.</returns>
-    public static DateOnly? Coming(string text, DateOnly today, bool? monthFirst = null)
+    private static IEnumerable<DateOnly?> Readings(string text, DateOnly today, bool isToCome, bool? monthFirst)
     {
-        CultureInfo invariant = CultureInfo.InvariantCulture;
-        if (text.StartsWith('+'))
+        int way = isToCome ? 1 : -1;
+        DateTimeFormatInfo names = CultureInfo.InvariantCulture.DateTimeFormat;
+        int weekday = Enumerable
+            .Range(0, 7)
+            .FirstOrDefault(each => Is(text, names.DayNames[each]) || Is(text, names.AbbreviatedDayNames[each]), -1);
+        if (weekday >= 0)
         {
-            return int.TryParse(text[1..], NumberStyles.None, invariant, out int days) && days <= MostDays
-                ? today.AddDays(days)
-                : null;
+            int days = ((way * (weekday - (int)today.DayOfWeek)) + 7) % 7;
+            // on a Monday nobody knows which is meant
+            return days == 0 ? [today, today.AddDays(way * 7)] : [today.AddDays(way * days)];
         }
 
-        if (Typed(text, monthFirst) is { } day)
+        if (Is(text, "today") || Is(text, isToCome ? "tomorrow" : "yesterday"))
         {
-            return day;
+            return [Is(text, "today") ? today : today.AddDays(way)];
         }
 
-        foreach (int year in (int[])[today.Year, today.Year + 1])
+        if (isToCome && text.StartsWith('+'))
         {
-            string whole = string.Create(invariant, $"{year}-{text}");
-            if (
-                DateOnly.TryParseExact(whole, "yyyy-M-d", invariant, DateTimeStyles.None, out DateOnly next)
-                && next >= today
-            )
-            {
-                return next;
-            }
+            return
+                int.TryParse(text[1..], NumberStyles.None, CultureInfo.InvariantCulture, out int ahead)
+                && ahead <= MostDays
+                ? [today.AddDays(ahead)]
+                : [];
         }
 
-        return null;
+        return
+        [
+            Exact(text, Plain),
+            monthFirst == true ? null : Exact(text, DayFirst),
+            monthFirst == false ? null : Exact(text, MonthFirst),
+            new[] { today.Year, today.Year + way }
+                .Select(year => Exact(string.Create(CultureInfo.InvariantCulture, $"{year} {text}"), Yearless))
+                .FirstOrDefault(each => isToCome ? each >= today : each <= today),
+        ];
     }
+
+    private static bool Is(string text, string word) => text.Equals(word, StringComparison.OrdinalIgnoreCase);
 
     private static DateOnly? Exact(string text, string[] formats) =>
         DateOnly.TryParseExact(

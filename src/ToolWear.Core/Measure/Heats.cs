@@ -68,7 +68,18 @@ public readonly record struct Heats : IComparable<Heats>
     /// <returns>True where left is more or as many.</returns>
     public static bool operator >=(Heats left, Heats right) => left.Halves >= right.Halves;
 
-    /// <summary>Reads heats as typed: "3", "2.5", "2,5".</summary>
+    /// <summary>The half as decimals, where it is typed as a fraction.</summary>
+    /// <param name="text">"2 1/2", "2½", "2,5".</param>
+    /// <returns>"2.5".</returns>
+    public static string Pointed(string text)
+    {
+        string bare = text.Trim().Replace(',', '.');
+        return bare.EndsWith('½') ? bare[..^1].TrimEnd() + ".5"
+            : bare == "1/2" || bare.EndsWith(" 1/2", StringComparison.Ordinal) ? bare[..^3].TrimEnd() + ".5"
+            : bare;
+    }
+
+    /// <summary>Reads heats as typed: "3", "2.5", "2,5", "2 1/2", "2½".</summary>
     /// <param name="text">What was typed.</param>
     /// <param name="heats">The heats, where it is a number that can be.</param>
     /// <param name="refusal">What is wrong and what would be right, where it is not.</param>
@@ -76,9 +87,13 @@ public readonly record struct Heats : IComparable<Heats>
     public static bool TryParse(string text, out Heats heats, out string refusal)
     {
         heats = default;
-        string point = text.Trim().Replace(',', '.');
         if (
-            !decimal.TryParse(point, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out decimal count)
+            !decimal.TryParse(
+                Pointed(text),
+                NumberStyles.AllowDecimalPoint,
+                CultureInfo.InvariantCulture,
+                out decimal count
+            )
             || count < 0.5m
             || count > 1000
             || count * 2 != decimal.Truncate(count * 2)

@@ -8,6 +8,17 @@ namespace ToolWear.Core.Shops;
 /// <remarks>One letter typed in two ways (normal form C) is the same mark, and refused as taken.</remarks>
 public static class MarksAlike
 {
+    /// <summary>The mark that is meant: as typed where a tool bears it, else the only one unlike it in case alone.</summary>
+    /// <param name="shop">The shop.</param>
+    /// <param name="typed">As it was typed.</param>
+    /// <returns>A mark of the shop; the same one where none is meant.</returns>
+    public static ToolMark Meant(this Shop shop, ToolMark typed) =>
+        shop.TryFind(typed, out _)
+        || shop.Marks.Keys.Where(each => each.Text.Equals(typed.Text, StringComparison.OrdinalIgnoreCase)).ToArray()
+            is not [var only]
+            ? typed
+            : only;
+
     /// <summary>The marks like one that entries have given.</summary>
     /// <param name="shop">The shop after the entries.</param>
     /// <param name="entries">The entries.</param>

@@ -231,6 +231,24 @@ public sealed class ShopSetting
             ? null
             : "three numbers of heats, such as 27 60 90: mild, oil- or water-hardening, air-hardening";
 
+    /// <summary>The value that is meant by what a person typed: "85 %" is 0.85, a decimal comma a point.</summary>
+    /// <param name="typed">What was typed.</param>
+    /// <returns>The value as it is kept.</returns>
+    public static string Meant(string typed)
+    {
+        string bare = typed.Trim().Replace(',', '.');
+        bool isShare = bare.EndsWith('%');
+        return !decimal.TryParse(
+                bare.TrimEnd('%', ' '),
+                NumberStyles.AllowDecimalPoint,
+                CultureInfo.InvariantCulture,
+                out decimal number
+            )
+                ? typed
+            : isShare ? (number / 100).ToString(CultureInfo.InvariantCulture)
+            : bare;
+    }
+
     private static ShopSetting Known(string name) =>
         Find(name) ?? throw new InvalidOperationException($"No setting {name}.");
 

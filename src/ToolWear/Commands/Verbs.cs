@@ -104,6 +104,7 @@ public static class Verbs
             Said.On,
             Said.Alone,
             Said.Once,
+            Said.Quiet,
         };
         foreach (Verb verb in All)
         {
@@ -125,7 +126,7 @@ public static class Verbs
                                 $"--on {call.On:yyyy-MM-dd} lies in the future: today is {call.Site.Today:yyyy-MM-dd} by this "
                                     + "computer's clock. Leave --on out, or name a day up to today."
                             )
-                            : Screens.Running.Evening.Run(call.Site, call.StorePath, call.Get(Said.On))
+                            : Screens.Running.Evening.Run(call.Site, call.StorePath, call.SaidOn)
             )
         );
         return root;

@@ -28,6 +28,27 @@ public sealed class SizeRuleTests
         Assert.Equal(isAsked, rule.Unlikely is not null);
     }
 
+    [Theory]
+    [InlineData(0.53, "0.53 in is 13.46 mm: if so, type 0.53in.")]
+    [InlineData(1360, "Is it 13.60 mm?")]
+    [InlineData(1.35, "Is it 13.50 mm?")]
+    [InlineData(500, null)]
+    public void What_was_probably_meant_is_said(double mm, string? meant)
+    {
+        string said = SizeRule.Of(Shop().Shop, Read("H5", mm)).Cannot!;
+        Assert.Equal(meant is not null, said.Contains(meant ?? "?", StringComparison.Ordinal));
+        Assert.Equal(meant is not null, said.Contains("Is it", StringComparison.Ordinal) || said.Contains("if so"));
+    }
+
+    [Fact]
+    public void In_a_shop_of_inches_bare_millimetres_are_recognised()
+    {
+        Story story = Shop();
+        story.Enter(new SettingChanged("units", "in"));
+        string said = SizeRule.Of(story.Shop, Read("H5", 13.46 * 25.4)).Cannot!;
+        Assert.Contains("13.460 mm is 0.530 in: if so, type 13.460mm.", said, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void A_fraction_that_cannot_be_is_said_to_be_inches()
     {

@@ -17,6 +17,10 @@ public sealed class HeatsTests
     [InlineData(" 12 ", 24)]
     [InlineData("1000", 2000)]
     [InlineData("3.0", 6)]
+    [InlineData("2 1/2", 5)]
+    [InlineData("2½", 5)]
+    [InlineData("1/2", 1)]
+    [InlineData("½", 1)]
     public void Heats_are_whole_or_half(string text, int halves)
     {
         Assert.True(Heats.TryParse(text, out Heats heats, out string refusal), refusal);
@@ -33,6 +37,8 @@ public sealed class HeatsTests
     [InlineData("NaN")]
     [InlineData("1,000.5")]
     [InlineData("three")]
+    [InlineData("21/2")]
+    [InlineData("2.5½")]
     [InlineData("99999999999999999999999999999999")]
     public void Other_numbers_are_refused_with_what_would_be_right(string text)
     {

@@ -20,6 +20,20 @@ public sealed class RefusalTests
     }
 
     [Fact]
+    public void A_mark_is_meant_without_regard_to_case_where_only_one_fits()
+    {
+        story.Add("Q1");
+        story.Add("q2");
+        story.Add("Q2");
+        Assert.Equal("Q1", story.Shop.Meant(Mark("q1")).Text);
+        Assert.Equal("q2", story.Shop.Meant(Mark("q2")).Text);
+        Assert.Equal("R9", story.Shop.Meant(Mark("R9")).Text);
+        story.Add("Ab");
+        story.Add("aB");
+        Assert.Equal("AB", story.Shop.Meant(Mark("AB")).Text);
+    }
+
+    [Fact]
     public void Days_in_the_future_are_refused_everywhere()
     {
         const string future = "2026-05-11 lies in the future: today is 2026-05-10 by this computer's clock";

@@ -1,10 +1,47 @@
 using System.Globalization;
+using System.Text.Json;
 
 namespace ToolWear.Tests.Commands;
 
 /// <summary>An evening and the morning after, by commands.</summary>
 public sealed class EveningTests
 {
+    [Fact]
+    public void An_evening_is_entered_as_people_type()
+    {
+        using TestSite site = new();
+        site.Demo();
+        site.Done("heats", "h5", "2 1/2", "--on", "yesterday");
+        site.Done("look-over", "h5", "sound");
+        site.Done("set-aside", "h6", "too thin");
+        Assert.Contains("H6", site.Done("ledger", "set aside: too thin"), StringComparison.Ordinal);
+        string slip = site.Refused(1, "measure", "h5", "width", "0.53");
+        Assert.Contains("type 0.53in", slip, StringComparison.Ordinal);
+        Assert.Contains(
+            "toolwear cross-out",
+            site.Run("measure", "h5", "width", "14.6").Error,
+            StringComparison.Ordinal
+        );
+        Assert.Equal(site.Done("forge-list", "--sure", "0.8"), site.Done("forge-list", "--sure", "80%"));
+    }
+
+    [Fact]
+    public void A_deed_told_as_json_is_one_document_with_its_entry()
+    {
+        using TestSite site = new();
+        site.Demo();
+        using JsonDocument read = JsonDocument.Parse(site.Done("measure", "h5", "WIDTH", "13.2", "--as", "json"));
+        Assert.True(read.RootElement.GetProperty("entry").GetInt64() > 1000);
+        Assert.StartsWith("H5 width: 13.20 mm", read.RootElement.GetProperty("told")[0].GetString());
+        using JsonDocument check = JsonDocument.Parse(site.Done("check", "--as", "json"));
+        Assert.Contains("all sound", check.RootElement.GetProperty("told")[0].GetString(), StringComparison.Ordinal);
+        Assert.False(check.RootElement.TryGetProperty("entry", out _));
+        Assert.Contains("text or json", site.Refused(2, "heats", "h5", "1", "--as", "csv"), StringComparison.Ordinal);
+        Ran quiet = site.Run("measure", "h5", "width", "13.2", "--quiet");
+        Assert.Equal("", quiet.Error);
+        Assert.DoesNotContain("Heats left is an estimate", site.Done("rack", "--quiet"), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void A_reading_is_in_the_history_and_moves_the_forecast()
     {

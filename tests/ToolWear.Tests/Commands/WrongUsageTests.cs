@@ -39,6 +39,18 @@ public sealed class WrongUsageTests
         Assert.True(wanting >= 25, $"only {wanting} verbs want something");
     }
 
+    [Theory]
+    [InlineData("settings")]
+    [InlineData("costs")]
+    [InlineData("forecast")]
+    public void A_day_is_refused_where_nothing_hangs_on_it(string verb)
+    {
+        using TestSite site = new();
+        Refused(site, [verb, "--on", "2026-05-01"], $"{verb} is the same on every day");
+        Refused(site, ["--on", "2026-05-01", verb], $"{verb} is the same on every day");
+        Assert.DoesNotContain("every day", site.Run("rack", "--on", "2026-05-01").Error, StringComparison.Ordinal);
+    }
+
     private static void Refused(TestSite site, string[] line, params string[] says)
     {
         Ran ran = site.Run(line);

@@ -20,10 +20,23 @@ internal sealed class Call
 {
     private readonly ParseResult parsed;
     private readonly StringBuilder result = new();
+
+    // what a verb without a table tells, where it is to come out as JSON
+    private readonly List<string> told = [];
     private Bench? bench;
 
     // the last entry that is durable, once there is one: from then on the command has done its work
     private long? recorded;
+
+    // their results hang on no day
+    private static readonly string[] Dayless = (
+        "backup bars check columns compare compare-groups completion costs drive-depth export export-history eye eyes fit "
+        + "forecast heat-split inside ledger lifetimes losses make-into man patterns plan pull-early restore section series "
+        + "settings slit stock template to-measure trials"
+    ).Split(' ');
+
+    // they tell in sentences
+    private static readonly string[] Telling = ["backup", "check", "export", "restore"];
 
     private Call(ParseResult parsed)
     {
@@ -35,6 +48,18 @@ internal sealed class Call
         if (!all.Contains(Format, StringComparer.Ordinal))
         {
             throw RefusedException.WrongUsage($"--as {Format}: one of {string.Join(", ", all)}");
+        }
+
+        string verb = parsed.CommandResult.Command.Name;
+        if (Format == "csv" && Telling.Contains(verb, StringComparer.Ordinal))
+        {
+            throw NoCsv();
+        }
+
+        SaidOn = Day(Said.On);
+        if (SaidOn is not null && Dayless.Contains(verb, StringComparer.Ordinal))
+        {
+            throw RefusedException.WrongUsage($"--on: {verb} is the same on every day; leave --on out");
         }
 
         if (
@@ -56,7 +81,10 @@ internal sealed class Call
     public string StorePath => NamedFiles.FullPath("--store", Get(Said.Store) ?? Site.UsualStore);
 
     /// <summary>The day the command speaks of: today where none was named.</summary>
-    public DateOnly On => Get(Said.On) ?? Site.Today;
+    public DateOnly On => SaidOn ?? Site.Today;
+
+    /// <summary>The day that was named; null where none was.</summary>
+    public DateOnly? SaidOn { get; }
 
     /// <summary>The format asked for: text, csv or json, or one that this verb has besides.</summary>
     public string Format { get; }
@@ -91,6 +119,7 @@ internal sealed class Call
                 call.bench?.Dispose();
             }
 
+            call.EndTold();
             call.Flush();
             return call.ExitCode;
         }
@@ -138,6 +167,25 @@ internal sealed class Call
         }
     }
 
+    /// <summary>A day that was named; null where it was not.</summary>
+    /// <param name="option">The option.</param>
+    /// <param name="isToCome">Whether it is the next such day, not the last.</param>
+    public DateOnly? Day(Option<string?> option, bool isToCome = false) =>
+        Get(option) is not { } text ? null
+        : DayText.TryRead(text, Site.Today, out DateOnly day, out string refusal, isToCome) ? day
+        : throw RefusedException.WrongUsage($"{option.Name}: {refusal}");
+
+    /// <summary>The mark that is meant, in a deed.</summary>
+    public ToolMark Mark(Argument<ToolMark> argument) => ToWrite().Shop.Meant(Get(argument));
+
+    /// <summary>The name of the gauge mark that is meant; as typed where none is.</summary>
+    public string Gauge(ToolMark tool, string typed) =>
+        Tool(tool)
+            .Tool.GaugeMarks.Select(gauge => gauge.Name)
+            .OrderByDescending(name => name == typed)
+            .FirstOrDefault(name => name.Equals(typed, StringComparison.OrdinalIgnoreCase))
+        ?? typed;
+
     /// <summary>Whether an option was given.</summary>
     public bool Has(Option option) => parsed.GetResult(option) is { Implicit: false };
 
@@ -152,7 +200,9 @@ internal sealed class Call
 
     /// <summary>The tool of the shop that a mark names.</summary>
     public ToolInShop Tool(ToolMark mark) =>
-        Shop.TryFind(mark, out ToolInShop? tool) ? tool : throw RefusedException.WrongData(NoTool(mark, Shop));
+        Shop.TryFind(Shop.Meant(mark), out ToolInShop? tool)
+            ? tool
+            : throw RefusedException.WrongData(NoTool(mark, Shop));
 
     public ToolInShop Tool(Argument<ToolMark> argument) => Tool(Get(argument));
 
@@ -169,10 +219,30 @@ internal sealed class Call
     public void Print(string text) => result.Append(text);
 
     /// <summary>Takes a line that comes out when the verb has succeeded.</summary>
-    public void PrintLine(string line) => result.Append(line).Append('\n');
+    public void PrintLine(string line)
+    {
+        if (Format == "json")
+        {
+            told.Add(line);
+        }
+        else
+        {
+            result.Append(line).Append('\n');
+        }
+    }
 
-    /// <summary>Says something beside the result.</summary>
-    public void Warn(string sentence) => Site.Error.WriteLine(sentence);
+    /// <summary>Says something beside the result, unless nothing but the result is wanted.</summary>
+    public void Warn(string sentence)
+    {
+        if (Format == "json" && recorded is not null)
+        {
+            told.Add(sentence);
+        }
+        else if (!Get(Said.Quiet))
+        {
+            Site.Error.WriteLine(sentence);
+        }
+    }
 
     /// <summary>Prints a table in the format asked for; what surrounds it for people only as text.</summary>
     public void Print(Table table, string before = "", string after = "") =>
@@ -181,6 +251,7 @@ internal sealed class Call
             {
                 "csv" => table.ToCsv(HasSemicolons),
                 "json" => table.ToJson(),
+                _ when Get(Said.Quiet) => table.ToText(),
                 _ => before + table.ToText() + after,
             }
         );
@@ -230,6 +301,11 @@ internal sealed class Call
     /// <summary>Records entries, all or none, and brings out the number of the last once they are durable.</summary>
     public void Record(params ImmutableArray<LedgerEntry> entries)
     {
+        if (Format == "csv")
+        {
+            throw NoCsv();
+        }
+
         Bench written = ToWrite();
         IReadOnlyList<string>? doubts = written.DoubtsOf(entries);
         RecordedAs done = written.RecordAll(entries, Site.Today, Get(Said.Once));
@@ -243,9 +319,12 @@ internal sealed class Call
     {
         foreach (string doubt in doubts ?? [])
         {
-            Warn($"{doubt} If it is wrong, cross the entry out.");
+            Warn($"{doubt} {CrossOut}");
         }
     }
+
+    /// <summary>What takes back what was just recorded.</summary>
+    public string CrossOut => $"If it is wrong: toolwear cross-out {recorded} \"misread\"";
 
     /// <summary>Says which marks just given could be mixed up with others.</summary>
     public void WarnOfMarksAlike(ImmutableArray<LedgerEntry> entries)
@@ -259,9 +338,29 @@ internal sealed class Call
     private void Acknowledge(long number)
     {
         recorded = number;
-        PrintLine($"entry {number}");
+        result.Append(Format == "json" ? $"{{\n  \"entry\": {number}," : $"entry {number}\n");
         Flush();
     }
+
+    private void EndTold()
+    {
+        if (Format == "json" && (recorded is not null || told.Count > 0))
+        {
+            string list = JsonPen.Of(
+                json =>
+                {
+                    json.WriteStartArray();
+                    told.ForEach(json.WriteStringValue);
+                    json.WriteEndArray();
+                },
+                isIndented: false
+            );
+            result.Append($"{(recorded is null ? "{" : "")}\n  \"told\": {list.TrimEnd()}}}\n");
+        }
+    }
+
+    private RefusedException NoCsv() =>
+        RefusedException.WrongUsage($"--as csv: {parsed.CommandResult.Command.Name} gives no table; text or json");
 
     private void Flush()
     {
@@ -293,7 +392,7 @@ internal sealed class Call
     {
         try
         {
-            Warn(
+            Site.Error.WriteLine(
                 $"toolwear: entry {recorded} is recorded and safe; only what would be said about it could not be ({what})."
             );
         }

@@ -49,8 +49,8 @@ internal static class Said
         Switch("--semicolon", "CSV with semicolons and decimal commas, for spreadsheets of many countries")
             .Everywhere();
 
-    public static Option<DateOnly?> On { get; } =
-        Day("--on", "the day it happened, as 2026-05-01; usually today").Everywhere();
+    public static Option<string?> On { get; } =
+        Day("--on", "the day it happened: 2026-05-01, yesterday, monday; usually today").Everywhere();
 
     public static Option<bool> Alone { get; } =
         Switch("--alone", "write even where the disk has no locks: nobody else has this shop open").Everywhere();
@@ -58,6 +58,9 @@ internal static class Said
     public static Option<string?> Once { get; } =
         Name("--once", "KEY", "records once: the same KEY again records nothing and gives the first number")
             .Everywhere();
+
+    public static Option<bool> Quiet { get; } =
+        Switch("--quiet", "only the result, without what is said beside it").Everywhere();
 
     public static Option<bool> Force { get; } =
         Switch("--force", "replace files that this program did not write; a shop or its backup never");
@@ -177,17 +180,8 @@ internal static class Said
     public static Option<string?> Name(string name, string valueName, string description) =>
         Option(name, valueName, description, (it, text) => Free(it, name, text, FreeText.NameFault(text)));
 
-    /// <summary>A day.</summary>
-    public static Option<DateOnly?> Day(string name, string description) =>
-        Option<DateOnly?>(
-            name,
-            "DATE",
-            description,
-            (it, text) =>
-                DayText.Typed(text) is { } day
-                    ? day
-                    : it.Refuse<DateOnly?>($"{name} {text}: a day that there is, as year-month-day, such as 2026-05-01")
-        );
+    /// <summary>A day; which one hangs on today.</summary>
+    public static Option<string?> Day(string name, string description) => Text(name, "DATE", description);
 
     /// <summary>A number, zero or more; a comma is a point.</summary>
     public static Option<decimal?> Amount(string name, string valueName, string description, bool need = false) =>
@@ -206,8 +200,10 @@ internal static class Said
             valueName,
             description,
             (it, text) =>
-                AmountOf(it, name, text) is not { } number ? null
-                : refuse?.Invoke((double)number) is { } refusal ? it.Refuse<double?>($"{name} {text}: {refusal}")
+                AmountOf(it, name, text.TrimEnd('%')) is not { } typed ? null
+                : (text.EndsWith('%') ? typed / 100 : typed) is var number
+                && refuse?.Invoke((double)number) is { } refusal
+                    ? it.Refuse<double?>($"{name} {text}: {refusal}")
                 : (double)number,
             need
         );

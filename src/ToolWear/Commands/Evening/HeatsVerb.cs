@@ -45,7 +45,7 @@ internal static class HeatsVerb
             call.Get(Work),
             call.Get(Estimated) ? HeatsHow.Estimated : HeatsHow.Counted,
             call.Get(Said.Session),
-            call.Get(Said.On),
+            call.SaidOn,
             call.Site.Today
         );
         long tool = call.Tool(Tool).Id;

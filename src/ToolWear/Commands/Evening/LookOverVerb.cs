@@ -35,7 +35,7 @@ internal static class LookOverVerb
         call.ToWrite();
         LookingOver deed = LookingOver.Of(
             call.Shop,
-            new(call.Get(Tool), call.On, call.Get(Found), call.Get(Said.Looked), call.Get(Said.Note), call.Get(Part))
+            new(call.Mark(Tool), call.On, call.Get(Found), call.Get(Said.Looked), call.Get(Said.Note), call.Get(Part))
         );
         call.Record(deed.Entry);
         if (deed.Doubt is { } doubt)

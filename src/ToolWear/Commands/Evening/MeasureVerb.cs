@@ -36,7 +36,7 @@ internal static class MeasureVerb
         ToolInShop tool = call.Tool(Tool);
         ToolMeasured said = new(
             tool.Mark,
-            call.Get(Gauge)!,
+            call.Gauge(tool.Mark, call.Get(Gauge)!),
             call.On,
             call.Get(Said.Session),
             size.Length,
@@ -53,7 +53,7 @@ internal static class MeasureVerb
         if (deed.Doubt is { } expected)
         {
             call.Warn(
-                $"{said.Gauge} was expected {expected.InWords(call.Units)}: end ground back? jaw on scale? If it is wrong, cross the entry out."
+                $"{said.Gauge} was expected {expected.InWords(call.Units)}: end ground back? jaw on scale? {call.CrossOut}"
             );
         }
 

@@ -32,10 +32,10 @@ internal static class ReworkVerb
     {
         call.ToWrite();
         ToolReworked rework = new(
-            call.Get(Tool),
+            call.Mark(Tool),
             call.On,
             call.Get(What),
-            call.Get(Gauge),
+            call.Get(Gauge) is { } gauge ? call.Gauge(call.Get(Tool), gauge) : null,
             call.Size(Before),
             call.Size(After),
             call.Get(Hours),

@@ -46,7 +46,7 @@ internal static class SetVerb
     private static void Run(Call call)
     {
         string setting = call.Get(Setting)!;
-        call.Record(new SettingChanged(setting, call.Get(Value)!));
+        call.Record(new SettingChanged(setting, ShopSetting.Meant(call.Get(Value)!)));
         if (setting == ShopSetting.Lubricant.Name)
         {
             call.Warn(Cautions.BlindHoleCaution);

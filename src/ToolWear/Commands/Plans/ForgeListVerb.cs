@@ -22,7 +22,7 @@ internal static class ForgeListVerb
         "--sure",
         "how sure, a share such as 0.9; usually the shop's own"
     );
-    private static readonly Option<DateOnly?> Until = Said.Day(
+    private static readonly Option<string?> Until = Said.Day(
         "--until",
         "the last session day that counts; usually all open orders"
     );
@@ -52,7 +52,11 @@ internal static class ForgeListVerb
 
     private static void Run(Call call)
     {
-        (double? sure, double? ifSure, DateOnly? until) = (call.Get(Sure), call.Get(IfSure), call.Get(Until));
+        (double? sure, double? ifSure, DateOnly? until) = (
+            call.Get(Sure),
+            call.Get(IfSure),
+            call.Day(Until, isToCome: true)
+        );
         if (until < call.On)
         {
             throw RefusedException.WrongUsage(

@@ -19,7 +19,7 @@ internal static class OrderVerb
         .Offering(shop => shop.Orders.Keys);
     private static readonly Option<string?> Pattern = Said.Pattern("the pattern");
     private static readonly Option<int?> Heads = Said.Whole("--heads", "N", "how many heads");
-    private static readonly Option<DateOnly?> Due = Said.Day("--due", "the day it is due");
+    private static readonly Option<string?> Due = Said.Day("--due", "the day it is due");
     private static readonly Option<OrderState?> State = Said.Word("--state", "STATE", OrderDescribed.StateWords);
 
     public static Verb Verb { get; } =
@@ -46,7 +46,7 @@ internal static class OrderVerb
                 name,
                 call.Get(Pattern) ?? before?.Pattern ?? throw Missing(Pattern),
                 call.Get(Heads) ?? before?.Heads ?? throw Missing(Heads),
-                call.Get(Due) ?? before?.DueOn ?? throw Missing(Due),
+                call.Day(Due, isToCome: true) ?? before?.DueOn ?? throw Missing(Due),
                 call.Get(State) ?? before?.State ?? OrderState.Open
             )
         );

@@ -40,7 +40,7 @@ internal static class AddToolVerb
         "its steel, such as 4140; unknown where left out"
     );
     private static readonly Option<string?> Lot = Said.Name("--lot", "LOT", "the bar's lot");
-    private static readonly Option<DateOnly?> Made = Said.Day("--made-on", "the day it was made");
+    private static readonly Option<string?> Made = Said.Day("--made-on", "the day it was made");
     private static readonly Option<bool> InUse = Said.Switch("--in-use", "it has worked before these records");
     private static readonly Option<Heats?> Before = Said.Option(
         "--heats-before",
@@ -79,7 +79,7 @@ internal static class AddToolVerb
             call.Get(Section),
             call.Get(Steel),
             call.Get(Lot),
-            call.Get(Made),
+            call.Day(Made),
             ReadStart(call),
             call.Get(Guess),
             ToolCost.Unknown,

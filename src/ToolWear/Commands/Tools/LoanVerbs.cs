@@ -22,7 +22,7 @@ internal static class LoanVerbs
             "Lends a tool out: it is on no rack until it is taken back.",
             "lend H4 'a smith near by' --note 'until spring'",
             [Tool, Who, Said.Note],
-            call => call.Record(new ToolLent(call.Get(Tool), call.On, call.Get(Who)!, call.Get(Said.Note)))
+            call => call.Record(new ToolLent(call.Mark(Tool), call.On, call.Get(Who)!, call.Get(Said.Note)))
         ),
         new(
             "take-back",
@@ -31,8 +31,8 @@ internal static class LoanVerbs
             [Tool, Said.Note],
             call =>
             {
-                call.Record(new ToolTakenBack(call.Get(Tool), call.On, call.Get(Said.Note)));
-                call.Warn(Words.BackNow(call.Get(Tool).Text));
+                call.Record(new ToolTakenBack(call.Mark(Tool), call.On, call.Get(Said.Note)));
+                call.Warn(Words.BackNow(call.Mark(Tool).Text));
             }
         ),
         new("loans", "Shows the tools that are lent out, to whom and for how long.", "loans", [], Show),

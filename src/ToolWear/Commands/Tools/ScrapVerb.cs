@@ -44,33 +44,31 @@ internal static class ScrapVerb
     private static void Run(Call call)
     {
         ScrapCause cause = call.Get(Cause);
-        Shop before = call.ToWrite().Shop;
+        ToolMark mark = call.Mark(Tool);
+        Shop before = call.Shop;
         call.Record(
             new ToolScrapped(
-                call.Get(Tool),
+                mark,
                 call.On,
                 cause,
-                call.Get(Into),
+                call.Get(Into) is { } into ? before.Meant(into) : null,
                 call.Get(Said.Note),
                 call.Get(Part),
                 call.Get(LedTo)
             )
         );
-        if (cause == ScrapCause.Worn && Unread(before, call.Get(Tool)) is { } unread)
+        if (cause == ScrapCause.Worn && Unread(before, mark) is { } unread)
         {
             call.Warn(ThrownOutUnread(unread));
         }
 
         // by the shop as it was: a scrapped tool is made into nothing
-        if (
-            cause is ScrapCause.Worn or ScrapCause.Other
-            && CouldBe(before, call.Get(Tool)) is { Offers.IsEmpty: false } could
-        )
+        if (cause is ScrapCause.Worn or ScrapCause.Other && CouldBe(before, mark) is { Offers.IsEmpty: false } could)
         {
             LengthUnit units = call.Units;
             call.Warn(
                 CouldHaveBeen(
-                    call.Get(Tool).Text,
+                    mark.Text,
                     string.Join("; ", could.Offers.Take(3).Select(offer => EyeWords.OfferInWords(offer, units)))
                 )
             );

@@ -31,8 +31,9 @@ internal static class StockTakeVerb
         if (call.Get(Tool) is { } mark)
         {
             call.ToWrite();
-            ToolPresence before = ToolPresence.Of(call.Shop, call.Tool(mark));
-            ToolLookedFor said = new(mark, call.On, !call.Get(NotSeen), call.Get(By));
+            ToolInShop tool = call.Tool(mark);
+            ToolPresence before = ToolPresence.Of(call.Shop, tool);
+            ToolLookedFor said = new(tool.Mark, call.On, !call.Get(NotSeen), call.Get(By));
             call.Record(said);
             if (before.SaysOtherwise(said.Seen, said.On))
             {

@@ -69,7 +69,7 @@ internal sealed record SupposingSheet(Act Act, GuidedLine Guided)
         switch (Act)
         {
             case Act.Certainty:
-                string text = first.Replace(',', '.');
+                string text = ShopSetting.Meant(first);
                 if (ShopSetting.Sure.Fault(text) is null)
                 {
                     double sure = double.Parse(text, CultureInfo.InvariantCulture);

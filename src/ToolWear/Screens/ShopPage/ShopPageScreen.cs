@@ -64,7 +64,7 @@ internal sealed class ShopPageScreen(Host host) : Screen(host)
 
     private void Change(ShopSetting setting, string to)
     {
-        SettingChanged change = new(setting.Name, to);
+        SettingChanged change = new(setting.Name, ShopSetting.Meant(to));
         if (Sitting.Record(change))
         {
             Sitting.Say(Results.Tools.EntryWords.Of(change, Sitting.Units), Ink.Done);
