@@ -121,7 +121,7 @@ public static class EventFields
             .Means("", like: Kept.Tools)
             .Called("mark", "stamp", "tool mark")
             .Needs("gauge", Name, r => r.Gauge, (r, v) => r with { Gauge = v! })
-            .Means("", like: Kept.GaugeMarks)
+            .Means("the gauge mark's name", like: Kept.GaugeMarks)
             .Called("gauge mark")
             .Needs("on", PastDay, r => r.On, (r, v) => r with { On = v!.Value })
             .Called("day", "date", "measured on", "read on")

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Tools;
@@ -55,6 +56,25 @@ public sealed record InUse(
             GaugeMarks = [GaugeMark()],
         };
 
+    /// <summary>Adding it by one size: as made where it is new, else its first reading where there is one.</summary>
+    /// <param name="resolution">The step of the size as typed, null for the usual.</param>
+    /// <param name="today">The shop's day.</param>
+    /// <returns>What is recorded.</returns>
+    public ImmutableArray<LedgerEntry> Added(Length? resolution, DateOnly today)
+    {
+        ToolAdded added = new(Tool with { GaugeMarks = [AsAdded()] });
+        return Size > Length.Zero && Tool.Start.As == StartedAs.InUse
+            ? [added, Reading(today) with { Resolution = resolution }]
+            : [added];
+    }
+
+    /// <summary>Its gauge mark where its one size is that as made, of a new tool.</summary>
+    internal GaugeMark AsAdded() =>
+        GaugeMark() with
+        {
+            Start = Size > Length.Zero && Tool.Start.As == StartedAs.New ? Size : null,
+        };
+
     /// <summary>The reading of its size.</summary>
     /// <param name="today">The shop's day.</param>
     /// <returns>The reading.</returns>
@@ -88,4 +108,64 @@ public static class InUseFields
             .Means("the day, as year-month-day")
             .Called("day", "date", "measured on", "read on")
             .Of(ToolFields.Last, t => t.Tool, (t, v) => t with { Tool = v });
+
+    /// <summary>What a form asks of a tool that is added.</summary>
+    public static FieldTable<InUse> Asked { get; } =
+        new FieldTable<InUse>("", Table.Blank)
+        {
+            All =
+            [
+                .. ToolFields
+                    .Table.All.Where(field =>
+                        field.Name is "tool" or "form" or "eye" or "place" or "steel" or "started_as"
+                    )
+                    .Select(field =>
+                        // the mark is asked first, and what another tool has is no word to complete to
+                        field.Within<InUse>(t => t.Tool, (t, v) => t with { Tool = v }) with
+                        {
+                            IsKey = false,
+                            Like = Kept.Nothing,
+                        }
+                    ),
+            ],
+        }
+            .Maybe(
+                "heats_before",
+                HeatsInHalves,
+                t => t.Tool.Start.HeatsBefore,
+                (t, v) =>
+                    t with
+                    {
+                        Tool = t.Tool with
+                        {
+                            Start =
+                                v is null && t.Tool.Start.As == StartedAs.New
+                                    ? ToolStart.New
+                                    : new(
+                                        t.Tool.Start.As,
+                                        v,
+                                        v is null ? HeatsBeforeHow.Unknown : HeatsBeforeHow.Estimated
+                                    ),
+                        },
+                    }
+            )
+            .Means(ToolFields.Table["heats_before"].Means, ToolFields.Table["heats_before"].Asked)
+            .Maybe(
+                "size_mm",
+                Size,
+                t => t.Size > Length.Zero ? t.Size : null,
+                (t, v) => t with { Size = v ?? Length.Zero }
+            )
+            .Means("the size at its gauge mark now (of a new tool, as made); empty where not measured yet", "Size now")
+            .Maybe("scrap_mm", Size, t => t.Scrap, (t, v) => t with { Scrap = v })
+            .Means(
+                "the size at which it is done: under it for a drift, over it for a fuller's flat; empty where none is set",
+                "Scrap size"
+            ) with
+        {
+            Check = t =>
+                t.Tool.Start.Refusal() is { } start ? new("heats_before", start)
+                : t.AsAdded().Refusal() is { } scrap ? new("scrap_mm", scrap)
+                : null,
+        };
 }

@@ -51,6 +51,44 @@ public static class Replacing
         }
     }
 
+    /// <summary>
+    /// Writes where someone named: behind a link what it leads to, a pipe or a device as it is. A plain file is replaced
+    /// whole or not at all.
+    /// </summary>
+    /// <param name="disk">The disk.</param>
+    /// <param name="path">What was named.</param>
+    /// <param name="bytes">All of it.</param>
+    /// <param name="begins">How the files begin that may be replaced.</param>
+    /// <param name="isForced">Whether the smith has said that a foreign file may go.</param>
+    /// <exception cref="StoreRefusedException">What stands there was left as it is; the sentence says why and what to do.</exception>
+    /// <exception cref="IOException">It cannot be written.</exception>
+    public static void Write(
+        IDisk disk,
+        string path,
+        ReadOnlySpan<byte> bytes,
+        ReadOnlySpan<byte> begins,
+        bool isForced
+    )
+    {
+        string end = disk.KindOf(path) == PathKind.Link ? LinkedTo(path) : path;
+        if (disk.KindOf(end) is PathKind.Other or PathKind.Link)
+        {
+            using FileStream through = new(end, FileMode.Open, FileAccess.Write, FileShare.ReadWrite, bufferSize: 0);
+            through.Write(bytes);
+            return;
+        }
+
+        MustBeAllowed(disk, end, begins, isForced);
+        WholeFile.Write(disk, end, bytes);
+    }
+
+    // a link of the system's own, such as /dev/fd/3, may lead to what has no name
+    private static string LinkedTo(string path) =>
+        File.ResolveLinkTarget(path, returnFinalTarget: true)?.FullName is { } end
+        && !end.StartsWith("/proc/", StringComparison.Ordinal)
+            ? end
+            : path;
+
     /// <summary>Whether a file begins as a journal does, whoever's and however damaged behind that.</summary>
     /// <param name="disk">The disk.</param>
     /// <param name="path">A plain file.</param>

@@ -1,3 +1,4 @@
+using ToolWear.Storage.Backups;
 using ToolWear.Storage.Disks;
 
 namespace ToolWear.Storage.Csv;
@@ -38,7 +39,9 @@ public static class CsvFolder
         WriteList(disk, list, there.Union(names, StringComparer.Ordinal));
         foreach (CsvFile file in files)
         {
-            WholeFile.Write(disk, Path.Combine(folder, file.Name), file.Bytes.Span);
+            ReadOnlySpan<byte> bytes = file.Bytes.Span;
+            // whose file it is was asked above
+            Replacing.Write(disk, Path.Combine(folder, file.Name), bytes, bytes[..bytes.IndexOf((byte)'\n')], true);
         }
         // a file of the set that has no rows any more must not speak of what was exported here before
         foreach (string stale in there.Except(names, StringComparer.Ordinal))

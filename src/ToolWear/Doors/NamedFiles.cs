@@ -1,4 +1,5 @@
 using System.Text;
+using ToolWear.Core.Shops;
 using ToolWear.Storage;
 using ToolWear.Storage.Backups;
 using ToolWear.Storage.Csv;
@@ -15,8 +16,13 @@ internal static class NamedFiles
             ? Path.GetFullPath(path)
             : throw RefusedException.WrongUsage($"{name}: name a file");
 
-    /// <summary>Reads a folder with the CSV set.</summary>
-    public static CsvImported ReadSet(string path, DateOnly today) => CsvSet.Import(InFolder(path), today);
+    /// <summary>Reads a folder with the CSV set, which comes into an empty store only.</summary>
+    public static CsvImported ReadSet(string path, Shop into, DateOnly today) =>
+        into.Ledger.Count is > 0 and int count
+            ? throw RefusedException.WrongData(
+                $"the store holds {count} entries already: a folder goes into an empty store only (--store FILE names another)"
+            )
+            : CsvSet.Import(InFolder(path), today);
 
     /// <summary>Reads one table; "-" is the standard input.</summary>
     public static CsvFile Table(Site site, string typed)
@@ -53,27 +59,15 @@ internal static class NamedFiles
             return false;
         }
 
-        string path = FullPath("FILE", typed);
-        string end = site.Disk.KindOf(path) == PathKind.Link ? LinkedTo(path) : path;
-        byte[] bytes = Encoding.UTF8.GetBytes(text);
-        if (site.Disk.KindOf(end) is PathKind.Other or PathKind.Link)
-        {
-            using FileStream through = new(end, FileMode.Open, FileAccess.Write, FileShare.ReadWrite, bufferSize: 0);
-            through.Write(bytes);
-            return true;
-        }
-
-        Replacing.MustBeAllowed(site.Disk, end, Encoding.UTF8.GetBytes(begins), isForced);
-        WholeFile.Write(site.Disk, end, bytes);
+        Replacing.Write(
+            site.Disk,
+            FullPath("FILE", typed),
+            Encoding.UTF8.GetBytes(text),
+            Encoding.UTF8.GetBytes(begins),
+            isForced
+        );
         return true;
     }
-
-    // a link of the system's own, such as /dev/fd/3, may lead to what has no name
-    private static string LinkedTo(string path) =>
-        File.ResolveLinkTarget(path, returnFinalTarget: true)?.FullName is { } end
-        && !end.StartsWith("/proc/", StringComparison.Ordinal)
-            ? end
-            : path;
 
     // a whole set is read at once; no smith's table comes near this
     private const long MostBytes = 256L * 1024 * 1024;

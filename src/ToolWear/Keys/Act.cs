@@ -51,8 +51,11 @@ internal enum Act
     /// <summary>Writes the wear history.</summary>
     Export,
 
-    /// <summary>Reads a CSV set.</summary>
+    /// <summary>Goes to what is brought in: a table, a folder.</summary>
     Import,
+
+    /// <summary>Lets a table correct what the shop has.</summary>
+    Update,
 
     /// <summary>Fills the empty store with the invented shop, to look at.</summary>
     Demo,
@@ -144,7 +147,7 @@ internal enum Act
     /// <summary>Enters a handle.</summary>
     NewHandle,
 
-    /// <summary>Leaves a proposed row out.</summary>
+    /// <summary>Leaves out a proposed row, or the columns that nobody knows.</summary>
     LeaveOut,
 
     /// <summary>Records all that is proposed.</summary>

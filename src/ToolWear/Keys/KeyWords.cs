@@ -52,7 +52,6 @@ internal static class KeyWords
             Need.InHand => "No tool is in the hand.",
             Need.Hands => "No hands are named: the shop page does so, as \"hands\".",
             Need.Tools => "There is no tool yet: a adds one, t takes a whole table.",
-            Need.EmptyStore => "The store is not empty: import goes into an empty one only.",
             Need.Gauges => "It has no other gauge mark.",
             Need.Choice => "There is nothing to choose from.",
             Need.Typing => "Nothing is being typed.",

@@ -36,9 +36,6 @@ internal enum Need
     /// <summary>Tools in the shop.</summary>
     Tools,
 
-    /// <summary>An empty store.</summary>
-    EmptyStore,
-
     /// <summary>Two gauge marks or more.</summary>
     Gauges,
 

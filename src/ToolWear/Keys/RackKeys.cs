@@ -7,6 +7,10 @@ internal static class RackKeys
 {
     public static KeyRow[] All() => [.. Rack(), .. Around()];
 
+    private static KeyRow Import =>
+        Key(Act.Import, "i", "import")
+            .Help("Brings in a table from a spreadsheet, or a folder of CSV files; it is tried first.");
+
     private static KeyRow[] Rack() =>
         [
             .. On(
@@ -42,6 +46,7 @@ internal static class RackKeys
                 Key(Act.GoNewTool, "a", "add").Help("Adds one tool, question by question."),
                 Key(Act.GoTable, "t", "table")
                     .Help("Enters the tools you have, row by row; what repeats is carried down."),
+                Import,
                 Key(Act.Export, "e", "export", Need.Tools)
                     .Help("Writes the wear history as a CSV file; a name is offered, Enter takes it."),
                 Choose,
@@ -62,20 +67,23 @@ internal static class RackKeys
                     .Help(
                         "Opens an invented shop to look at, in a folder of its own that goes at the end. Your own shop stays as it is."
                     ),
-                Key(Act.Import, "i", "import", Need.EmptyStore)
-                    .Help(
-                        "Shows what a table from a spreadsheet, or a folder of CSV files, would bring in; Enter imports it."
-                    ),
-                Page,
-                Answer with
-                {
-                    Records = true,
-                },
-                Cancel,
+                Import,
                 Eyes,
                 Bars,
                 Shop,
                 Leave
+            ),
+            .. On(
+                ScreenName.Import,
+                Key(Act.Enter, "Enter", "try", records: true)
+                    .Help("Shows what a table or folder would bring in; Enter again imports it."),
+                Key(Act.Update, "u", "correct", Need.Row)
+                    .Help("Lets the table correct what the shop has already, or refuses that again (--update)."),
+                Key(Act.LeaveOut, "x", "leave out", Need.Row)
+                    .Help("Leaves out the columns that nobody knows, or refuses them again (--ignore-unknown)."),
+                Choose,
+                Page,
+                Back
             ),
             .. On(ScreenName.ToolTable, NextCell, AnotherWord, Back),
             .. On(ScreenName.NewTool, NextCell, AnotherWord, Back),

@@ -39,6 +39,9 @@ internal enum ScreenName
     /// <summary>An empty store.</summary>
     FirstStart,
 
+    /// <summary>A table or folder that is brought in.</summary>
+    Import,
+
     /// <summary>The table of the tools I have.</summary>
     ToolTable,
 

@@ -130,6 +130,7 @@ internal sealed class Host : Runnable
                 Act.GoShop => ScreenName.ShopPage,
                 Act.GoNewTool => ScreenName.NewTool,
                 Act.GoTable => ScreenName.ToolTable,
+                Act.Import => ScreenName.Import,
                 Act.GoPatterns => ScreenName.Patterns,
                 _ => Home,
             }

@@ -50,7 +50,6 @@ internal abstract class Screen(Host host)
             Need.Typing => Line is not null,
             Need.Recorded => Sitting.CanTakeBack && Line is not { IsEmptied: true },
             Need.Tools => !Sitting.Shop.Tools.IsEmpty,
-            Need.EmptyStore => Sitting.Shop.Ledger.IsEmpty,
             Need.Pattern => !Sitting.Shop.Patterns.IsEmpty,
             _ => false,
         };

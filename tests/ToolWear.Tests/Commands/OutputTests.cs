@@ -47,6 +47,24 @@ public sealed class OutputTests(DemoFixture demo)
     }
 
     [Fact]
+    public void A_link_in_the_folder_of_an_export_is_written_through()
+    {
+        using TestSite site = new();
+        Directory.CreateDirectory(site.In("out"));
+        File.CreateSymbolicLink(site.In("out/tools.csv"), "../elsewhere.csv");
+        Assert.Contains(
+            "written by no export",
+            demo.Site.Refused(1, "export", site.In("out")),
+            StringComparison.Ordinal
+        );
+        Assert.False(File.Exists(site.In("elsewhere.csv")));
+        demo.Site.Done("export", site.In("out"), "--force");
+        demo.Site.Done("export", site.In("out"));
+        Assert.Equal("../elsewhere.csv", new FileInfo(site.In("out/tools.csv")).LinkTarget);
+        Assert.StartsWith("tool,form,", File.ReadAllText(site.In("elsewhere.csv")), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task A_pipe_gets_all_of_it_and_stays_a_pipe()
     {
         if (!OperatingSystem.IsLinux())

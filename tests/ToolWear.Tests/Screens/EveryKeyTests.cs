@@ -30,6 +30,7 @@ public sealed class EveryKeyTests
     [
         [],
         ["e", "Backspace"],
+        ["i"],
         ["Enter"],
         ["Enter", "w"],
         ["Enter", "x"],

@@ -100,7 +100,7 @@ public sealed class FirstEveningTests
         Assert.Contains("\"hammer\" is not known", evening.Text, StringComparison.Ordinal);
         evening.Press("Enter");
         Assert.Contains("nothing to import", evening.Sitting.Said.Sentence, StringComparison.Ordinal);
-        evening.Press("Esc", "i");
+        evening.Press("Esc");
         evening.Type(good);
         evening.Press("Enter");
         // tried first: what would come in stands there, nothing is recorded yet
@@ -108,6 +108,50 @@ public sealed class FirstEveningTests
         Assert.Empty(evening.Sitting.Shop.Tools);
         evening.Press("Enter");
         Assert.Single(evening.Sitting.Shop.Tools);
+    }
+
+    [Fact]
+    public void A_later_table_comes_in_on_the_screens_and_corrects_only_where_it_is_told_to()
+    {
+        using TestSite site = new();
+        site.Done("add-tool", "R1", "--form", "drift", "--gauge", "width,smaller,60,14,12.8,");
+        string later = site.Write(
+            "later.csv",
+            "tool,form,steel,size_mm,weight\nR1,drift,4140,13.5,9\nR2,drift,mild,13.1,8\n"
+        );
+        using Evenings evening = new(site);
+        Assert.Equal(ScreenName.ToolRack, evening.Host.Current.Name);
+        evening.Press("i");
+        evening.Type(later);
+        evening.Press("Enter");
+        Assert.Contains("a table of tools has no such column", evening.Text, StringComparison.Ordinal);
+        evening.Press("x");
+        Assert.Contains("R1 is in the shop already", evening.Text, StringComparison.Ordinal);
+        evening.Press("u");
+        Assert.Contains("2 rows can come in", evening.Text, StringComparison.Ordinal);
+        Assert.Single(evening.Sitting.Shop.Tools);
+        evening.Press("Enter");
+        Assert.Equal(2, evening.Sitting.Shop.Tools.Count);
+        Assert.Equal("4140", evening.Sitting.Shop.Tools.Values.First().Tool.Steel);
+        Assert.Equal(ScreenName.ToolRack, evening.Host.Current.Name);
+    }
+
+    [Fact]
+    public void A_folder_goes_into_an_empty_store_only()
+    {
+        using TestSite site = new();
+        site.Done("add-tool", "R1", "--form", "drift");
+        site.Write("set/tools.csv", "tool,form\nR2,drift\n");
+        using Evenings evening = new(site);
+        evening.Press("i");
+        evening.Type(site.In("set"));
+        evening.Press("Enter");
+        Assert.Contains(
+            "a folder goes into an empty store only",
+            evening.Sitting.Said.Sentence,
+            StringComparison.Ordinal
+        );
+        Assert.Equal(1, site.Run("import", site.In("set"), "--try").Exit);
     }
 
     [Fact]

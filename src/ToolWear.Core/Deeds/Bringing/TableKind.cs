@@ -30,12 +30,13 @@ public abstract record TableKind(string Name)
 }
 
 /// <summary>A column of an empty table.</summary>
+/// <param name="Name">The name of its field.</param>
 /// <param name="Heading">Its heading, with the unit of its sizes.</param>
-/// <param name="Meaning">What it means.</param>
+/// <param name="Meaning">What it means; empty where it means what it does everywhere.</param>
 /// <param name="IsNumber">Whether a bare number is written in it.</param>
 /// <param name="First">An example.</param>
 /// <param name="Second">Another.</param>
-public sealed record TemplateColumn(string Heading, string Meaning, bool IsNumber, string First, string Second);
+public sealed record TemplateColumn(string Name, string Heading, string Meaning, bool IsNumber, string First, string Second);
 
 /// <summary>A kind of table over the fields of what a row tells of.</summary>
 /// <param name="Name">Its name.</param>
@@ -58,8 +59,9 @@ internal sealed record TableKind<T>(
     /// <inheritdoc />
     public override IEnumerable<TemplateColumn> Template(LengthUnit units) =>
         Fields.All.Select(field => new TemplateColumn(
+            field.Name,
             field.Unit == "mm" ? field.Name[..^2] + SizeShown.Mark(units) : field.Name,
-            field.Meaning.Length > 0 ? field.Meaning : field.Right,
+            field.Meaning,
             field.IsNumber,
             Shown(field, Examples[0], units),
             Shown(field, Examples[1], units)
@@ -90,14 +92,14 @@ internal sealed record TableKind<T>(
 
 /// <summary>What the entries of a row may ask, and where they tell doubts and faults.</summary>
 /// <param name="Shop">The shop with the rows above.</param>
-/// <param name="Today">The shop's day.</param>
+/// <param name="On">The day of what names none.</param>
 /// <param name="Has">Whether a cell has something in it, by its field.</param>
 /// <param name="Resolution">The step of the fraction in a cell; null for a decimal.</param>
 /// <param name="Doubt">Takes a doubt about a field.</param>
 /// <param name="Fault">Takes a fault of a field.</param>
 internal sealed record RowAsked(
     Shop Shop,
-    DateOnly Today,
+    DateOnly On,
     Func<string, bool> Has,
     Func<string, Length?> Resolution,
     Action<string, string> Doubt,

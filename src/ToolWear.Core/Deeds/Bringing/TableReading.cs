@@ -189,7 +189,7 @@ internal sealed partial class TableReading<T>(
         );
         RowAsked asked = new(
             now,
-            today,
+            wishes.On ?? today,
             name => CellOf(name).Length > 0,
             name => SizeText.TryParse(CellOf(name), units, out TypedSize size, out _) ? size.Resolution : null,
             (name, sentence) => doubts.Add(new(row.Line, HeadingOf(name), sentence)),

@@ -130,7 +130,7 @@ public static class Tables
 
         if (said.Size > Length.Zero)
         {
-            yield return said.Reading(row.Today) with
+            yield return said.Reading(row.On) with
             {
                 Resolution = row.Resolution("size_mm"),
             };

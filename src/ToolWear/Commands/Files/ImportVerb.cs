@@ -54,10 +54,15 @@ internal static class ImportVerb
     private static void Run(Call call)
     {
         string typed = call.Get(Source)!;
+        bool isThere = Bench.IsThere(call.Site, call.StorePath);
+        Shop shop =
+            !isThere ? Shop.Empty
+            : call.Get(Try) ? call.Shop
+            : call.ToWrite().Shop;
         if (typed != "-" && Directory.Exists(typed))
         {
             call.Without("goes with one table, not with a folder", Update, IgnoreUnknown, KeepUnknown, CarryDown);
-            Folder(call, NamedFiles.FullPath("DIR", typed));
+            Folder(call, NamedFiles.FullPath("DIR", typed), shop);
             return;
         }
 
@@ -66,6 +71,7 @@ internal static class ImportVerb
             call.Get(IgnoreUnknown),
             call.Get(KeepUnknown),
             call.Get(Update),
+            call.On,
             [
                 .. (call.Get(CarryDown) ?? "").Split(
                     ',',
@@ -73,11 +79,6 @@ internal static class ImportVerb
                 ),
             ]
         );
-        bool isThere = Bench.IsThere(call.Site, call.StorePath);
-        Shop shop =
-            !isThere ? Shop.Empty
-            : call.Get(Try) ? call.Shop
-            : call.ToWrite().Shop;
         LengthUnit units = call.Get(Said.Units) ?? shop.Settings.Units;
         BroughtFile brought = BroughtFile.Of(file, shop, units, call.Site.Today, wishes);
         if (call.Get(Try) && call.Format == "text")
@@ -103,21 +104,14 @@ internal static class ImportVerb
         Enter(call, brought.What!.Entries, $"{file.Name}: the shop knows all of it already");
     }
 
-    private static void Folder(Call call, string path)
+    private static void Folder(Call call, string path, Shop shop)
     {
-        CsvImported imported = NamedFiles.ReadSet(path, call.Site.Today);
+        CsvImported imported = NamedFiles.ReadSet(path, shop, call.Site.Today);
         call.RefuseFaults(imported.Faults, imported.MoreFaults);
         if (call.Get(Try))
         {
             call.PrintLine($"{imported.Entries.Length} entries can come in; nothing was written");
             return;
-        }
-
-        if (call.ToWrite().Shop.Ledger.Count is > 0 and int count)
-        {
-            throw RefusedException.WrongData(
-                $"the store holds {count} entries already: a folder goes into an empty store only (--store FILE names another)"
-            );
         }
 
         Enter(call, imported.Entries, $"{path} holds nothing to import");

@@ -44,7 +44,7 @@ internal static class TemplateVerb
         TemplateColumn[] columns = [.. Tables.All.First(kind => kind.Name == call.Get(Kind)).Template(units)];
         IEnumerable<IEnumerable<CsvCell>> rows =
         [
-            .. columns.Select(column => Padded($"# {column.Heading}", column.Meaning)),
+            .. columns.Select(column => Padded($"# {column.Heading}", MeaningOf(column))),
             columns.Select(column => CsvCell.Text(column.Heading)),
             columns.Select(column => Example(column, column.First)),
             columns.Select(column => Example(column, column.Second)),
@@ -64,4 +64,9 @@ internal static class TemplateVerb
         CsvCell Example(TemplateColumn column, string text) =>
             CsvCell.Text(call.HasSemicolons && column.IsNumber ? text.Replace('.', ',') : text);
     }
+
+    private static string MeaningOf(TemplateColumn column) =>
+        column.Meaning.Length > 0
+            ? column.Meaning
+            : ColumnTable.All.First(each => each.Name == column.Name).Meaning;
 }

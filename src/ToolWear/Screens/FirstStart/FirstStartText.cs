@@ -8,23 +8,14 @@ namespace ToolWear.Screens.FirstStart;
 /// <summary>The text of the first start.</summary>
 internal static class FirstStartText
 {
-    private const string ImportFrom = "Folder or file to import:";
     private const string FirstWords =
         "Nothing is entered yet. Most shops begin with the table: mark, form, eye, place, steel, size now, scrap size, a few seconds a tool. Everything else can wait. The demo shows what it looks like after half a year.";
 
     /// <summary>Draws it.</summary>
     /// <param name="body">Where to.</param>
-    /// <param name="path">The path that is typed, null where none is.</param>
-    public static void Draw(Picture body, string? path)
+    public static void Draw(Picture body)
     {
         int y = 0;
-        if (path is not null)
-        {
-            int at = body.Put(0, y, ImportFrom, Ink.Strong);
-            body.PutTyped(at + 1, y, path);
-            y += 2;
-        }
-
         foreach (string line in Picture.Wrap(FirstWords, Math.Max(10, body.Width)))
         {
             body.Put(0, y++, line);
@@ -33,13 +24,10 @@ internal static class FirstStartText
         y++;
         foreach (KeyRow row in KeyTable.Of(ScreenName.FirstStart).Where(row => row.Where is not null))
         {
-            if (row.Act is not (Act.Back or Act.Enter or Act.Page))
+            body.Put(2, y, row.Shown, Ink.Key);
+            foreach (string line in Picture.Wrap(row.Does, Math.Max(10, body.Width - 6)))
             {
-                body.Put(2, y, row.Shown, Ink.Key);
-                foreach (string line in Picture.Wrap(row.Does, Math.Max(10, body.Width - 6)))
-                {
-                    body.Put(6, y++, line);
-                }
+                body.Put(6, y++, line);
             }
         }
 

@@ -42,18 +42,16 @@ internal abstract class FieldSheet<T> : GuidedEntry
     /// <summary>The sitting.</summary>
     protected Sitting Sitting { get; }
 
+    /// <summary>The thing by the answers so far; what is faulty in them is as it was before.</summary>
+    protected T SoFar => Read(static _ => { });
+
     /// <summary>The name of the open field.</summary>
     protected string Open => asked[Guided.At].Name;
 
     /// <inheritdoc />
     public override bool Take(AnswersRead read, Sitting sitting)
     {
-        T thing = fields.Read(
-            start,
-            field => asked.IndexOf(field) is >= 0 and var at ? Guided[at].Trim() : null,
-            new(sitting.Units, sitting.Today),
-            fault => Refuse(read, fault)
-        );
+        T thing = Read(fault => Refuse(read, fault));
         if (read.Refusal is null && (fields.Check(thing) ?? FaultIn(thing, sitting.Shop)) is { } fault)
         {
             Refuse(read, fault);
@@ -115,6 +113,14 @@ internal abstract class FieldSheet<T> : GuidedEntry
     /// <param name="thing">The thing.</param>
     /// <returns>A sentence; null where the screen says it.</returns>
     protected virtual string? Said(T thing) => null;
+
+    private T Read(Action<FieldFault> fault) =>
+        fields.Read(
+            start,
+            field => asked.IndexOf(field) is >= 0 and var at ? Guided[at].Trim() : null,
+            new(Sitting.Units, Sitting.Today),
+            fault
+        );
 
     private void Refuse(AnswersRead read, FieldFault fault) =>
         read.Refuse(Math.Max(0, asked.ToList().FindIndex(field => field.Name == fault.Field)), Why(fault));

@@ -1,3 +1,5 @@
+using ToolWear.Screens.Drawing;
+
 namespace ToolWear.Screens.Guided;
 
 /// <summary>Something that is entered question by question.</summary>
@@ -12,6 +14,10 @@ internal abstract class GuidedEntry(GuidedLine guided)
 
     /// <summary>What stands below the open question.</summary>
     public virtual string Below => "";
+
+    /// <summary>Draws it.</summary>
+    /// <param name="body">Where to.</param>
+    public virtual void Draw(Picture body) => GuidedText.Draw(body, guided, Below);
 
     /// <summary>Takes the answer that is typed.</summary>
     /// <returns>True where it was the last question.</returns>

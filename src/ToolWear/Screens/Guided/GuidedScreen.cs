@@ -59,6 +59,7 @@ internal abstract class GuidedScreen(Host host) : Screen(host)
                 break;
             case Act.Back:
                 Entry = null;
+                Cancelled();
                 break;
             default:
                 break;
@@ -73,7 +74,7 @@ internal abstract class GuidedScreen(Host host) : Screen(host)
     {
         if (Entry is { } entry)
         {
-            GuidedText.Draw(body, entry.Guided, entry.Below);
+            entry.Draw(body);
         }
         else
         {
@@ -94,6 +95,9 @@ internal abstract class GuidedScreen(Host host) : Screen(host)
     /// <param name="body">Where to.</param>
     protected abstract void ComposeList(Picture body);
 
+    /// <summary>Goes on after an entry was given up.</summary>
+    protected virtual void Cancelled() { }
+
     /// <summary>Goes on after something was entered.</summary>
     /// <param name="entered">What.</param>
     protected abstract void Entered(GuidedEntry entered);
@@ -111,6 +115,11 @@ internal abstract class GuidedScreen(Host host) : Screen(host)
         {
             Entry = null;
             Entered(entry);
+        }
+        else
+        {
+            // the last answer is offered: what is typed next takes its place
+            entry.Guided.Go(entry.Guided.At);
         }
     }
 }

@@ -110,6 +110,8 @@ internal static class HelpText
                 "Every entry there ever was, the last one first. Crossed-out entries stay but no longer count.",
             ScreenName.ShopPage => "How the shop speaks and works. A change is an entry in the ledger like any other.",
             ScreenName.FirstStart => "The store is empty. A table of the tools you have takes a few seconds a tool.",
+            ScreenName.Import =>
+                "A table of tools, readings, heats, bars or orders as a spreadsheet saves it, or a folder that export wrote, which goes into an empty store only. \"toolwear import --help\" says more.",
             ScreenName.ToolTable =>
                 "A row a tool. Enter goes on to the next cell; what repeats is carried down from the row above. What is left empty can wait.",
             ScreenName.Eyes => AboutEyes,

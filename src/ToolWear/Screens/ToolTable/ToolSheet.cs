@@ -1,174 +1,156 @@
 using System.Collections.Immutable;
-using ToolWear.Core.Deeds;
+using ToolWear.Core.Eyes;
+using ToolWear.Core.Fields;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Measure;
+using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
 using ToolWear.Core.Tools.Forms;
+using ToolWear.Core.Wear;
+using ToolWear.Pens;
+using ToolWear.Screens.Drawing;
+using ToolWear.Screens.Guided;
+using ToolWear.Wording;
 
 namespace ToolWear.Screens.ToolTable;
 
-/// <summary>A question about a tool.</summary>
-internal enum Asked
+/// <summary>A tool that is added: by itself, or as a row of the table of the tools one has.</summary>
+internal sealed class ToolSheet : FieldSheet<InUse>
 {
-    /// <summary>Its mark.</summary>
-    Mark,
+    private const string NewToolHeading = "A tool more";
+    private const string TableHeading = "The tools I have";
+    private const string Scrap = "scrap_mm";
 
-    /// <summary>Its form.</summary>
-    Form,
-
-    /// <summary>The eye it works for.</summary>
-    Eye,
-
-    /// <summary>Its place in the series.</summary>
-    Place,
-
-    /// <summary>Its steel.</summary>
-    Steel,
-
-    /// <summary>New, or in use.</summary>
-    Start,
-
-    /// <summary>Heats before the records.</summary>
-    Before,
-
-    /// <summary>The size now, or as made.</summary>
-    Size,
-
-    /// <summary>The size at which it is scrap.</summary>
-    Scrap,
-}
-
-/// <summary>What was answered about one tool, and the entries it comes to.</summary>
-/// <param name="Answers">The answers as typed; an empty one is not known.</param>
-internal sealed record ToolSheet(ImmutableDictionary<Asked, string> Answers)
-{
-    /// <summary>Nothing answered.</summary>
-    public static ToolSheet Empty { get; } = new(ImmutableDictionary<Asked, string>.Empty);
-
-    /// <summary>The answer to a question, empty where there is none.</summary>
-    /// <param name="asked">The question.</param>
-    /// <returns>The answer.</returns>
-    public string this[Asked asked] => Answers.GetValueOrDefault(asked, "");
-
-    /// <summary>The words to choose from; none where anything can be answered.</summary>
-    /// <param name="asked">The question.</param>
-    /// <returns>The words.</returns>
-    public static ImmutableArray<string> Choices(Asked asked) =>
-        asked switch
-        {
-            Asked.Form => [.. ToolForms.All.Select(form => form.Name)],
-            Asked.Place => Places.Words.All,
-            Asked.Start => ToolStart.AsWords.All,
-            _ => [],
-        };
-
-    /// <summary>The sheet with one answer more.</summary>
-    /// <param name="asked">The question.</param>
-    /// <param name="answer">The answer.</param>
-    /// <returns>The sheet.</returns>
-    public ToolSheet With(Asked asked, string answer) => new(Answers.SetItem(asked, answer));
-
-    /// <summary>What the next row begins with: all that repeats, and the mark that follows.</summary>
-    /// <returns>The sheet.</returns>
-    public ToolSheet CarriedDown() => With(Asked.Size, "").With(Asked.Mark, NextMark(this[Asked.Mark]));
-
-    /// <summary>The entries that the sheet comes to.</summary>
-    /// <param name="units">The unit of bare sizes.</param>
-    /// <param name="today">The day.</param>
-    /// <param name="refusal">The question that was answered wrongly and why, where one was.</param>
-    /// <returns>The entries, none where an answer is wrong.</returns>
-    public ImmutableArray<LedgerEntry> Entries(LengthUnit units, DateOnly today, out (Asked At, string Why)? refusal)
+    // the tools of a table are in use, and what is known of their heats can wait
+    private static readonly FieldTable<InUse> Row = InUseFields.Asked with
     {
-        refusal = null;
-        if (!ToolMark.TryParse(this[Asked.Mark].Trim(), out ToolMark mark, out string why))
+        All = InUseFields.Asked.All.RemoveAll(field => field.Name is "started_as" or "heats_before"),
+    };
+
+    private readonly IReadOnlyList<ToolSheet>? rows;
+
+    /// <summary>Begins a tool; a row begins with all that repeats in the one above, and the mark that follows.</summary>
+    /// <param name="sitting">The sitting.</param>
+    /// <param name="rows">The rows above it in the table; null for a tool by itself.</param>
+    /// <param name="again">The row that is entered once more; null for a new one.</param>
+    public ToolSheet(Sitting sitting, IReadOnlyList<ToolSheet>? rows, ToolSheet? again = null)
+        : base(
+            rows is null ? InUseFields.Asked : Row,
+            sitting,
+            InUseFields.Asked.Blank with
+            {
+                Tool = InUseFields.Asked.Blank.Tool with { Start = ToolStart.Unknown },
+            },
+            isNew: true
+        )
+    {
+        this.rows = rows;
+        Offer("form", ToolForms.Drift);
+        if (rows is null)
         {
-            refusal = (Asked.Mark, why);
+            Offer("started_as", ToolStart.AsWords.Word(StartedAs.New));
         }
-        else if (!ToolForms.TryFind(this[Asked.Form], out ToolForm form, out why))
+        else if ((again ?? rows.LastOrDefault()) is { } like)
         {
-            refusal = (Asked.Form, why);
+            for (int i = 0; i < Guided.Questions.Length; i++)
+            {
+                Guided.Offer(i, like.Guided[i]);
+            }
+
+            if (again is null)
+            {
+                Offer("tool", NextMark(like.Guided[0]));
+                Offer("size_mm", "");
+            }
         }
-        else if (!TryPlace(out Place place, out why))
+    }
+
+    /// <inheritdoc />
+    public override string Heading => rows is null ? NewToolHeading : TableHeading;
+
+    /// <inheritdoc />
+    public override string Below => string.Join('\n', Remarks().Append(Cautions.AddingCautions));
+
+    /// <inheritdoc />
+    public override void Draw(Picture body)
+    {
+        if (rows is null)
         {
-            refusal = (Asked.Place, why);
-        }
-        else if (!TryStart(out ToolStart start, out why))
-        {
-            refusal = (Asked.Before, why);
-        }
-        else if (!TrySize(Asked.Size, units, out TypedSize? size, out why))
-        {
-            refusal = (Asked.Size, why);
-        }
-        else if (!TrySize(Asked.Scrap, units, out TypedSize? scrap, out why))
-        {
-            refusal = (Asked.Scrap, why);
+            base.Draw(body);
         }
         else
         {
-            AddingTool deed = AddingTool.Of(
-                mark,
-                form,
-                OrNull(Asked.Eye),
-                place,
-                OrNull(Asked.Steel),
-                start,
-                size,
-                scrap?.Length,
-                today
-            );
-            if (deed.ScrapRefusal is null)
-            {
-                return deed.Entries;
-            }
-
-            refusal = (Asked.Scrap, deed.ScrapRefusal);
+            ToolTableText.Draw(body, [.. rows.Select(row => row.Guided)], Guided, Below);
         }
-
-        return [];
     }
 
-    private bool TryPlace(out Place place, out string why)
+    /// <inheritdoc />
+    public override bool Next()
     {
-        place = Place.None;
-        why = "";
-        return this[Asked.Place].Length == 0 || Places.Words.TryParse(this[Asked.Place], out place, out why);
-    }
-
-    private bool TryStart(out ToolStart start, out string why)
-    {
-        start = this[Asked.Start] == ToolStart.AsWords.Word(StartedAs.New) ? ToolStart.New : ToolStart.Unknown;
-        why = "";
-        if (this[Asked.Before].Trim().Length == 0)
+        bool isLast = base.Next();
+        if (!isLast && Open == Scrap && Answer(Scrap).Length == 0 && Proposed() is { } scrap)
         {
-            return true;
+            Offer(Scrap, SizeText.Offer(scrap.Size, Sitting.Units)!);
         }
 
-        if (!Heats.TryParse(this[Asked.Before], out Heats before, out why))
+        return isLast;
+    }
+
+    /// <inheritdoc />
+    protected override bool Record(InUse thing)
+    {
+        Length? resolution = SizeText.TryParse(Answer("size_mm"), Sitting.Units, out TypedSize size, out string _)
+            ? size.Resolution
+            : null;
+        ImmutableArray<LedgerEntry> entries = thing.Added(resolution, Sitting.Today);
+        if (!Sitting.Record(entries))
         {
             return false;
         }
 
-        start = start with { HeatsBefore = before, How = HeatsBeforeHow.Estimated };
-        why = start.Refusal() ?? "";
-        return why.Length == 0;
-    }
-
-    private bool TrySize(Asked asked, LengthUnit units, out TypedSize? size, out string why)
-    {
-        why = "";
-        size = null;
-        if (this[asked].Trim().Length == 0)
+        Sitting.Say(Words.ToolEntered(thing.Tool.Mark.Text, (rows?.Count ?? 0) + 1), Ink.Done);
+        if (MarksAlike.Of(Sitting.Shop, entries) is [var (given, other), ..])
         {
-            return true;
+            Sitting.Say(Words.MarksAlike(given, other), Ink.Warn);
         }
 
-        bool isRead = SizeText.TryParse(this[asked], units, out TypedSize typed, out why);
-        size = isRead ? typed : null;
-        return isRead;
+        return true;
     }
 
-    private string? OrNull(Asked asked) => this[asked].Trim() is { Length: > 0 } text ? text : null;
+    /// <summary>What the shop says to the answers so far: where a proposed scrap size comes from, how a drift nests.</summary>
+    private IEnumerable<string> Remarks()
+    {
+        InUse said = SoFar;
+        if (Proposed() is { } scrap)
+        {
+            yield return scrap.Like is { } like
+                ? $"The scrap size proposed is that of {like.Mark}."
+                : "The scrap size proposed follows from the eye's tolerance.";
+        }
+
+        if (said.Tool.Form.Name == ToolForms.Drift && said.Size > Length.Zero)
+        {
+            foreach (
+                NestingStep step in NestingAround.Of(Sitting.Shop, said.Tool.Eye ?? "", said.Tool.Place, said.Size)
+            )
+            {
+                yield return step.Sentence(Sitting.Units);
+            }
+        }
+    }
+
+    private ScrapProposal? Proposed()
+    {
+        Tool tool = SoFar.Tool;
+        return ScrapProposal.Of(
+            Sitting.Shop,
+            Sitting.Forecasts?.Eyes,
+            tool.Eye,
+            tool.Place,
+            tool.Form,
+            tool.Form.UsualGaugeMarks[0].Measures
+        );
+    }
 
     private static string NextMark(string mark)
     {

@@ -1,32 +1,32 @@
 using System.Collections.Immutable;
 using ToolWear.Core.Ledger;
 using ToolWear.Keys;
-using ToolWear.Pens;
 using ToolWear.Screens.Drawing;
-using ToolWear.Wording;
+using ToolWear.Screens.Guided;
 
 namespace ToolWear.Screens.ToolTable;
 
-/// <summary>The table of the tools that are there.</summary>
+/// <summary>Tools are added: one by itself, or row by row in the table of the tools one has.</summary>
 /// <param name="host">Where it is shown.</param>
-internal sealed class ToolTableScreen(Host host)
-    : SheetScreen(host, [Asked.Mark, Asked.Form, Asked.Eye, Asked.Place, Asked.Steel, Asked.Size, Asked.Scrap])
+/// <param name="isTable">Whether it is the table.</param>
+internal sealed class ToolTableScreen(Host host, bool isTable) : GuidedScreen(host)
 {
-    private const string TableHeading = "The tools I have";
-
     private readonly List<ToolSheet> rows = [];
 
     /// <inheritdoc />
-    public override ScreenName Name => ScreenName.ToolTable;
+    public override ScreenName Name => isTable ? ScreenName.ToolTable : ScreenName.NewTool;
 
     /// <inheritdoc />
-    public override string Heading => TableHeading;
+    protected override string ListHeading => "";
+
+    /// <inheritdoc />
+    public override string WordsOf(KeyRow row) => isTable && row.Act == Act.Back ? row.Words : base.WordsOf(row);
 
     /// <inheritdoc />
     public override void Open()
     {
         rows.Clear();
-        Begin(ToolSheet.Empty.With(Asked.Form, "drift"));
+        Begin(new ToolSheet(Sitting, isTable ? rows : null));
     }
 
     /// <inheritdoc />
@@ -34,20 +34,29 @@ internal sealed class ToolTableScreen(Host host)
     {
         if (rows.Count > 0)
         {
-            Begin(rows[^1]);
+            ToolSheet last = rows[^1];
             rows.RemoveAt(rows.Count - 1);
+            Begin(new ToolSheet(Sitting, rows, last));
         }
     }
 
     /// <inheritdoc />
-    public override void Compose(Picture body) =>
-        ToolTableText.Draw(body, rows, Sheet, $"{Remarks()}\n{Cautions.AddingCautions}".Trim());
+    protected override void ComposeList(Picture body) { }
 
     /// <inheritdoc />
-    protected override void Entered(ToolSheet entered)
+    protected override void Cancelled() => Host.Go(Host.Home);
+
+    /// <inheritdoc />
+    protected override void Entered(GuidedEntry entered)
     {
-        rows.Add(entered);
-        Sitting.Say(Words.ToolEntered(entered[Asked.Mark], rows.Count), Ink.Done);
-        Begin(entered.CarriedDown());
+        if (isTable)
+        {
+            rows.Add((ToolSheet)entered);
+            Begin(new ToolSheet(Sitting, rows));
+        }
+        else
+        {
+            Host.Go(Host.Home);
+        }
     }
 }
