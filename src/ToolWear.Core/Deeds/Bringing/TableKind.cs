@@ -36,7 +36,14 @@ public abstract record TableKind(string Name)
 /// <param name="IsNumber">Whether a bare number is written in it.</param>
 /// <param name="First">An example.</param>
 /// <param name="Second">Another.</param>
-public sealed record TemplateColumn(string Name, string Heading, string Meaning, bool IsNumber, string First, string Second);
+public sealed record TemplateColumn(
+    string Name,
+    string Heading,
+    string Meaning,
+    bool IsNumber,
+    string First,
+    string Second
+);
 
 /// <summary>A kind of table over the fields of what a row tells of.</summary>
 /// <param name="Name">Its name.</param>

@@ -66,7 +66,5 @@ internal static class TemplateVerb
     }
 
     private static string MeaningOf(TemplateColumn column) =>
-        column.Meaning.Length > 0
-            ? column.Meaning
-            : ColumnTable.All.First(each => each.Name == column.Name).Meaning;
+        column.Meaning.Length > 0 ? column.Meaning : ColumnTable.All.First(each => each.Name == column.Name).Meaning!;
 }
