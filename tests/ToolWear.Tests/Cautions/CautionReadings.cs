@@ -65,7 +65,7 @@ public sealed partial class CautionReadings
     private static readonly (string Place, string[] Keys)[] OfAnEmptyStore =
     [
         ("first start", []),
-        ("first start", ["i"]),
+        ("import", ["i"]),
         ("adding a tool", ["t"]),
         ("adding a tool", ["a"]),
         ("shop", ["s"]),
