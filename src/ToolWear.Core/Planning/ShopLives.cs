@@ -53,7 +53,15 @@ public sealed class ShopLives
     /// <param name="place">The place.</param>
     /// <returns>The tools in the order of the rack, with a word where nothing can be counted on.</returns>
     public ImmutableArray<CountedTool> InService(ToolPlace place) =>
-        [.. inService[place].Select(forecasts.Of).Select(tool => new CountedTool(tool, NotCounted(tool)))];
+        [
+            .. inService[place]
+                .Select(forecasts.Of)
+                .Select(tool =>
+                {
+                    ImmutableArray<OpenFinding> open = [.. LookedOver.Of(Shop, tool.Tool).Open.Where(each => each.Rule.Forbids)];
+                    return new CountedTool(tool, NotCounted(tool, open)) { First = open };
+                }),
+        ];
 
     /// <summary>The cracks and breaks on record of tools like those of a place.</summary>
     /// <param name="place">The place.</param>
@@ -94,9 +102,10 @@ public sealed class ShopLives
                 .Select(tool => Left(tool.Forecast, cracks))
                 .OfType<double[]>(),
         ];
+        double most = Like(place) is { } like ? NewByDressing(like) : HeatsLeft.Most;
         double New(int n, int draw)
         {
-            double heats = cracks?.Heats(draw, FirstNew + n, 0) ?? HeatsLeft.Most;
+            double heats = Math.Min(most, cracks?.Heats(draw, FirstNew + n, 0) ?? most);
             foreach (DrawnNewLives gauge in fresh)
             {
                 heats = Math.Min(heats, gauge.Heats(draw, FirstNew + n));
@@ -137,13 +146,24 @@ public sealed class ShopLives
 
         // where nobody knows the heats before the records, those since stand for all
         double used = cracks is null ? 0 : ShopFailures.HeatsFromNew(Shop, tool.Tool) ?? Since(tool);
-        for (int i = 0; i < left.Length && cracks is not null; i++)
+        double dressedOut = tool.Gauges.Min(gauge => gauge.Forecast?.EndsAfter ?? double.PositiveInfinity);
+        for (int i = 0; i < left.Length; i++)
         {
-            left[i] = Math.Min(left[i], cracks.Heats(i, tool.Tool.Id, used));
+            left[i] = Math.Min(Math.Min(left[i], dressedOut), cracks?.Heats(i, tool.Tool.Id, used) ?? dressedOut);
         }
 
         return left;
     }
+
+    // a new one is dressed like the last
+    private double NewByDressing(ToolInShop like) =>
+        Dressing.Of(Shop, like) is { } dressing
+            ? forecasts
+                .HistoriesOf(like.Id)
+                .Where(each => each.Wear.LimitMm is not null)
+                .Select(each => (Takes: dressing.Takes.GetValueOrDefault(each.Gauge.Name), each.Wear.LimitMm))
+                .Min(each => each.Takes is { } takes ? (takes with { HeatsSince = 0 }).Heats(each.LimitMm!.Value) : HeatsLeft.Most)
+            : HeatsLeft.Most;
 
     private double Since(ToolForecast tool) =>
         tool
@@ -151,8 +171,9 @@ public sealed class ShopLives
             .OfType<HeatsWorked>()
             .Sum(heats => Shop.Weighted(tool.Tool.Tool, heats));
 
-    private string? NotCounted(ToolForecast tool) =>
-        LookedOver.Of(Shop, tool.Tool).Forbids is { } found
+    // what is mended cold in minutes is back before any session
+    private static string? NotCounted(ToolForecast tool, ImmutableArray<OpenFinding> open) =>
+        open.FirstOrDefault(each => !each.Rule.IsMendedCold) is { } found
             ? found.Words + (found.Next is { } next ? $", {next.Deed} it first, then it counts again" : "")
         : tool.Gauges.All(gauge => gauge.Forecast is null)
             ? "nothing can be said of its heats left: measure it, and set the size at which it is done"
@@ -214,4 +235,8 @@ public sealed class ShopLives
 /// <summary>A tool in service as a plan sees it.</summary>
 /// <param name="Forecast">The tool with its forecasts.</param>
 /// <param name="WhyNot">Why no heat of it is counted on; null where it counts.</param>
-public sealed record CountedTool(ToolForecast Forecast, string? WhyNot);
+public sealed record CountedTool(ToolForecast Forecast, string? WhyNot)
+{
+    /// <summary>What has to be mended before it works again; where it counts, all of it is mended cold in minutes.</summary>
+    public ImmutableArray<OpenFinding> First { get; init; } = [];
+}

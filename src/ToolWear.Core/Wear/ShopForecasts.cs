@@ -238,14 +238,21 @@ public sealed class ShopForecasts
     {
         // what ended is followed to its end; of what is in the shop sizes may say nothing any more
         OpenFinding? unread = tool.State == ToolState.Scrapped ? null : LookedOver.Of(Shop, tool).Unread;
+        Dressing? dressing = tool.State == ToolState.Scrapped ? null : Dressing.Of(Shop, tool);
         return new(
             tool,
-            [.. HistoriesOf(tool.Id).Select((history, gauge) => Forecast(tool, history, gauge, unread))],
+            [.. HistoriesOf(tool.Id).Select((history, gauge) => Forecast(tool, history, gauge, unread, dressing))],
             ShopHistories.UsualSession(Shop, tool)
         );
     }
 
-    private GaugeForecast Forecast(ToolInShop tool, GaugeHistory history, int gauge, OpenFinding? unread)
+    private GaugeForecast Forecast(
+        ToolInShop tool,
+        GaugeHistory history,
+        int gauge,
+        OpenFinding? unread,
+        Dressing? dressing
+    )
     {
         SisterForecasts sisters = Kind(history.Wear.Kind).Sisters;
         Estimated outlook = sisters.Tools[At(history.Wear.Kind, tool.Id, gauge)];
@@ -253,7 +260,14 @@ public sealed class ShopForecasts
             history,
             ThisToolAlone.Of(history.Wear),
             unread is null
-                ? outlook
+                ? outlook is SisterForecast forecast
+                && dressing?.Takes.GetValueOrDefault(history.Gauge.Name) is { } takes
+                && history.Wear.LimitMm - history.LastKnownWearMm is { } spare
+                    ? forecast with
+                    {
+                        EndsAfter = takes.Heats(Math.Max(0, spare)),
+                    }
+                    : outlook
                 : new NotEnoughData(0, 1, $"found {Ledger.ToolLookedOver.FindingWords.Word(unread.Found.Finding)}"),
             sisters.FollowedToItsLimit
         )

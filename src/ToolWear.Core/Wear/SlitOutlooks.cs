@@ -35,7 +35,7 @@ public static class SlitOutlooks
             edge?.History.Gauge.ScrapSize?.Mm,
             overall?.History.LastKnown,
             overall?.History.Gauge.Least,
-            HistoryOf(shop, tool.Tool)
+            overall is null ? null : Dressing.Of(shop, tool.Tool)?.Takes.GetValueOrDefault(overall.History.Gauge.Name)
         );
     }
 
@@ -64,27 +64,4 @@ public static class SlitOutlooks
         )
             ? section
             : null;
-
-    private static DressingHistory? HistoryOf(Shop shop, ToolInShop tool)
-    {
-        string? overall = tool.Tool.GaugeMarks.FirstOrDefault(gauge => gauge.Measures == Measures.Overall)?.Name;
-        double lossMm = 0;
-        int dressings = 0;
-        foreach ((_, Entered entered) in shop.HistoryOf(tool))
-        {
-            if (
-                entered.What is ToolReworked { What: Rework.Dressed, Before: { } before, After: { } after } dressed
-                && dressed.Gauge == overall
-                && after < before
-            )
-            {
-                dressings++;
-                lossMm += (before - after).Mm;
-            }
-        }
-
-        return dressings == 0 || Dressing.Of(shop, tool) is not { } dressing
-            ? null
-            : new(dressings, lossMm / dressings, dressing.After, dressing.Gone);
-    }
 }

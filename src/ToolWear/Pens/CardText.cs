@@ -78,9 +78,9 @@ internal static class CardText
             text.Append(Wrapped.Of(LastsSession(session), rest: "  "));
         }
 
-        if (Dressing.Of(card.Shop, card.Forecast.Tool) is { } dressing)
+        if (FindingWords.DressedByNow(card.Shop, card.Forecast) is { } dressed)
         {
-            text.Append(Wrapped.Of(FindingWords.DressedByNow(dressing), rest: "  "));
+            text.Append(Wrapped.Of(dressed, rest: "  "));
         }
 
         LookedOver seen = LookedOver.Of(card.Shop, card.Forecast.Tool);

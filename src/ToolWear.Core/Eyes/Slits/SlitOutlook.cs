@@ -3,12 +3,19 @@ using ToolWear.Core.Sections;
 
 namespace ToolWear.Core.Eyes.Slits;
 
-/// <summary>What dressing does to a slitter or punch, from its own history.</summary>
-/// <param name="Dressings">How many dressings took length off, above zero.</param>
-/// <param name="LossMm">The mean loss of length a dressing.</param>
+/// <summary>What dressing does to a gauge mark, from the shop's own history.</summary>
+/// <param name="Dressings">On how many dressings it rests, above zero.</param>
+/// <param name="LossMm">The mean loss from one dressing to the next, above zero.</param>
 /// <param name="HeatsADressing">Weighted heats from one dressing to the next, the mean.</param>
 /// <param name="HeatsSince">Weighted heats since the last.</param>
-public sealed record DressingHistory(int Dressings, double LossMm, double HeatsADressing, double HeatsSince);
+public sealed record DressingHistory(int Dressings, double LossMm, double HeatsADressing, double HeatsSince)
+{
+    /// <summary>Heats until no dressing is left: those of the dressings left, and what is left of the edge as it is.</summary>
+    /// <param name="spareMm">What may still be taken off, zero or more.</param>
+    /// <returns>Weighted heats.</returns>
+    public double Heats(double spareMm) =>
+        (Math.Floor((spareMm / LossMm) + 1e-9) * HeatsADressing) + Math.Max(0, HeatsADressing - HeatsSince);
+}
 
 /// <summary>What is left in a slitter or punch.</summary>
 /// <param name="EdgeMm">The length of its edge now, which is the slit it opens; null where not known.</param>
@@ -29,14 +36,9 @@ public sealed record SlitOutlook(
     /// <summary>Whether the edge has become narrower than the slit needs.</summary>
     public bool IsAtItsLimit => EdgeMm is { } edge && NeedsMm is { } needs && edge < needs;
 
-    /// <summary>
-    /// Weighted heats until it is too short: those of the dressings left, and what is left of the edge as it is.
-    /// Null where the dressings are not known.
-    /// </summary>
+    /// <summary>Weighted heats until it is too short; null where the dressings are not known.</summary>
     public double? HeatsByLength =>
-        Dressings is { } left && History is { } history
-            ? (left.Dressings * history.HeatsADressing) + Math.Max(0, history.HeatsADressing - history.HeatsSince)
-            : null;
+        Dressings is { } left && History is { } history ? history.Heats(left.Dressings * history.LossMm) : null;
 
     /// <summary>Looks at a slitter or punch.</summary>
     /// <param name="tool">How it opens the slit.</param>

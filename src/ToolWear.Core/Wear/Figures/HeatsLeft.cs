@@ -27,6 +27,12 @@ public sealed record HeatsLeft(double? Q05, double? Q10, double? Q50, double? Q9
         return new(Q05 / load, Q10 / load, Q50 / load, Q90 / load, Q95 / load);
     }
 
+    internal HeatsLeft AtMost(double heats)
+    {
+        double? Least(double? q) => double.IsInfinity(heats) ? q : Math.Min(q ?? heats, heats);
+        return new(Least(Q05), Least(Q10), Least(Q50), Least(Q90), Least(Q95));
+    }
+
     // K has cdf (F(k) - F0)/(1 - F0): the wear only grows, so "first past after k" is "past at k"
     internal static HeatsLeft Of(Func<double, double> F, double F0, double scale)
     {

@@ -8,7 +8,9 @@ namespace ToolWear.Core.Wear.Sisters;
 public sealed record SisterForecast : Forecast
 {
     private readonly Mixture mixture;
+    private readonly double startMm;
     private readonly double widening;
+    private readonly HeatsLeft left;
 
     internal SisterForecast(
         Mixture mixture,
@@ -18,14 +20,12 @@ public sealed record SisterForecast : Forecast
         double widening
     )
     {
-        (this.mixture, this.widening) = (mixture, widening);
+        (this.mixture, this.startMm, this.widening) = (mixture, startMm, widening);
         Traits = traits;
         Suspect = suspect;
         WearNowMm = LimitMm * mixture.Mean(0);
         ChancePastLimitNow = mixture.Above(0, 1, withReading: false);
-        HeatsLeftIfNotPast = HeatsLeft.Of(F, ChancePastLimitNow, mixture.Tool.N0);
-        LifeHeats = Life(HeatsNow, HeatsLeftIfNotPast);
-        RateMmPerHeat = Rate(LimitMm - startMm, LifeHeats);
+        left = HeatsLeft.Of(F, ChancePastLimitNow, mixture.Tool.N0);
     }
 
     /// <inheritdoc />
@@ -41,13 +41,16 @@ public sealed record SisterForecast : Forecast
     public override double ChancePastLimitNow { get; }
 
     /// <inheritdoc />
-    public override HeatsLeft HeatsLeftIfNotPast { get; }
+    public override HeatsLeft HeatsLeftIfNotPast => left.AtMost(EndsAfter);
+
+    /// <summary>After how many more heats it ends whatever the wear, since it cannot be dressed once more.</summary>
+    public double EndsAfter { get; init; } = double.PositiveInfinity;
 
     /// <inheritdoc />
-    public override Estimated LifeHeats { get; }
+    public override Estimated LifeHeats => Life(HeatsNow, HeatsLeftIfNotPast);
 
     /// <inheritdoc />
-    public override Estimated RateMmPerHeat { get; }
+    public override Estimated RateMmPerHeat => Rate(LimitMm - startMm, LifeHeats);
 
     /// <summary>What the whole kind showed; the same for all its tools.</summary>
     public KindTraits Traits { get; }
@@ -62,7 +65,7 @@ public sealed record SisterForecast : Forecast
     public ImmutableArray<SuspectReading> Suspect { get; }
 
     /// <inheritdoc />
-    public override double ChancePastLimit(double moreHeats) => F(Finite.NotNegative(moreHeats));
+    public override double ChancePastLimit(double moreHeats) => moreHeats > EndsAfter ? 1 : F(Finite.NotNegative(moreHeats));
 
     /// <summary>Where the next sound caliper reading will lie, its noise and rounding included.</summary>
     /// <param name="heats">Weighted heats since the start of the last segment, no fewer than now.</param>

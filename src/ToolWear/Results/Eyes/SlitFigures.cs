@@ -22,9 +22,9 @@ internal static class SlitFigures
             )
             .Means("yes where a slitter's edge is narrower than its slit needs"),
         Row.Number("dressings", "Dressings so far", slit => slit?.History?.Dressings)
-            .Means("how often the edge was dressed"),
+            .Means("on how many dressings the loss of one rests"),
         Row.Number("loss_a_dressing_mm", "Loss a dressing", slit => slit?.History?.LossMm, Quantity.Wear)
-            .Means("what one dressing takes off the length"),
+            .Means("what is gone of the length from one dressing to the next"),
         Row.Number("heats_a_dressing", "Heats a dressing", slit => slit?.History?.HeatsADressing, Quantity.Heats)
             .Means("weighted heats between two dressings"),
         Row.Number("dressings_left", "Dressings left", slit => slit?.Dressings?.Dressings)

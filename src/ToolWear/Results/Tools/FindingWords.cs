@@ -90,9 +90,18 @@ internal static class FindingWords
             ? $"! dress: {Words.Heats(dressing.Gone)} heats"
             : $"dress: {Words.Heats(dressing.Gone)} of about {Words.About(dressing.After)}";
 
-    /// <summary>When a tool is dressed, and how anybody knows.</summary>
-    public static string DressedByNow(Dressing dressing) =>
-        $"{Sentence(DressAfter(dressing))[..^1]} ({(dressing.Learned == 0 ? "common practice" : $"by {dressing.Learned} dressings on record")})";
+    /// <summary>When a tool is dressed, how anybody knows, and whether heats left count what that takes off.</summary>
+    public static string? DressedByNow(Shop shop, ToolForecast tool) =>
+        Dressing.Of(shop, tool.Tool) is not { } dressing
+            ? tool.Tool.Tool.Form.DressedAfter is null
+                ? null
+                : "Dress it when its flat shows. Practice names no number of heats; from three dressings on your records do."
+            : $"{Sentence(DressAfter(dressing))[..^1]} ({(dressing.Learned == 0 ? "common practice" : $"by {dressing.Learned} dressings on record")}); "
+                + (
+                    tool.Gauges.Any(gauge => gauge.Forecast?.EndsAfter < double.PositiveInfinity)
+                        ? "heats left count what dressing takes off."
+                        : "what dressing takes off is not known, heats left do not count it."
+                );
 
     /// <summary>The places of the rack of which no tool is to be used next, and why.</summary>
     public static string NoneNext(ShopForecasts all)

@@ -188,7 +188,7 @@ internal sealed class HammerScreen(Host host) : Screen(host)
         open is null ? "At the hammer" : $"At the hammer: {open.Name}{(open.Opened.Pattern is { } p ? ", " + p : "")}";
 
     private static string HeatAdded(ImmutableArray<string> marks, Heats each) =>
-        $"{string.Join(", ", marks)}: {(each == Core.Measure.Heats.Half ? "half a heat each" : "a heat")}, on the disk";
+        $"{string.Join(" + ", marks)}: {(each == Core.Measure.Heats.Half ? "half a heat each" : marks.Length > 1 ? "1 heat each" : "1 heat")} saved.";
 
-    private static string HeadThrough(string stage, int heads) => $"{Words.HeadsAt(stage, heads)}, on the disk";
+    private static string HeadThrough(string stage, int heads) => $"{Words.HeadsAt(stage, heads)}, saved.";
 }
