@@ -89,6 +89,7 @@ public static class FindingTable
         new(Cracked, [WorkingEnd, Body], Any, Never("scrap it, or cut it up for stock beyond the crack")),
         new(Cracked, [StruckEnd], Any, First([CutBack], NotInUse)),
         new(Broken, Anywhere, Any, Never("scrap it, or cut it back and add it as a shorter tool")),
+        new(Broken, [Handle], Any, First([Rehandle], NotInUse)),
         new(Mushroomed, [StruckEnd], Any, First([Dress("grind it back and chamfer it")], NotInUse)),
         new(Chipped, [WorkingEnd], Any, First([Dress("dress it; look for what broke off")], NotInUse, AfterReading)),
         new(Chipped, [StruckEnd], Any, First([Dress("grind it back and chamfer it")], NotInUse)),

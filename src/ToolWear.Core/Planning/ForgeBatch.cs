@@ -70,12 +70,7 @@ public sealed record ForgeBatch(
                 InService
                     .Where(tool => tool.WhyNot is not null)
                     .Select(tool => $"; {tool.Forecast.Tool.Mark} is not counted on: {tool.WhyNot}")
-                    .Concat(
-                        from tool in InService
-                        where tool.WhyNot is null
-                        from open in tool.First
-                        select $"; {tool.Forecast.Tool.Mark} counts once it is mended: {open.Words}, {open.How}"
-                    )
+                    .Concat(InService.SelectMany(tool => tool.OnceMended).Select(once => $"; {once[..^1]}"))
             );
             return $"{run} on order {Needed.Order}, session of {Needed.WantedOn:yyyy-MM-dd}{not}";
         }

@@ -33,10 +33,12 @@ public sealed record OrderBook(
     /// <summary>Looks through the open orders.</summary>
     /// <param name="shop">The shop.</param>
     /// <param name="from">The first day that may be worked.</param>
+    /// <param name="planned">The days of the forge list, which wait for tools; null while nobody knows it: then those that
+    /// the hammer alone could do.</param>
     /// <returns>The book; empty where no order is open.</returns>
-    public static OrderBook Of(Shop shop, DateOnly from)
+    public static OrderBook Of(Shop shop, DateOnly from, SessionCalendar? planned = null)
     {
-        SessionCalendar calendar = SessionCalendar.Of(shop, from);
+        SessionCalendar calendar = planned ?? SessionCalendar.Of(shop, from);
         ImmutableSortedDictionary<string, ImmutableArray<HeatsAHead>> all = HeatsAHead.Of(shop);
         ImmutableSortedDictionary<string, ImmutableArray<HeatsAHead>> stages =
             calendar.Capacities.ToImmutableSortedDictionary(

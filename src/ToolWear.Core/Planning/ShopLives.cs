@@ -58,7 +58,10 @@ public sealed class ShopLives
                 .Select(forecasts.Of)
                 .Select(tool =>
                 {
-                    ImmutableArray<OpenFinding> open = [.. LookedOver.Of(Shop, tool.Tool).Open.Where(each => each.Rule.Forbids)];
+                    ImmutableArray<OpenFinding> open =
+                    [
+                        .. LookedOver.Of(Shop, tool.Tool).Open.Where(each => each.Rule.Forbids),
+                    ];
                     return new CountedTool(tool, NotCounted(tool, open)) { First = open };
                 }),
         ];
@@ -162,7 +165,11 @@ public sealed class ShopLives
                 .HistoriesOf(like.Id)
                 .Where(each => each.Wear.LimitMm is not null)
                 .Select(each => (Takes: dressing.Takes.GetValueOrDefault(each.Gauge.Name), each.Wear.LimitMm))
-                .Min(each => each.Takes is { } takes ? (takes with { HeatsSince = 0 }).Heats(each.LimitMm!.Value) : HeatsLeft.Most)
+                .Min(each =>
+                    each.Takes is { } takes
+                        ? (takes with { HeatsSince = 0 }).Heats(each.LimitMm!.Value)
+                        : HeatsLeft.Most
+                )
             : HeatsLeft.Most;
 
     private double Since(ToolForecast tool) =>
@@ -239,4 +246,10 @@ public sealed record CountedTool(ToolForecast Forecast, string? WhyNot)
 {
     /// <summary>What has to be mended before it works again; where it counts, all of it is mended cold in minutes.</summary>
     public ImmutableArray<OpenFinding> First { get; init; } = [];
+
+    /// <summary>What has to be done before it counts, a sentence each; none where it does not.</summary>
+    public IEnumerable<string> OnceMended =>
+        WhyNot is null
+            ? First.Select(open => $"{Forecast.Tool.Mark} counts once it is mended: {open.Words}, {open.How}.")
+            : [];
 }

@@ -160,7 +160,8 @@ internal static class EyeText
 
         yield return slit switch
         {
-            { History: null } => "Dressings left: fewer than three sizes after one are on record, so nobody knows what one takes off.",
+            { History: null } =>
+                "Dressings left: fewer than three sizes after one are on record, so nobody knows what one takes off.",
             { Dressings: null } => "Dressings left: set the least length at its gauge mark over all.",
             _ =>
                 $"Dressings left: {slit.Dressings.Dressings} at {SizeShown.Wear(slit.History.LossMm, units)} {unit} each, about {(slit.HeatsByLength is { } heats ? Words.About(heats) : "-")} heats by length.",

@@ -65,7 +65,8 @@ public sealed record SisterForecast : Forecast
     public ImmutableArray<SuspectReading> Suspect { get; }
 
     /// <inheritdoc />
-    public override double ChancePastLimit(double moreHeats) => moreHeats > EndsAfter ? 1 : F(Finite.NotNegative(moreHeats));
+    public override double ChancePastLimit(double moreHeats) =>
+        moreHeats > EndsAfter ? 1 : F(Finite.NotNegative(moreHeats));
 
     /// <summary>Where the next sound caliper reading will lie, its noise and rounding included.</summary>
     /// <param name="heats">Weighted heats since the start of the last segment, no fewer than now.</param>

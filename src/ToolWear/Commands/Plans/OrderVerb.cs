@@ -55,7 +55,11 @@ internal static class OrderVerb
     private static void Show(Call call)
     {
         call.Without("wants the name of an order too", Pattern, Heads, Due, State);
-        OrderBook book = OrderBook.Of(call.Shop, call.On);
+        OrderBook book = OrderBook.Of(
+            call.Shop,
+            call.On,
+            PlanOfStore.List(call, call.Shop, sure: null, until: null).Calendar
+        );
         string late = string.Concat(book.Calendar.Late.Select(each => PlanWords.Late(each) + "\n"));
         string capacities = string.Concat(book.Calendar.Capacities.Select(each => PlanWords.Capacity(each) + "\n"));
         call.Print(
@@ -69,5 +73,5 @@ internal static class OrderVerb
         RefusedException.WrongUsage($"a new order wants {option.Name} too");
 
     private const string DoneByBasis =
-        "Done by: the day of the last head if the hammer runs on its days (set hammer_days) and the first due comes first.";
+        "Done by: the day of the last head if the hammer runs on its days (set hammer_days), the first due comes first and new tools are ready as the forge list says.";
 }

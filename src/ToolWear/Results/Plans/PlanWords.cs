@@ -205,15 +205,7 @@ internal static class PlanWords
             .Select(tools =>
                 $"{Words.And(tools.Marks)} {(tools.Marks.Length == 1 ? "is" : "are")} not counted on: {tools.Why}."
             )
-            .Concat(
-                list.Places.SelectMany(place => place.InService)
-                    .Where(tool => tool.WhyNot is null)
-                    .SelectMany(tool => tool.First.Select(open => (tool.Forecast.Tool.Mark, open)))
-                    .Distinct()
-                    .Select(each =>
-                        $"{each.Mark} counts once it is mended: {each.open.Words}. Before any session: {each.open.How}."
-                    )
-            )
+            .Concat(list.Places.SelectMany(place => place.InService.SelectMany(tool => tool.OnceMended)))
             .Concat(
                 list.Places.Where(place => place.Needs is NotEnoughData)
                     .Select(place =>
@@ -390,16 +382,13 @@ internal static class PlanWords
         [
             .. batch.InService.Select(
                 (tool, i) =>
-                    $"{tool.Forecast.Tool.Mark}: {(tool.WhyNot is null ? LeftOf(tool.Forecast.HeatsLeft, isFirst: i == 0) + Once(tool) : "not counted on")}"
+                    $"{tool.Forecast.Tool.Mark}: {(tool.WhyNot is null ? LeftOf(tool.Forecast.HeatsLeft, isFirst: i == 0) + (tool.First.IsEmpty ? "" : " once mended") : "not counted on")}"
             ),
             .. batch.Needed.Before > 0 ? [$"{Number(batch.Needed.Before)} new by then"] : (string[])[],
         ];
         string cracks = batch.Failures > 0 ? $", if none cracks ({Number(batch.Failures)} did)" : "";
         return left.Length == 0 ? $"No {batch.Tools} in service" : string.Join(", ", left) + cracks;
     }
-
-    private static string Once(CountedTool tool) =>
-        tool.First.IsEmpty ? "" : $" once mended ({string.Join(", ", tool.First.Select(open => open.Next!.Deed))} it first)";
 
     private static string LeftOf(HeatsLeft? left, bool isFirst) =>
         left switch

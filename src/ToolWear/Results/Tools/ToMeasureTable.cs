@@ -1,8 +1,10 @@
+using System.Globalization;
 using ToolWear.Core.Deeds;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
 using ToolWear.Core.Wear;
 using ToolWear.Core.Wear.OneTool;
+using ToolWear.Wording;
 using Row = ToolWear.Results.Column<ToolWear.Results.Tools.ToMeasureRow>;
 
 namespace ToolWear.Results.Tools;
@@ -27,8 +29,10 @@ internal static class ToMeasureTable
             .Means("weighted heats since a gauge mark was read"),
         Row.Number("start_mm", "Start", row => row.Known?.History.Start?.Mm, Quantity.Caliper),
         Row.Number("size_mm", "Last", row => row.Known?.History.LastKnown?.Mm, Quantity.Caliper),
-        Row.Day("read_on", "Read on", row => row.Known?.History.Readings.LastOrDefault()?.On)
-            .Means("the day of the last reading"),
+        // a size after a rework was never read
+        new Row("read_on", "Read on", (row, _) => Cell.Of(ReadOn(row), Reworked(row) ?? ReadOn(row))).Means(
+            "the day of the last reading"
+        ),
         Row.Number("scrap_mm", "Scrap", row => row.Gauge.ScrapSize?.Mm, Quantity.Caliper)
             .Means("the size at which a tool in use is scrapped"),
         Row.Number("expected_from_mm", "Expected from", row => row.Expected?.Least.Mm, Quantity.Caliper)
@@ -36,6 +40,12 @@ internal static class ToMeasureTable
         Row.Number("expected_to_mm", "to", row => row.Expected?.Greatest.Mm, Quantity.Caliper)
             .Means("the greatest such size"),
     ];
+
+    private static string? ReadOn(ToMeasureRow row) =>
+        row.Known?.History.LastReadOn?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+
+    private static string? Reworked(ToMeasureRow row) =>
+        row.Known is { } known ? Words.AfterRework(known.History)?.TrimStart(',', ' ') : null;
 
     /// <summary>The gauge marks of the tools that worked since they were read, those of the last session first.</summary>
     public static IEnumerable<ToMeasureRow> Rows(ShopForecasts all)

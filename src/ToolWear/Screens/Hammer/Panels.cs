@@ -60,7 +60,9 @@ internal static class Panels
         {
             PanelFacts tool = tools[i];
             int at = body.Put(i / rows * width, i % rows, $"{i + 1} ", Ink.Key);
-            string line = $"{tool.Heats}  {tool.Mark} {tool.What}  {Today(tool)}".TrimEnd();
+            string line = IsWarned(tool)
+                ? $"{tool.Heats}  {tool.Mark} {Shortly(tool)}; {tool.What}"
+                : $"{tool.Heats}  {tool.Mark} {tool.What}  {Today(tool)}".TrimEnd();
             body.Put(at, i % rows, line, IsWarned(tool) ? Ink.Warn : Ink.Strong, width - 4);
         }
     }

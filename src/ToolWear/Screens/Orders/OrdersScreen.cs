@@ -16,7 +16,7 @@ internal sealed class OrdersScreen(Host host) : GuidedScreen(host)
 {
     private const string OrdersHeading = "Orders";
 
-    private (Shop Shop, DateOnly Day, OrderBook Book)? known;
+    private (Shop Shop, DateOnly Day, SessionCalendar? Days, OrderBook Book)? known;
 
     /// <inheritdoc />
     public override ScreenName Name => ScreenName.Orders;
@@ -31,9 +31,15 @@ internal sealed class OrdersScreen(Host host) : GuidedScreen(host)
     {
         get
         {
-            if (known is not { } last || !ReferenceEquals(last.Shop, Sitting.Shop) || last.Day != Sitting.Today)
+            // the forge list knows which tools a day waits for; until it is worked out the hammer's days stand
+            Sitting.Plans.Want(Sitting.Shop);
+            SessionCalendar? days = Sitting.Plans is { IsBehind: false, IsStopped: false, Latest: { } list }
+                ? list.Calendar
+                : null;
+            (Shop shop, DateOnly today) = (Sitting.Shop, Sitting.Today);
+            if (known is not { } last || !ReferenceEquals(last.Shop, shop) || last.Day != today || last.Days != days)
             {
-                known = (Sitting.Shop, Sitting.Today, OrderBook.Of(Sitting.Shop, Sitting.Today));
+                known = (shop, today, days, OrderBook.Of(shop, today, days));
             }
 
             return known.Value.Book;

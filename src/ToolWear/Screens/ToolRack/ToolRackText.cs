@@ -40,8 +40,13 @@ internal static class ToolRackText
     internal static void Draw(Picture body, Shop shop, RackRows known, ListPlace place, string? export)
     {
         ImmutableArray<ToolInShop> tools = InService(shop);
-        int y = body.PutList(0, body.Height - 3, tools.Length, place, width => Columns(tools, known, width));
-        DrawBelow(body, y, tools, place, known, export);
+        string why = tools.IsEmpty ? "" : Chosen(tools[place.Chosen], known, body.Width);
+        // a finding is never cut off
+        bool isFound = !tools.IsEmpty && !LookedOver.Of(shop, tools[place.Chosen]).Open.IsEmpty;
+        string[] chosen = isFound ? [.. Picture.Wrap(why, Math.Max(10, body.Width))] : [why];
+        int room = Math.Max(2, body.Height - 2 - chosen.Length);
+        int y = body.PutList(0, room, tools.Length, place, width => Columns(tools, known, width));
+        DrawBelow(body, y, chosen, export);
     }
 
     private static IReadOnlyList<ListColumn> Columns(ImmutableArray<ToolInShop> tools, RackRows known, int width)
@@ -86,29 +91,26 @@ internal static class ToolRackText
             ];
     }
 
-    private static void DrawBelow(
-        Picture body,
-        int y,
-        ImmutableArray<ToolInShop> tools,
-        ListPlace place,
-        RackRows known,
-        string? export
-    )
+    private static void DrawBelow(Picture body, int y, string[] chosen, string? export)
     {
         if (export is not null)
         {
             int at = body.Put(0, y, ExportTo);
             body.PutTyped(at + 1, y, export);
         }
-        else if (!tools.IsEmpty)
+        else
         {
-            body.Put(0, y, Chosen(tools[place.Chosen], known, body.Width), Ink.Quiet);
+            for (int i = 0; i < chosen.Length; i++)
+            {
+                body.Put(0, y + i, chosen[i], Ink.Quiet);
+            }
         }
 
+        y += chosen.Length;
         bool isComplete = body.Width >= Complete;
-        body.Put(0, y + 1, isComplete ? RackLegend : RackLegendShort, Ink.Quiet);
+        body.Put(0, y, isComplete ? RackLegend : RackLegendShort, Ink.Quiet);
         // a narrow window shows no eye
-        body.Put(0, y + 2, isComplete ? Cautions.EyeCautionShort : "", Ink.Quiet);
+        body.Put(0, y + 1, isComplete ? Cautions.EyeCautionShort : "", Ink.Quiet);
     }
 
     // where there is no room for both, what to do comes first
@@ -118,7 +120,7 @@ internal static class ToolRackText
         string none =
             row is { IsNext: false }
             && NextToTake.None(row.All).FirstOrDefault(each => each.Contains(row.Tool)) is { IsDefault: false }
-                ? $" {"(of its place none is to be used next)"}"
+                ? " (of its place none is to be used next)"
                 : "";
         string why = $"{tool.Mark}: {row?.Verdict.Why}{none}";
         string both = $"{why}; {Words.MeasureOnceMore}";
