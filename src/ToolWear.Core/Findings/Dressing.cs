@@ -3,7 +3,6 @@ using ToolWear.Core.Eyes.Slits;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Shops;
-using ToolWear.Core.Tools;
 
 namespace ToolWear.Core.Findings;
 
@@ -51,7 +50,7 @@ public sealed record Dressing(
     }
 
     // in order; by the tool itself where it says enough, else by its form; none where that says too little
-    private static double[] Own(IReadOnlyCollection<double> own, Func<IEnumerable<double>> alike)
+    private static double[] Own(List<double> own, Func<IEnumerable<double>> alike)
     {
         double[] all = [.. (own.Count >= Enough ? own : alike()).Order()];
         return all.Length >= Enough ? all : [];
