@@ -66,12 +66,6 @@ public sealed record FindingRule(
 {
     /// <summary>Whether the tool may not be used before the steps are done, or never.</summary>
     public bool Forbids => Verdict is Verdict.Out or Verdict.DressFirst;
-
-    /// <summary>Whether all that has to be done is done cold, in minutes, and leaves the forecast as it is.</summary>
-    public bool IsMendedCold =>
-        Verdict == Verdict.DressFirst
-        && Wear == Stays
-        && Steps.All(step => !step.Shortens && step.By.All(rework => rework is Dressed or Rehandled));
 }
 
 /// <summary>What follows from a finding, by its place and the class of the steel. Common practice, no source, but for the

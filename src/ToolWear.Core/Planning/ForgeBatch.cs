@@ -70,7 +70,6 @@ public sealed record ForgeBatch(
                 InService
                     .Where(tool => tool.WhyNot is not null)
                     .Select(tool => $"; {tool.Forecast.Tool.Mark} is not counted on: {tool.WhyNot}")
-                    .Concat(InService.SelectMany(tool => tool.OnceMended).Select(once => $"; {once[..^1]}"))
             );
             return $"{run} on order {Needed.Order}, session of {Needed.WantedOn:yyyy-MM-dd}{not}";
         }

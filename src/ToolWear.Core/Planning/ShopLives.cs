@@ -53,18 +53,7 @@ public sealed class ShopLives
     /// <param name="place">The place.</param>
     /// <returns>The tools in the order of the rack, with a word where nothing can be counted on.</returns>
     public ImmutableArray<CountedTool> InService(ToolPlace place) =>
-        [
-            .. inService[place]
-                .Select(forecasts.Of)
-                .Select(tool =>
-                {
-                    ImmutableArray<OpenFinding> open =
-                    [
-                        .. LookedOver.Of(Shop, tool.Tool).Open.Where(each => each.Rule.Forbids),
-                    ];
-                    return new CountedTool(tool, NotCounted(tool, open)) { First = open };
-                }),
-        ];
+        [.. inService[place].Select(forecasts.Of).Select(tool => new CountedTool(tool, NotCounted(tool)))];
 
     /// <summary>The cracks and breaks on record of tools like those of a place.</summary>
     /// <param name="place">The place.</param>
@@ -178,9 +167,8 @@ public sealed class ShopLives
             .OfType<HeatsWorked>()
             .Sum(heats => Shop.Weighted(tool.Tool.Tool, heats));
 
-    // what is mended cold in minutes is back before any session
-    private static string? NotCounted(ToolForecast tool, ImmutableArray<OpenFinding> open) =>
-        open.FirstOrDefault(each => !each.Rule.IsMendedCold) is { } found
+    private string? NotCounted(ToolForecast tool) =>
+        LookedOver.Of(Shop, tool.Tool).Forbids is { } found
             ? found.Words + (found.Next is { } next ? $", {next.Deed} it first, then it counts again" : "")
         : tool.Gauges.All(gauge => gauge.Forecast is null)
             ? "nothing can be said of its heats left: measure it, and set the size at which it is done"
@@ -242,14 +230,4 @@ public sealed class ShopLives
 /// <summary>A tool in service as a plan sees it.</summary>
 /// <param name="Forecast">The tool with its forecasts.</param>
 /// <param name="WhyNot">Why no heat of it is counted on; null where it counts.</param>
-public sealed record CountedTool(ToolForecast Forecast, string? WhyNot)
-{
-    /// <summary>What has to be mended before it works again; where it counts, all of it is mended cold in minutes.</summary>
-    public ImmutableArray<OpenFinding> First { get; init; } = [];
-
-    /// <summary>What has to be done before it counts, a sentence each; none where it does not.</summary>
-    public IEnumerable<string> OnceMended =>
-        WhyNot is null
-            ? First.Select(open => $"{Forecast.Tool.Mark} counts once it is mended: {open.Words}, {open.How}.")
-            : [];
-}
+public sealed record CountedTool(ToolForecast Forecast, string? WhyNot);

@@ -200,7 +200,10 @@ public sealed partial class AgreementTests(DemoFixture demo)
         }
     }
 
-    private static IEnumerable<Said> OfMaking(ShopLives lives, ForgeList list)
+    private static IEnumerable<Said> OfMaking(ShopLives lives, ForgeList list) =>
+        OfPlaces(lives).Concat(OfBatches(list));
+
+    private static IEnumerable<Said> OfPlaces(ShopLives lives)
     {
         Shop shop = lives.Shop;
         foreach (PlaceHeatCost place in ToolingCosts.Of(lives).Places)
@@ -237,7 +240,10 @@ public sealed partial class AgreementTests(DemoFixture demo)
                 yield return new("cost", of, "quote", Read(QuoteTable.Tools.Over([tool])).Single()["cost"]);
             }
         }
+    }
 
+    private static IEnumerable<Said> OfBatches(ForgeList list)
+    {
         foreach ((ForgeBatch batch, int i) in list.Batches.Select((batch, i) => (batch, i)))
         {
             var row = Read(ForgeTable.Columns.Over([batch])).Single();
@@ -338,7 +344,7 @@ public sealed partial class AgreementTests(DemoFixture demo)
         }
     }
 
-    private static string? Sum(IReadOnlyDictionary<string, string> row) =>
+    private static string? Sum(Dictionary<string, string> row) =>
         row["cost"].Length == 0
             ? null
             : Text(

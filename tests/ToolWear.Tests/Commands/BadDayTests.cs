@@ -118,21 +118,7 @@ public sealed class BadDayTests(DemoFixture demo)
             CountedTool counted = lives
                 .InService(ToolPlace.Of(tool.Tool.Tool))
                 .Single(each => each.Forecast.Tool.Id == tool.Tool.Id);
-            // what is mended cold in minutes counts, and the plan says what has to be done first
-            Assert.True(
-                !forbidden.Contains(tool.Tool.Id)
-                    || counted.WhyNot is not null
-                    || OpenPlainly(shop, tool.Tool)
-                        .Where(each => each.Forbids)
-                        .All(each =>
-                            IsMendedCold(each.Found)
-                            && counted.First.Any(first =>
-                                (first.Found.Finding, first.Found.Part) == (each.Found.Finding, each.Found.Part)
-                                && first.How.Length > 0
-                            )
-                        ),
-                tool.Tool.Mark.Text
-            );
+            Assert.True(!forbidden.Contains(tool.Tool.Id) || counted.WhyNot is not null, tool.Tool.Mark.Text);
             string why = all.VerdictOf(tool).Why;
             string card = CardText.Of(Card.Of(all, tool.Tool, LengthUnit.Mm)).ReplaceLineEndings(" ");
             foreach ((ToolLookedOver found, _) in OpenPlainly(shop, tool.Tool))
@@ -174,17 +160,10 @@ public sealed class BadDayTests(DemoFixture demo)
         return open;
     }
 
-    // mushroomed, chipped at the struck end, picked-up, blunt, or the handle
-    private static bool IsMendedCold(ToolLookedOver found) =>
-        found.Finding is Finding.Mushroomed or Finding.PickedUp or Finding.Blunt or Finding.LooseHandle
-        || found
-            is { Finding: Finding.Chipped, Part: ToolPart.StruckEnd }
-                or { Finding: Finding.Broken, Part: ToolPart.Handle };
-
     private static bool MayHelp(Finding finding, ToolPart? part, Rework rework) =>
         finding switch
         {
-            Finding.Broken => part == ToolPart.Handle && rework == Rework.Rehandled,
+            Finding.Broken => false,
             Finding.Cracked => part == ToolPart.StruckEnd && rework == Rework.Dressed,
             Finding.Bent => rework == Rework.Straightened,
             Finding.Stuck or Finding.GlassHard => rework is Rework.Tempered or Rework.Rehardened,
@@ -243,11 +222,7 @@ public sealed class BadDayTests(DemoFixture demo)
             + $"   rack, card    {judged.Shown} ({judged.Word}): {judged.Why}\n"
             + $"   next          {next}; hammer and helper's sheet: {(LastTime.Of(shop, null, all).Chosen.IsEmpty ? "not offered" : "offered")}\n"
             + $"   wear          {left}\n"
-            + $"   plan          {(
-                counted.WhyNot is not null ? "not counted on"
-                : counted.First.IsEmpty ? "counts on it"
-                : $"counts on it once mended: {string.Join("; ", counted.First.Select(each => each.How))}"
-            )}\n"
+            + $"   plan          {(counted.WhyNot is null ? "counts on it" : "not counted on")}\n"
             + $"   round, verb   {FindingWords.Found(shop, found)}\n"
             + $"   scrap         proposes {ToolScrapped.CauseWords.Word(cause)}\n"
             + (made.Length == 0 ? "" : $"   make into     {made}\n");

@@ -166,7 +166,7 @@ public sealed partial class WaysOutTests(WaysOutTests.AllOpened terminals) : ICl
             Terminal.Send("\r");
             Terminal.WaitFor("1 R1 rough");
             Terminal.Send("1");
-            Terminal.WaitFor("on the disk");
+            Terminal.WaitFor(" saved.");
         }
 
         /// <summary>The program as it was built beside the tests, or the one that was named for them.</summary>

@@ -205,7 +205,6 @@ internal static class PlanWords
             .Select(tools =>
                 $"{Words.And(tools.Marks)} {(tools.Marks.Length == 1 ? "is" : "are")} not counted on: {tools.Why}."
             )
-            .Concat(list.Places.SelectMany(place => place.InService.SelectMany(tool => tool.OnceMended)))
             .Concat(
                 list.Places.Where(place => place.Needs is NotEnoughData)
                     .Select(place =>
@@ -382,7 +381,7 @@ internal static class PlanWords
         [
             .. batch.InService.Select(
                 (tool, i) =>
-                    $"{tool.Forecast.Tool.Mark}: {(tool.WhyNot is null ? LeftOf(tool.Forecast.HeatsLeft, isFirst: i == 0) + (tool.First.IsEmpty ? "" : " once mended") : "not counted on")}"
+                    $"{tool.Forecast.Tool.Mark}: {(tool.WhyNot is null ? LeftOf(tool.Forecast.HeatsLeft, isFirst: i == 0) : "not counted on")}"
             ),
             .. batch.Needed.Before > 0 ? [$"{Number(batch.Needed.Before)} new by then"] : (string[])[],
         ];

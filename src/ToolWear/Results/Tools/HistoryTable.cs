@@ -54,14 +54,8 @@ internal static class HistoryTable
         Row.Number("heats", "Heats", row => row.Reading.Heats, Quantity.Worked)
             .Means("weighted by the work, since the stretch began"),
         Row.Number("size_mm", "Size", row => row.Reading.Size.Mm, Quantity.Wear),
-        // a squeezed drift swells the long way for a while
-        new Row(
-            "wear_mm",
-            "Worn",
-            (row, units) =>
-                Cell.Of(row.Reading.WearMm, mm => mm < -0.005 ? "none" : Quantity.Wear.Show(Math.Max(0, mm), units)),
-            "mm"
-        ).Means("start less size, or size less start where it wears larger, since the stretch began"),
+        Row.Number("wear_mm", "Worn", row => row.Reading.WearMm, Quantity.Wear)
+            .Means("start less size, or size less start where it wears larger, since the stretch began"),
         Row.Number("fitted_mm", "Fitted", row => row.FittedMm, Quantity.Wear)
             .Means("the wear to be expected at that reading by the forecast of today"),
         Row.Number("heats_left", null, row => row.Left?.Q50, Quantity.Heats),
