@@ -57,6 +57,12 @@ internal enum Act
     /// <summary>Lets a table correct what the shop has.</summary>
     Update,
 
+    /// <summary>Keeps the columns that nobody knows in the note.</summary>
+    KeepUnknown,
+
+    /// <summary>Asks in which columns an empty cell repeats the one above.</summary>
+    CarryDown,
+
     /// <summary>Fills the empty store with the invented shop, to look at.</summary>
     Demo,
 

@@ -77,10 +77,14 @@ internal static class RackKeys
                 ScreenName.Import,
                 Key(Act.Enter, "Enter", "try", records: true)
                     .Help("Shows what a table or folder would bring in; Enter again imports it."),
-                Key(Act.Update, "u", "correct", Need.Row)
-                    .Help("Lets the table correct what the shop has already, or refuses that again (--update)."),
-                Key(Act.LeaveOut, "x", "leave out", Need.Row)
-                    .Help("Leaves out the columns that nobody knows, or refuses them again (--ignore-unknown)."),
+                Key(Act.Update, "u", "update", Need.Row)
+                    .Help("Lets the table correct what the shop has already, or not (--update)."),
+                Key(Act.LeaveOut, "x", "ignore unknown", Need.Row)
+                    .Help("Leaves out unknown columns, or refuses them (--ignore-unknown)."),
+                Key(Act.KeepUnknown, "n", "keep unknown", Need.Row)
+                    .Help("Keeps unknown columns in the note, or refuses them (--keep-unknown)."),
+                Key(Act.CarryDown, "d", "carry down", Need.Row)
+                    .Help("Asks in which columns an empty cell repeats the one above (--carry-down)."),
                 Choose,
                 Page,
                 Back

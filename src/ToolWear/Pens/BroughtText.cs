@@ -1,6 +1,6 @@
-using ToolWear.Core.Deeds.Bringing;
 using ToolWear.Core.Measure;
 using ToolWear.Results.Looks;
+using ToolWear.Storage.Csv;
 
 namespace ToolWear.Pens;
 
@@ -14,24 +14,34 @@ internal static class BroughtText
             : $"{file.Name} cannot be read";
 
     /// <summary>The whole of it: how it was read, faults, doubts, rows.</summary>
-    public static string Of(BroughtFile file, LengthUnit units) =>
-        Understood(file)
-        + "\n"
-        + Listed("Faults; nothing comes in until they are mended:", file.Faults)
-        + Listed("To look at:", file.Doubts)
-        + (file.What is { Rows.IsEmpty: false } ? "\n" + BroughtTable.Rows(file, units).ToText() : "");
+    public static string Of(BroughtFile file, LengthUnit units, int width = int.MaxValue) =>
+        Wrapped.Of(Understood(file), "", "  ", width)
+        + Faults(file.Faults, file.Faults.Length, width)
+        + Listed("To look at:", file.Doubts, file.Doubts.Length, width)
+        + (file.What is { Rows.IsEmpty: false } ? "\n" + BroughtTable.Rows(file, units).ToText(width) : "");
+
+    /// <summary>A folder, before it comes in: how much it holds, faults.</summary>
+    public static string Of(string folder, CsvImported set, int width) =>
+        Wrapped.Of($"{folder}: {set.Entries.Length} entries can come in", "", "  ", width)
+        + Faults(set.Faults, set.Faults.Length + set.MoreFaults, width);
+
+    /// <summary>Says that there is nothing new in a table.</summary>
+    public static string NothingNew(BroughtFile file) => $"{file.Name}: the shop knows all of it already";
 
     /// <summary>So many of a thing.</summary>
     public static string Of(int count, string thing) => $"{count} {thing}{(count == 1 ? "" : "s")}";
 
-    private static string Listed(string heading, IReadOnlyCollection<RowRemark> remarks) =>
-        remarks.Count == 0
+    private static string Faults(IEnumerable<object> faults, int count, int width) =>
+        Listed("Faults; nothing comes in until they are mended:", faults, count, width);
+
+    private static string Listed(string heading, IEnumerable<object> remarks, int count, int width) =>
+        count == 0
             ? ""
             : $"\n{heading}\n"
-                + string.Concat(remarks.Take(BroughtFile.MostFaults).Select(remark => $"  {remark}\n"))
-                + (
-                    remarks.Count > BroughtFile.MostFaults
-                        ? $"  and {remarks.Count - BroughtFile.MostFaults} more\n"
-                        : ""
-                );
+                + string.Concat(
+                    remarks
+                        .Take(BroughtFile.MostFaults)
+                        .Select(remark => Wrapped.Of(remark.ToString()!, "  ", "    ", width))
+                )
+                + (count > BroughtFile.MostFaults ? $"  and {count - BroughtFile.MostFaults} more\n" : "");
 }

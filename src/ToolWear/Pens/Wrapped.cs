@@ -12,15 +12,16 @@ internal static class Wrapped
     /// <param name="text">Any text; its own line ends count as spaces.</param>
     /// <param name="first">What stands before the first line.</param>
     /// <param name="rest">What stands before each further line.</param>
+    /// <param name="width">Columns of a line.</param>
     /// <returns>Lines, each with its line end.</returns>
-    public static string Of(string text, string first = "", string rest = "")
+    public static string Of(string text, string first = "", string rest = "", int width = Columns)
     {
         StringBuilder lines = new(first);
         int column = first.Length;
         bool isFirst = true;
         foreach (string word in text.Split([' ', '\n'], StringSplitOptions.RemoveEmptyEntries))
         {
-            if (!isFirst && column + 1 + word.Length > Columns)
+            if (!isFirst && column + 1 + word.Length > width)
             {
                 lines.Append('\n').Append(rest);
                 column = rest.Length;

@@ -129,7 +129,8 @@ public sealed class EveryKeyTests
         (screens.Width, screens.Height) = (80, 24);
         Assert.All(Supposing, way => PressEvery(screens, way));
         Assert.Equal(before, screens.Sitting.Shop.Ledger.Count);
-        PressEverywhere(screens, Writing);
+        string table = site.Write("a.csv", "tool,form,steel,hand\nR1,drift,4140,left\nX1,drift,,\n");
+        PressEverywhere(screens, [.. Writing, Imported(table), [.. Imported(table), "d"]]);
     }
 
     [Fact]
@@ -139,6 +140,8 @@ public sealed class EveryKeyTests
         using BareScreens screens = new(site);
         PressEverywhere(screens, OfAnEmptyStore);
     }
+
+    private static string[] Imported(string path) => ["i", .. path.Select(each => each.ToString()), "Enter"];
 
     private static void PressEverywhere(BareScreens screens, string[][] ways)
     {

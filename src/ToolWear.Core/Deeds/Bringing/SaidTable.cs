@@ -29,7 +29,14 @@ public sealed record BringingWishes(
     bool Update = false,
     DateOnly? On = null,
     params ImmutableArray<string> CarryDown
-);
+)
+{
+    /// <summary>Columns as a person names them.</summary>
+    /// <param name="typed">Such as "form, eye".</param>
+    /// <returns>The names.</returns>
+    public static ImmutableArray<string> Columns(string typed) =>
+        [.. typed.Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)];
+}
 
 /// <summary>A doubt or a fault: what is meant or wrong, and what would be right.</summary>
 /// <param name="Line">The line, from 1.</param>
@@ -50,6 +57,7 @@ public sealed record RowRemark(long Line, string Column, string Sentence)
 /// <param name="Doubts">What was taken in one way and could be meant in another.</param>
 /// <param name="Faults">What is wrong.</param>
 /// <param name="Understood">How numbers, units and days were read.</param>
+/// <param name="Blanks">The columns of words in which a cell is empty below a filled one.</param>
 public sealed record Brought(
     string Kind,
     ImmutableArray<BroughtColumn> Columns,
@@ -57,7 +65,8 @@ public sealed record Brought(
     ImmutableArray<Ledger.LedgerEntry> Entries,
     ImmutableArray<RowRemark> Doubts,
     ImmutableArray<RowRemark> Faults,
-    string Understood
+    string Understood,
+    ImmutableArray<string> Blanks
 );
 
 /// <summary>A column that was understood.</summary>

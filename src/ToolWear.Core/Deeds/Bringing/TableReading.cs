@@ -26,12 +26,14 @@ internal sealed partial class TableReading<T>(
     where T : class
 {
     private const int MostNamed = 8;
+    private const string Note = "note";
 
     private readonly ImmutableArray<Heading> headings = [.. table.Headings.Select(Heading.Of)];
     private readonly SortedDictionary<int, Field<T>> fields = [];
     private readonly Dictionary<string, int> columns = new(StringComparer.Ordinal);
     private readonly Dictionary<string, string> above = new(StringComparer.Ordinal);
     private readonly Dictionary<string, long> lines = new(StringComparer.Ordinal);
+    private readonly SortedSet<string> blanks = new(StringComparer.Ordinal);
     private readonly List<RowRemark> doubts = [];
     private readonly List<RowRemark> faults = [];
     private readonly List<LedgerEntry> entries = [];
@@ -67,7 +69,8 @@ internal sealed partial class TableReading<T>(
             faults.Count == 0 ? [.. entries] : [],
             [.. doubts],
             [.. faults],
-            Understood(cells)
+            Understood(cells),
+            [.. blanks]
         );
     }
 
@@ -141,7 +144,7 @@ internal sealed partial class TableReading<T>(
                 .Select(i => headings[i].Typed.Length > 0 ? FreeText.Shown(headings[i].Typed) : $"column {i + 1}")
         );
         names += unknown.Length > MostNamed ? $" and {unknown.Length - MostNamed} more" : "";
-        bool canNote = kind.Fields.All.Any(each => each.Name == "note");
+        bool canNote = kind.Fields.All.Any(each => each.Name == Note);
         if ((wishes.KeepUnknown && canNote) || wishes.IgnoreUnknown)
         {
             doubts.Add(new(table.Line, names, wishes.KeepUnknown && canNote ? "kept in the note" : "left out"));
@@ -156,7 +159,11 @@ internal sealed partial class TableReading<T>(
             table.Line,
             names,
             $"a table of {kind.Name} has no such column. Rename it to one of {free}, add --ignore-unknown to leave it out"
-                + (canNote ? ", or --keep-unknown to keep it in the note" : "")
+                + (
+                    canNote ? ", or --keep-unknown to keep it in the note"
+                    : wishes.KeepUnknown ? "; there is no note to keep it in"
+                    : ""
+                )
         );
     }
 
@@ -262,7 +269,7 @@ internal sealed partial class TableReading<T>(
     /// <summary>The text that a field is read from; null leaves it as it is.</summary>
     private string? Text(SaidRow row, Field<T> field, string cell, bool isKnown)
     {
-        if (field.Name == "note" && wishes.KeepUnknown)
+        if (field.Name == Note && wishes.KeepUnknown)
         {
             IEnumerable<string> kept = unknown
                 .Where(i => row[i].Length > 0)
@@ -284,16 +291,21 @@ internal sealed partial class TableReading<T>(
         {
             above[field] = cell;
         }
+        else if (above.ContainsKey(field) && field != Note && CanBeCarried(field))
+        {
+            blanks.Add(field);
+        }
 
         return carried.Contains(field, StringComparer.Ordinal) ? above.GetValueOrDefault(field, "") : cell;
     }
 
     private string Mended(FieldFault fault, string cell) =>
         cell.Length > 0 ? fault.Sentence
-        : kind.Fields[fault.Field] is { IsKey: false, IsNumber: false }
-        && above.TryGetValue(fault.Field, out string? over)
+        : CanBeCarried(fault.Field) && above.TryGetValue(fault.Field, out string? over)
             ? $"the cell is empty; {fault.Sentence}, or add --carry-down {fault.Field} to repeat {FreeText.Shown(over)}"
         : $"the cell is empty; {fault.Sentence}";
+
+    private bool CanBeCarried(string field) => kind.Fields[field] is { IsKey: false, IsNumber: false };
 
     private string HeadingOf(string field) =>
         columns.TryGetValue(field, out int column) ? headings[column].Typed : field;

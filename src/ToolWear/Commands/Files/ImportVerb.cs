@@ -72,12 +72,7 @@ internal static class ImportVerb
             call.Get(KeepUnknown),
             call.Get(Update),
             call.On,
-            [
-                .. (call.Get(CarryDown) ?? "").Split(
-                    ',',
-                    StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries
-                ),
-            ]
+            BringingWishes.Columns(call.Get(CarryDown) ?? "")
         );
         LengthUnit units = call.Get(Said.Units) ?? shop.Settings.Units;
         BroughtFile brought = BroughtFile.Of(file, shop, units, call.Site.Today, wishes);
@@ -101,7 +96,7 @@ internal static class ImportVerb
             return;
         }
 
-        Enter(call, brought.What!.Entries, $"{file.Name}: the shop knows all of it already");
+        Enter(call, brought.What!.Entries, BroughtText.NothingNew(brought));
     }
 
     private static void Folder(Call call, string path, Shop shop)

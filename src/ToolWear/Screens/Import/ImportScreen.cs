@@ -15,11 +15,22 @@ namespace ToolWear.Screens.Import;
 internal sealed class ImportScreen(Host host) : Screen(host)
 {
     private const string ImportHeading = "Import a table";
+    private const string Corrects = "The table corrects what the shop has already.";
+    private const string Refuses = "What the shop has already is refused.";
+    private const string IgnoresUnknown = "Unknown columns: left out.";
+    private const string KeepsUnknown = "Unknown columns: kept in the note.";
+    private const string RefusesUnknown = "Unknown columns: refused.";
+    private const string Nothing = "There is nothing to import. Mend the table; then Esc, and Enter to try again.";
     private const string ImportFrom = "Folder or file to import:";
+    private const string ColumnsToCarry = "Columns to carry down:";
 
     private readonly TypedLine path = new();
+    private readonly TypedLine columns = new();
     private BringingWishes wishes = new();
-    private (ImmutableArray<LedgerEntry> Entries, ImmutableArray<string> Lines)? tried;
+    private Tried? tried;
+    private string[] lines = [];
+    private int width = Wrapped.Columns;
+    private bool isAskedForColumns;
 
     /// <inheritdoc />
     public override ScreenName Name => ScreenName.Import;
@@ -28,15 +39,21 @@ internal sealed class ImportScreen(Host host) : Screen(host)
     public override string Heading => ImportHeading;
 
     /// <inheritdoc />
-    public override TypedLine? Line => tried is null ? path : null;
+    public override TypedLine? Line =>
+        tried is null ? path
+        : isAskedForColumns ? columns
+        : null;
 
     /// <inheritdoc />
-    protected override int Count => tried?.Lines.Length ?? 0;
+    protected override int Count => tried is null || isAskedForColumns ? 0 : lines.Length;
+
+    /// <inheritdoc />
+    public override bool Has(Need need) => need == Need.Row ? tried?.Table is not null : base.Has(need);
 
     /// <inheritdoc />
     public override void Open()
     {
-        (tried, wishes) = (null, new());
+        (tried, wishes, isAskedForColumns) = (null, new(), false);
         path.Offer("");
     }
 
@@ -45,19 +62,47 @@ internal sealed class ImportScreen(Host host) : Screen(host)
     {
         switch (act)
         {
-            case Act.Enter when tried is { Entries: var sound }:
-                Enter(sound);
+            case Act.Enter when isAskedForColumns:
+                isAskedForColumns = false;
+                Try(wishes with { CarryDown = BringingWishes.Columns(columns.Text) }, "");
+                break;
+            case Act.Enter when tried is not null:
+                Enter(tried);
                 break;
             case Act.Enter:
-                Try();
+                Try(wishes, "");
                 break;
             case Act.Update:
-                wishes = wishes with { Update = !wishes.Update };
-                Try();
+                Try(wishes with { Update = !wishes.Update }, wishes.Update ? Refuses : Corrects);
                 break;
             case Act.LeaveOut:
-                wishes = wishes with { IgnoreUnknown = !wishes.IgnoreUnknown };
-                Try();
+                Try(
+                    wishes with
+                    {
+                        IgnoreUnknown = !wishes.IgnoreUnknown,
+                        KeepUnknown = false,
+                    },
+                    wishes.IgnoreUnknown ? RefusesUnknown : IgnoresUnknown
+                );
+                break;
+            case Act.KeepUnknown:
+                Try(
+                    wishes with
+                    {
+                        IgnoreUnknown = false,
+                        KeepUnknown = !wishes.KeepUnknown,
+                    },
+                    wishes.KeepUnknown ? RefusesUnknown : KeepsUnknown
+                );
+                break;
+            case Act.CarryDown:
+                isAskedForColumns = true;
+                columns.Offer(
+                    string.Join(',', wishes.CarryDown.IsEmpty ? tried?.Table?.What?.Blanks ?? [] : wishes.CarryDown)
+                );
+                break;
+            case Act.Back when isAskedForColumns:
+                isAskedForColumns = false;
                 break;
             case Act.Back when tried is not null:
                 tried = null;
@@ -71,22 +116,36 @@ internal sealed class ImportScreen(Host host) : Screen(host)
 
     /// <inheritdoc />
     public override string WordsOf(KeyRow row) =>
-        row.Act == Act.Enter && tried is not null ? "import" : base.WordsOf(row);
+        row.Act == Act.Enter && tried is not null && !isAskedForColumns ? "import" : base.WordsOf(row);
 
     /// <inheritdoc />
     public override void Compose(Picture body)
     {
-        if (tried is { } shown)
-        {
-            body.PutList(0, body.Height, shown.Lines.Length, List, width => [new("", width, i => shown.Lines[i])]);
-        }
-        else
+        if (tried is null)
         {
             body.PutTyped(body.Put(0, 0, ImportFrom, Ink.Strong) + 1, 0, path.Text);
+            return;
         }
+
+        if (width != body.Width)
+        {
+            width = body.Width;
+            Lay(tried);
+        }
+
+        int row = 0;
+        if (isAskedForColumns)
+        {
+            body.PutTyped(body.Put(0, row++, ColumnsToCarry, Ink.Strong) + 1, 0, columns.Text);
+        }
+
+        body.PutList(row, body.Height - row, lines.Length, List, wide => [new("", wide, i => lines[i])]);
     }
 
-    private void Try()
+    // a bar stands beside a long list
+    private void Lay(Tried shown) => lines = shown.Text(width - 1).TrimEnd().Split('\n');
+
+    private void Try(BringingWishes wished, string said)
     {
         string from = path.Text.Trim();
         try
@@ -94,10 +153,7 @@ internal sealed class ImportScreen(Host host) : Screen(host)
             if (Directory.Exists(from))
             {
                 CsvImported set = NamedFiles.ReadSet(from, Sitting.Shop, Sitting.Today);
-                tried = (
-                    set.Entries,
-                    [$"{from}: {set.Entries.Length} entries", .. set.Faults.Select(fault => fault.ToString())]
-                );
+                tried = new(null, set.Entries, wide => BroughtText.Of(from, set, wide));
             }
             else
             {
@@ -106,13 +162,15 @@ internal sealed class ImportScreen(Host host) : Screen(host)
                     Sitting.Shop,
                     Sitting.Units,
                     Sitting.Today,
-                    wishes
+                    wished
                 );
-                tried = (
-                    brought.What?.Entries ?? [],
-                    [.. BroughtText.Of(brought, Sitting.Units).TrimEnd().Split('\n')]
-                );
+                tried = new(brought, brought.What?.Entries ?? [], wide => BroughtText.Of(brought, Sitting.Units, wide));
             }
+
+            wishes = wished;
+            Lay(tried);
+            List.Choose(0, lines.Length);
+            Sitting.Say(said);
         }
         catch (Exception e) when (e is RefusedException or IOException or UnauthorizedAccessException)
         {
@@ -120,16 +178,25 @@ internal sealed class ImportScreen(Host host) : Screen(host)
         }
     }
 
-    private void Enter(ImmutableArray<LedgerEntry> entries)
+    private void Enter(Tried shown)
     {
-        if (entries.IsEmpty)
+        if (shown.Entries.IsEmpty)
         {
-            Sitting.Say("There is nothing to import. Mend the table; then Esc, and Enter to try again.", Ink.Warn);
+            Sitting.Say(
+                shown.Table is { Faults.IsEmpty: true } known ? BroughtText.NothingNew(known) : Nothing,
+                Ink.Warn
+            );
         }
-        else if (Sitting.RecordForGood(entries))
+        else if (Sitting.RecordForGood(shown.Entries))
         {
             Host.Go(Host.Home);
-            Sitting.Say($"{entries.Length} entries imported, {Sitting.Shop.Tools.Count} tools.", Ink.Done);
+            Sitting.Say($"{shown.Entries.Length} entries imported, {Sitting.Shop.Tools.Count} tools.", Ink.Done);
         }
     }
+
+    /// <summary>What was tried.</summary>
+    /// <param name="Table">The table; null for a folder.</param>
+    /// <param name="Entries">What can come in.</param>
+    /// <param name="Text">What there is to say of it, in lines of so many columns.</param>
+    private sealed record Tried(BroughtFile? Table, ImmutableArray<LedgerEntry> Entries, Func<int, string> Text);
 }
