@@ -82,10 +82,11 @@ public static class Replacing
         WholeFile.Write(disk, end, bytes);
     }
 
-    // a link of the system's own, such as /dev/fd/3, may lead to what has no name
+    // a link of the system's own, such as /dev/fd/63, may lead to what has no name: "pipe:[71401]", which a shell made
     private static string LinkedTo(string path) =>
         File.ResolveLinkTarget(path, returnFinalTarget: true)?.FullName is { } end
         && !end.StartsWith("/proc/", StringComparison.Ordinal)
+        && !end.Contains(":[", StringComparison.Ordinal)
             ? end
             : path;
 

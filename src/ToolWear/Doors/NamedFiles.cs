@@ -92,7 +92,7 @@ internal static class NamedFiles
         {
             case PathKind.PlainFile:
                 return;
-            case PathKind.Nothing:
+            case PathKind.Nothing when file.LinkTarget?.Contains(":[", StringComparison.Ordinal) != true:
                 throw RefusedException.WrongData($"there is no file {path}");
             case PathKind.Folder:
                 throw RefusedException.WrongData($"{path} is a folder: name a file");

@@ -63,6 +63,9 @@ internal enum Act
     /// <summary>Asks in which columns an empty cell repeats the one above.</summary>
     CarryDown,
 
+    /// <summary>Asks for the day of what names none.</summary>
+    Day,
+
     /// <summary>Fills the empty store with the invented shop, to look at.</summary>
     Demo,
 

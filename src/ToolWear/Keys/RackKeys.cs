@@ -85,6 +85,7 @@ internal static class RackKeys
                     .Help("Keeps unknown columns in the note, or refuses them (--keep-unknown)."),
                 Key(Act.CarryDown, "d", "carry down", Need.Row)
                     .Help("Asks in which columns an empty cell repeats the one above (--carry-down)."),
+                Key(Act.Day, "o", "on which day", Need.Row).Help("Asks for the day of the rows that name none (--on)."),
                 Choose,
                 Page,
                 Back

@@ -9,9 +9,10 @@ internal static class BroughtText
 {
     /// <summary>How it was read, on one line.</summary>
     public static string Understood(BroughtFile file) =>
-        file.What is { } what
+        file.What is { Columns.IsEmpty: true } ? $"{file.Name}: no known table. Read as: {file.Understood}"
+        : file.What is { } what
             ? $"{file.Name}: a table of {file.Kind}, {Of(what.Rows.Length, "row")} can come in. Read as: {file.Understood}"
-            : $"{file.Name} cannot be read";
+        : $"{file.Name} cannot be read";
 
     /// <summary>The whole of it: how it was read, faults, doubts, rows.</summary>
     public static string Of(BroughtFile file, LengthUnit units, int width = int.MaxValue) =>

@@ -39,6 +39,8 @@ public sealed class MessyTableTests
     [InlineData("tools-unknown-columns", "--ignore-unknown")]
     [InlineData("tools-blanks-to-carry-down", "--carry-down=Form,eye,place,steel")]
     [InlineData("tools-semicolons-decimal-commas", "--units=in")]
+    [InlineData("readings-no-day", "--on=2023-05-01")]
+    [InlineData("readings-day-in-some-rows", "--on=2023-05-01")]
     public void What_is_asked_for_mends_it(string name, string option) =>
         Golden.Same($"messy/{name} {option}.txt", Tried(name, option));
 

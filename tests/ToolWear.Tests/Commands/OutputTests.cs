@@ -1,3 +1,4 @@
+using System.IO.Pipes;
 using System.Text.Json;
 
 namespace ToolWear.Tests.Commands;
@@ -79,6 +80,25 @@ public sealed class OutputTests(DemoFixture demo)
         demo.Site.Done("export-history", pipe);
         Assert.Equal(demo.Site.Done("export-history", "-"), await got);
         Assert.Equal([pipe], Directory.GetFiles(site.Folder));
+    }
+
+    // what a shell makes of >(...)
+    [Fact]
+    public async Task A_pipe_without_a_name_gets_all_of_it()
+    {
+        if (!OperatingSystem.IsLinux())
+        {
+            return;
+        }
+
+        using AnonymousPipeServerStream reading = new(PipeDirection.In);
+        using StreamReader reader = new(reading);
+        Task<string> got = reader.ReadToEndAsync(TestContext.Current.CancellationToken);
+        string name = $"/dev/fd/{reading.ClientSafePipeHandle.DangerousGetHandle()}";
+        demo.Site.Done("export-history", name);
+        Assert.Contains("no plain file", demo.Site.Refused(1, "import", name), StringComparison.Ordinal);
+        reading.DisposeLocalCopyOfClientHandle();
+        Assert.Equal(demo.Site.Done("export-history", "-"), await got);
     }
 
     [Fact]

@@ -129,8 +129,12 @@ public sealed class EveryKeyTests
         (screens.Width, screens.Height) = (80, 24);
         Assert.All(Supposing, way => PressEvery(screens, way));
         Assert.Equal(before, screens.Sitting.Shop.Ledger.Count);
+        PressEverywhere(screens, Writing);
         string table = site.Write("a.csv", "tool,form,steel,hand\nR1,drift,4140,left\nX1,drift,,\n");
-        PressEverywhere(screens, [.. Writing, Imported(table), [.. Imported(table), "d"]]);
+        string[] imported = ["i", .. table.Select(each => $"{each}"), "Enter"];
+        (screens.Width, screens.Height) = (80, 24);
+        PressEvery(screens, imported);
+        PressEvery(screens, [.. imported, "d"]);
     }
 
     [Fact]
@@ -140,8 +144,6 @@ public sealed class EveryKeyTests
         using BareScreens screens = new(site);
         PressEverywhere(screens, OfAnEmptyStore);
     }
-
-    private static string[] Imported(string path) => ["i", .. path.Select(each => each.ToString()), "Enter"];
 
     private static void PressEverywhere(BareScreens screens, string[][] ways)
     {

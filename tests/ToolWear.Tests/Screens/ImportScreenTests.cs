@@ -1,4 +1,5 @@
 using System.Text;
+using ToolWear.Core.Ledger;
 using ToolWear.Core.Tools;
 using ToolWear.Screens.Drawing;
 using ToolWear.Testing.Goldens;
@@ -52,6 +53,13 @@ public sealed class ImportScreenTests
         Try(screens, site.In("mine.csv"));
         Step("the marks are there already", "n", "d", "Enter");
         Step("it may correct them, and there is nothing to correct", "u", "Enter");
+        Try(screens, site.Write("sizes.csv", "tool,size\nR1,13.4\nR2,13\n"));
+        Step("sizes, and no day");
+        Step("of which day are they?", "o");
+        Step("that is no day", "x", "Enter");
+        Step("the day before", ["Backspace", .. "11.11.".Select(each => $"{each}"), "Enter"]);
+        screens.Press("Enter");
+        Assert.Equal("2026-11-11", $"{((ToolMeasured)screens.Sitting.Shop.Ledger[^1].What).On:yyyy-MM-dd}");
         Golden.Same($"screens/import.{width}x{height}.txt", record.ToString());
     }
 

@@ -21,7 +21,7 @@ public sealed record SaidRow(long Line, ImmutableArray<string> Cells)
 /// <param name="IgnoreUnknown">Whether columns that nobody knows are left out.</param>
 /// <param name="KeepUnknown">Whether such columns are kept in the note.</param>
 /// <param name="Update">Whether what the shop has already is corrected.</param>
-/// <param name="On">The day of sizes whose row names none; null for today.</param>
+/// <param name="On">The day of rows that name none; null for today where a row tells of today's size, else refused.</param>
 /// <param name="CarryDown">The columns in which an empty cell repeats the one above.</param>
 public sealed record BringingWishes(
     bool IgnoreUnknown = false,

@@ -11,6 +11,9 @@ namespace ToolWear.Core.Deeds.Bringing;
 /// <param name="Name">Its name: tools, readings, heats, bars, orders.</param>
 public abstract record TableKind(string Name)
 {
+    /// <summary>The field of the day on which something happened.</summary>
+    internal const string Day = "on";
+
     /// <summary>Heading, meaning and two examples of each column of an empty table.</summary>
     /// <param name="units">The unit of its sizes.</param>
     /// <returns>The columns.</returns>
@@ -26,7 +29,7 @@ public abstract record TableKind(string Name)
     public abstract Brought Read(SaidTable table, Shop shop, LengthUnit units, DateOnly today, BringingWishes wishes);
 
     /// <summary>How well headings fit: the columns that are known, less those that are missing.</summary>
-    internal abstract int Fit(ImmutableArray<Heading> headings);
+    internal abstract int Fit(ImmutableArray<Heading> headings, BringingWishes wishes);
 }
 
 /// <summary>A column of an empty table.</summary>
@@ -79,14 +82,15 @@ internal sealed record TableKind<T>(
         new TableReading<T>(this, table, shop, units, today, wishes).Run();
 
     /// <inheritdoc />
-    internal override int Fit(ImmutableArray<Heading> headings) =>
-        headings.Count(heading => Fields.All.Any(heading.Names)) - (2 * Missing(headings).Count());
+    internal override int Fit(ImmutableArray<Heading> headings, BringingWishes wishes) =>
+        headings.Count(heading => Fields.All.Any(heading.Names)) - (2 * Missing(headings, wishes).Count());
 
     /// <summary>The columns that a table of new things must have and that no heading names.</summary>
-    internal IEnumerable<Field<T>> Missing(ImmutableArray<Heading> headings) =>
+    internal IEnumerable<Field<T>> Missing(ImmutableArray<Heading> headings, BringingWishes wishes) =>
         Fields.All.Where(field =>
             field.Need != Need.Maybe
             && !Filled.Contains(field.Name, StringComparer.Ordinal)
+            && !(field.Name == Day && wishes.On is not null)
             && !headings.Any(heading => heading.Names(field))
         );
 

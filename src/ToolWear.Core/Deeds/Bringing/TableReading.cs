@@ -47,6 +47,12 @@ internal sealed partial class TableReading<T>(
     private Source source = new(units, today);
     private Shop now = shop;
 
+    /// <summary>The columns, and those that are filled from elsewhere: the note that keeps others, the day.</summary>
+    private IEnumerable<Field<T>> Shown =>
+        fields.Values.Union(
+            kind.Fields.All.Where(each => each.Name == Note ? wishes.KeepUnknown && !unknown.IsEmpty : IsDayGiven(each))
+        );
+
     /// <summary>Reads it.</summary>
     /// <returns>What it comes to.</returns>
     public Brought Run()
@@ -64,7 +70,7 @@ internal sealed partial class TableReading<T>(
 
         return new(
             kind.Name,
-            [.. fields.Values.Select(field => new BroughtColumn(field.Name, field.IsNumber))],
+            [.. Shown.Select(field => new BroughtColumn(field.Name, field.IsNumber))],
             [.. rows],
             faults.Count == 0 ? [.. entries] : [],
             [.. doubts],
@@ -118,9 +124,9 @@ internal sealed partial class TableReading<T>(
             return;
         }
 
-        foreach (Field<T> field in kind.Missing(headings).Where(field => field.IsKey || !wishes.Update))
+        foreach (Field<T> field in kind.Missing(headings, wishes).Where(field => field.IsKey || !wishes.Update))
         {
-            Fault(table.Line, field.Name, $"there is no such column; add one: {field.Right}");
+            Fault(table.Line, field.Name, $"there is no such column; add one: {field.Right}{OrOn(field.Name)}");
         }
 
         carried = [.. wishes.CarryDown.Select(name => kind.Fields.All.FirstOrDefault(Heading.Of(name).Names)?.Name)];
@@ -211,10 +217,7 @@ internal sealed partial class TableReading<T>(
         if (faults.Count == sound && IsEntered(row.Line, what))
         {
             rows.Add(
-                new(
-                    [.. fields.Values.Select(field => field.Write(said))],
-                    [.. fields.Values.Select(field => field.Offer(said, units))]
-                )
+                new([.. Shown.Select(field => field.Write(said))], [.. Shown.Select(field => field.Offer(said, units))])
             );
         }
     }
@@ -277,7 +280,8 @@ internal sealed partial class TableReading<T>(
             cell = string.Join("; ", kept.Prepend(cell).Where(text => text.Length > 0));
         }
 
-        return cell.Length == 0 && (isKnown || kind.Filled.Contains(field.Name, StringComparer.Ordinal)) ? null
+        return cell.Length == 0 && IsDayGiven(field) ? FormattableString.Invariant($"{wishes.On:yyyy-MM-dd}")
+            : cell.Length == 0 && (isKnown || kind.Filled.Contains(field.Name, StringComparer.Ordinal)) ? null
             : field.IsText && cell.StartsWith('\'') ? cell[1..]
             // a bare size has the unit of its heading
             : field.Unit == "mm" && cell is [.., >= '0' and <= '9'] && headings[columns[field.Name]].Unit is { } unit
@@ -300,10 +304,20 @@ internal sealed partial class TableReading<T>(
     }
 
     private string Mended(FieldFault fault, string cell) =>
-        cell.Length > 0 ? fault.Sentence
-        : CanBeCarried(fault.Field) && above.TryGetValue(fault.Field, out string? over)
-            ? $"the cell is empty; {fault.Sentence}, or add --carry-down {fault.Field} to repeat {FreeText.Shown(over)}"
-        : $"the cell is empty; {fault.Sentence}";
+        cell.Length > 0
+            ? fault.Sentence
+            : $"the cell is empty; {fault.Sentence}{OrOn(fault.Field)}"
+                + (
+                    CanBeCarried(fault.Field) && above.TryGetValue(fault.Field, out string? over)
+                        ? $", or add --carry-down {fault.Field} to repeat {FreeText.Shown(over)}"
+                        : ""
+                );
+
+    private bool IsDayGiven(Field<T> field) =>
+        field is { Name: TableKind.Day, Need: Need.Always } && wishes.On is not null;
+
+    private static string OrOn(string field) =>
+        field == TableKind.Day ? ", or add --on with the day of all rows that name none" : "";
 
     private bool CanBeCarried(string field) => kind.Fields[field] is { IsKey: false, IsNumber: false };
 

@@ -69,7 +69,10 @@ public static class Tables
     public static Brought Read(SaidTable table, Shop shop, LengthUnit units, DateOnly today, BringingWishes wishes)
     {
         ImmutableArray<Heading> headings = [.. table.Headings.Select(Heading.Of)];
-        return All.MaxBy(kind => kind.Fit(headings))!.Read(table, shop, units, today, wishes);
+        // tools without a form or readings without a day: of tools while there are none, or to correct them
+        bool isOfTools = shop.Tools.IsEmpty || wishes.Update;
+        return All.MaxBy(kind => (kind.Fit(headings, wishes), (kind == All[0]) == isOfTools))!
+            .Read(table, shop, units, today, wishes);
     }
 
     private static Length Mm(decimal mm) => Length.FromMm(mm);

@@ -71,7 +71,7 @@ internal static class ImportVerb
             call.Get(IgnoreUnknown),
             call.Get(KeepUnknown),
             call.Get(Update),
-            call.On,
+            call.SaidOn,
             BringingWishes.Columns(call.Get(CarryDown) ?? "")
         );
         LengthUnit units = call.Get(Said.Units) ?? shop.Settings.Units;

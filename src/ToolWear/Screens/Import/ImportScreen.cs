@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using ToolWear.Core.Deeds.Bringing;
 using ToolWear.Core.Ledger;
+using ToolWear.Core.Measure;
 using ToolWear.Doors;
 using ToolWear.Keys;
 using ToolWear.Pens;
@@ -23,14 +24,15 @@ internal sealed class ImportScreen(Host host) : Screen(host)
     private const string Nothing = "There is nothing to import. Mend the table; then Esc, and Enter to try again.";
     private const string ImportFrom = "Folder or file to import:";
     private const string ColumnsToCarry = "Columns to carry down:";
+    private const string DayOfTheRest = "Day of the rows that name none:";
 
     private readonly TypedLine path = new();
-    private readonly TypedLine columns = new();
+    private readonly TypedLine answer = new();
     private BringingWishes wishes = new();
     private Tried? tried;
     private string[] lines = [];
     private int width = Wrapped.Columns;
-    private bool isAskedForColumns;
+    private Act? asked;
 
     /// <inheritdoc />
     public override ScreenName Name => ScreenName.Import;
@@ -41,11 +43,11 @@ internal sealed class ImportScreen(Host host) : Screen(host)
     /// <inheritdoc />
     public override TypedLine? Line =>
         tried is null ? path
-        : isAskedForColumns ? columns
+        : asked is not null ? answer
         : null;
 
     /// <inheritdoc />
-    protected override int Count => tried is null || isAskedForColumns ? 0 : lines.Length;
+    protected override int Count => tried is null || asked is not null ? 0 : lines.Length;
 
     /// <inheritdoc />
     public override bool Has(Need need) => need == Need.Row ? tried?.Table is not null : base.Has(need);
@@ -53,7 +55,7 @@ internal sealed class ImportScreen(Host host) : Screen(host)
     /// <inheritdoc />
     public override void Open()
     {
-        (tried, wishes, isAskedForColumns) = (null, new(), false);
+        (tried, wishes, asked) = (null, new(), null);
         path.Offer("");
     }
 
@@ -62,9 +64,8 @@ internal sealed class ImportScreen(Host host) : Screen(host)
     {
         switch (act)
         {
-            case Act.Enter when isAskedForColumns:
-                isAskedForColumns = false;
-                Try(wishes with { CarryDown = BringingWishes.Columns(columns.Text) }, "");
+            case Act.Enter when asked is not null:
+                Take(answer.Text.Trim());
                 break;
             case Act.Enter when tried is not null:
                 Enter(tried);
@@ -96,13 +97,16 @@ internal sealed class ImportScreen(Host host) : Screen(host)
                 );
                 break;
             case Act.CarryDown:
-                isAskedForColumns = true;
-                columns.Offer(
+                Ask(
+                    act,
                     string.Join(',', wishes.CarryDown.IsEmpty ? tried?.Table?.What?.Blanks ?? [] : wishes.CarryDown)
                 );
                 break;
-            case Act.Back when isAskedForColumns:
-                isAskedForColumns = false;
+            case Act.Day:
+                Ask(act, $"{wishes.On ?? Sitting.Today:yyyy-MM-dd}");
+                break;
+            case Act.Back when asked is not null:
+                asked = null;
                 break;
             case Act.Back when tried is not null:
                 tried = null;
@@ -116,7 +120,7 @@ internal sealed class ImportScreen(Host host) : Screen(host)
 
     /// <inheritdoc />
     public override string WordsOf(KeyRow row) =>
-        row.Act == Act.Enter && tried is not null && !isAskedForColumns ? "import" : base.WordsOf(row);
+        row.Act == Act.Enter && tried is not null && asked is null ? "import" : base.WordsOf(row);
 
     /// <inheritdoc />
     public override void Compose(Picture body)
@@ -134,12 +138,38 @@ internal sealed class ImportScreen(Host host) : Screen(host)
         }
 
         int row = 0;
-        if (isAskedForColumns)
+        if (asked is not null)
         {
-            body.PutTyped(body.Put(0, row++, ColumnsToCarry, Ink.Strong) + 1, 0, columns.Text);
+            string question = asked == Act.Day ? DayOfTheRest : ColumnsToCarry;
+            body.PutTyped(body.Put(0, row++, question, Ink.Strong) + 1, 0, answer.Text);
         }
 
         body.PutList(row, body.Height - row, lines.Length, List, wide => [new("", wide, i => lines[i])]);
+    }
+
+    private void Ask(Act what, string offered)
+    {
+        asked = what;
+        answer.Offer(offered);
+    }
+
+    private void Take(string typed)
+    {
+        if (asked == Act.CarryDown)
+        {
+            Try(wishes with { CarryDown = BringingWishes.Columns(typed) }, "");
+        }
+        else if (DayText.TryRead(typed, Sitting.Today, out DateOnly day, out string refusal))
+        {
+            Try(wishes with { On = day }, "");
+        }
+        else
+        {
+            Sitting.Say(refusal, Ink.Warn);
+            return;
+        }
+
+        asked = null;
     }
 
     // a bar stands beside a long list
