@@ -141,7 +141,7 @@ public sealed class ShopLives
         double dressedOut = tool.Gauges.Min(gauge => gauge.Forecast?.EndsAfter ?? double.PositiveInfinity);
         for (int i = 0; i < left.Length; i++)
         {
-            left[i] = Math.Min(Math.Min(left[i], dressedOut), cracks?.Heats(i, tool.Tool.Id, used) ?? dressedOut);
+            left[i] = Math.Min(Math.Min(left[i], dressedOut), cracks?.Heats(i, tool.Tool.Id, used) ?? HeatsLeft.Most);
         }
 
         return left;

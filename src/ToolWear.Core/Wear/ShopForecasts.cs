@@ -236,30 +236,28 @@ public sealed class ShopForecasts
 
     private ToolForecast Forecast(ToolInShop tool)
     {
-        // what ended is followed to its end; of what is in the shop sizes may say nothing any more
-        OpenFinding? unread = tool.State == ToolState.Scrapped ? null : LookedOver.Of(Shop, tool).Unread;
-        Dressing? dressing = tool.State == ToolState.Scrapped ? null : Dressing.Of(Shop, tool);
+        // nothing is left of what ended; of what is in the shop sizes may say nothing any more
+        string? why =
+            tool.State == ToolState.Scrapped ? "it is scrapped"
+            : LookedOver.Of(Shop, tool).Unread is { Found.Finding: var found }
+                ? $"found {Ledger.ToolLookedOver.FindingWords.Word(found)}"
+            : null;
+        Dressing? dressing = why is null ? Dressing.Of(Shop, tool) : null;
         return new(
             tool,
-            [.. HistoriesOf(tool.Id).Select((history, gauge) => Forecast(tool, history, gauge, unread, dressing))],
+            [.. HistoriesOf(tool.Id).Select((history, gauge) => Forecast(tool, history, gauge, why, dressing))],
             ShopHistories.UsualSession(Shop, tool)
         );
     }
 
-    private GaugeForecast Forecast(
-        ToolInShop tool,
-        GaugeHistory history,
-        int gauge,
-        OpenFinding? unread,
-        Dressing? dressing
-    )
+    private GaugeForecast Forecast(ToolInShop tool, GaugeHistory history, int gauge, string? why, Dressing? dressing)
     {
         SisterForecasts sisters = Kind(history.Wear.Kind).Sisters;
         Estimated outlook = sisters.Tools[At(history.Wear.Kind, tool.Id, gauge)];
         return new(
             history,
             ThisToolAlone.Of(history.Wear),
-            unread is null
+            why is null
                 ? outlook is SisterForecast forecast
                 && dressing?.Takes.GetValueOrDefault(history.Gauge.Name) is { } takes
                 && history.Wear.LimitMm - history.LastKnownWearMm is { } spare
@@ -268,7 +266,7 @@ public sealed class ShopForecasts
                         EndsAfter = takes.Heats(Math.Max(0, spare)),
                     }
                     : outlook
-                : new NotEnoughData(0, 1, $"found {Ledger.ToolLookedOver.FindingWords.Word(unread.Found.Finding)}"),
+                : new NotEnoughData(0, 1, why),
             sisters.FollowedToItsLimit
         )
         {

@@ -78,7 +78,7 @@ internal static class CardText
             text.Append(Wrapped.Of(LastsSession(session), rest: "  "));
         }
 
-        if (FindingWords.DressedByNow(card.Shop, card.Forecast) is { } dressed)
+        if (card.Dressed is { } dressed)
         {
             text.Append(Wrapped.Of(dressed, rest: "  "));
         }

@@ -55,6 +55,15 @@ public sealed class LookedOverTests
         Assert.DoesNotContain(Judged.Reasons, each => each.Verdict == Verdict.MeasureIt);
     }
 
+    [Fact]
+    public void Nothing_is_left_of_a_tool_that_is_scrapped()
+    {
+        Add("4140");
+        Assert.NotNull(Forecasts.Of(story.Tool("S1").Id).HeatsLeft);
+        story.Enter(Story.Scrapped("S1", story.Today));
+        Assert.Null(Forecasts.Of(story.Tool("S1").Id).HeatsLeft);
+    }
+
     [Theory]
     [InlineData("H13", Core.Ledger.Rework.Tempered, true)]
     [InlineData(null, Core.Ledger.Rework.Tempered, true)]

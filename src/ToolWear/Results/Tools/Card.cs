@@ -76,13 +76,17 @@ internal sealed record Card(ShopForecasts All, ToolForecast Forecast, LengthUnit
     /// <summary>Null where it is no drift or its size is not known.</summary>
     public DriftOutlook? Drift { get; } = DriftOutlooks.Of(All, Forecast);
 
-    /// <summary>Null where it is no slitter or punch.</summary>
-    public SlitOutlook? Slit { get; } = SlitOutlooks.Of(All.Shop, Forecast);
+    /// <summary>Null where it is no slitter or punch, or opens no slit any more.</summary>
+    public SlitOutlook? Slit { get; } = IsAtItsEnd(All.Shop, Forecast) ? null : SlitOutlooks.Of(All.Shop, Forecast);
 
     /// <summary>What it can be made into; null where nothing can be said.</summary>
     public MadeInto? Into { get; } = MadeInto.Of(All, Forecast);
 
     public ImmutableArray<MadeIntoOffer> Offers => Into?.Offers ?? [];
+
+    /// <summary>When it is dressed; null where it is not dressed by heats, or never again.</summary>
+    public string? Dressed { get; } =
+        IsAtItsEnd(All.Shop, Forecast) ? null : FindingWords.DressedByNow(All.Shop, Forecast);
 
     /// <summary>Its readings, as in the wear history.</summary>
     public Table Readings => HistoryTable.Columns.Over(HistoryTable.Rows(Shop, Forecast), Units);
@@ -90,6 +94,10 @@ internal sealed record Card(ShopForecasts All, ToolForecast Forecast, LengthUnit
     /// <summary>Its gauge marks, each with the tool's eye, its slit and what it can be made into.</summary>
     public Table ByGauge =>
         GaugeColumns.Over(Forecast.Gauges.Select(gauge => new CardGauge(this, new ForecastRow(gauge))), Units);
+
+    private static bool IsAtItsEnd(Shop shop, ToolForecast forecast) =>
+        forecast.Tool.State == ToolState.Scrapped
+        || LookedOver.Of(shop, forecast.Tool).Unread is { Rule.Wear: WearSays.Nothing };
 }
 
 /// <summary>A gauge mark of a card.</summary>

@@ -96,11 +96,12 @@ internal static class FindingWords
             ? tool.Tool.Tool.Form.DressedAfter is null
                 ? null
                 : "Dress it when its flat shows. Practice names no number of heats; from three dressings on your records do."
-            : $"{Sentence(DressAfter(dressing))[..^1]} ({(dressing.Learned == 0 ? "common practice" : $"by {dressing.Learned} dressings on record")}); "
+            : $"{Sentence(DressAfter(dressing))[..^1]} ({(dressing.Learned == 0 ? "common practice" : $"by {dressing.Learned} dressings on record")})"
                 + (
-                    tool.Gauges.Any(gauge => gauge.Forecast?.EndsAfter < double.PositiveInfinity)
-                        ? "heats left count what dressing takes off."
-                        : "what dressing takes off is not known, heats left do not count it."
+                    tool.Gauges.All(gauge => gauge.Forecast is null) ? "."
+                    : tool.Gauges.Any(gauge => gauge.Forecast?.EndsAfter < double.PositiveInfinity)
+                        ? "; heats left count what dressing takes off."
+                    : "; what dressing takes off is not known, heats left do not count it."
                 );
 
     /// <summary>The places of the rack of which no tool is to be used next, and why.</summary>
