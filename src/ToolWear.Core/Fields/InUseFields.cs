@@ -96,10 +96,20 @@ public static class InUseFields
             .Means("the main direction of wear")
             .Needs("size_mm", Size, t => t.Size, (t, v) => t with { Size = v!.Value })
             .Means("the size that the caliper read, or the size now")
-            .Called("size now", "now", "reading", "measured")
+            .Called("size now", "now", "current size", "reading", "measured")
             .Maybe("scrap_mm", Size, t => t.Scrap, (t, v) => t with { Scrap = v })
             .Means("the size at which a tool in use is scrapped")
-            .Called("scrap size", "scrap under", "scrap at", "scrap over", "limit")
+            .Called(
+                "scrap size",
+                "scrap under",
+                "scrap at",
+                "scrap over",
+                "scrap below",
+                "limit",
+                "wear limit",
+                "min size",
+                "minimum"
+            )
             .Maybe("made_mm", Size, t => t.Made, (t, v) => t with { Made = v })
             .Means("the size at which a tool in use was made, where known")
             .Called("made size", "size made", "size when made", "size new", "new size", "start", "start size")

@@ -31,9 +31,10 @@ public static class ToolFields
     internal static readonly FieldTable<Tool> First = new FieldTable<Tool>("", Blank)
         .Key("tool", Mark, t => t.Mark, (t, v) => t with { Mark = v!.Value })
         .Means("the mark stamped on the tool, such as R3", "Mark")
-        .Called("stamp", "tool mark")
+        .Called("stamp", "tool mark", "tool no", "tool number")
         .Needs("form", Form, t => t.Form, (t, v) => t with { Form = v! })
         .Means("what form of tool it is", "Form")
+        .Called("type", "kind", "what", "tool type")
         .Maybe("eye", Text, t => t.Eye, (t, v) => t with { Eye = v })
         .Means("the eye it works on or for, such as H; empty where it serves every eye", "Eye", Kept.Eyes)
         .Maybe("place", InSeries, t => SeriesFields.OrNone(t.Place), (t, v) => t with { Place = v ?? Place.None })
@@ -42,7 +43,7 @@ public static class ToolFields
         .Means("its shape", "Section")
         .Maybe("steel", Text, t => t.Steel, (t, v) => t with { Steel = v })
         .Means("its steel, by number where it has one", "Steel", Kept.Steels)
-        .Called("material");
+        .Called("material", "grade", "steel grade");
 
     /// <summary>What is said last of a tool, whatever table it stands in.</summary>
     internal static readonly FieldTable<Tool> Last = new FieldTable<Tool>("", Blank)
@@ -61,7 +62,7 @@ public static class ToolFields
             (t, v) => t with { Start = t.Start with { HeatsBefore = v } }
         )
         .Means("heats it worked before these records, roughly; empty where nobody knows", "Heats before")
-        .Called("heats", "heats so far")
+        .Called("heats", "heats so far", "heats done", "total heats")
         .Maybe(
             "heats_before_how",
             Word(ToolStart.HowWords),

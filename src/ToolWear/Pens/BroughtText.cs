@@ -1,4 +1,6 @@
 using ToolWear.Core.Measure;
+using ToolWear.Core.Shops;
+using ToolWear.Results;
 using ToolWear.Results.Looks;
 using ToolWear.Storage.Csv;
 
@@ -19,7 +21,7 @@ internal static class BroughtText
         Wrapped.Of(Understood(file), "", "  ", width)
         + Faults(file.Faults, file.Faults.Length, width)
         + Listed("To look at:", file.Doubts, file.Doubts.Length, width)
-        + (file.What is { Rows.IsEmpty: false } ? "\n" + BroughtTable.Rows(file, units).ToText(width) : "");
+        + (file.What is { Rows.IsEmpty: false } ? "\n" + Filled(BroughtTable.Rows(file, units)).ToText(width) : "");
 
     /// <summary>A folder, before it comes in: how much it holds, faults.</summary>
     public static string Of(string folder, CsvImported set, int width) =>
@@ -29,8 +31,25 @@ internal static class BroughtText
     /// <summary>Says that there is nothing new in a table.</summary>
     public static string NothingNew(BroughtFile file) => $"{file.Name}: the shop knows all of it already";
 
+    /// <summary>Says what came in.</summary>
+    public static string Imported(int entries, Shop shop) =>
+        $"{(entries == 1 ? "1 entry" : $"{entries} entries")}, {Of(shop.Tools.Count, "tool")}, {Of(shop.Sessions.Count, "session")} imported";
+
     /// <summary>So many of a thing.</summary>
     public static string Of(int count, string thing) => $"{count} {thing}{(count == 1 ? "" : "s")}";
+
+    /// <summary>Without the columns in which no row has anything.</summary>
+    private static Table Filled(Table table) =>
+        table with
+        {
+            Columns =
+            [
+                .. table.Columns.Select(
+                    (column, i) =>
+                        table.Rows.Any(row => row[i].Shown.Length > 0) ? column : column with { Heading = null }
+                ),
+            ],
+        };
 
     private static string Faults(IEnumerable<object> faults, int count, int width) =>
         Listed("Faults; nothing comes in until they are mended:", faults, count, width);

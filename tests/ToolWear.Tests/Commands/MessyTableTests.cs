@@ -44,6 +44,23 @@ public sealed class MessyTableTests
     public void What_is_asked_for_mends_it(string name, string option) =>
         Golden.Same($"messy/{name} {option}.txt", Tried(name, option));
 
+    // both were filled in and saved as xlsx, then as CSV, by LibreOffice 7.4 in that language
+    [Fact]
+    public void The_template_filled_in_two_languages_makes_the_same_shop()
+    {
+        string[] shops =
+        [
+            .. ((string[])["english", "german"]).Select(language =>
+            {
+                using TestSite site = Shop();
+                site.Done("import", Path.Combine(Folder, $"tools-template-saved-in-{language}.csv"));
+                return site.Done("export", "-", "--as", "json");
+            }),
+        ];
+        Assert.Contains("5/8 bar; blue", shops[0], StringComparison.Ordinal);
+        Assert.Equal(shops[0], shops[1]);
+    }
+
     private static string Tried(string name, string option)
     {
         using TestSite site = Shop();

@@ -120,7 +120,13 @@ internal sealed partial class TableReading<T>(
         if (columns.Count == 0)
         {
             string kinds = string.Join("|", Tables.All.Select(each => each.Name));
-            Fault(table.Line, "", $"no heading is known; \"toolwear template {kinds}\" shows those that are");
+            Fault(
+                table.Line,
+                "",
+                headings.Length == 1
+                    ? "there is one cell in this row; part cells by commas, semicolons or tabs"
+                    : $"no heading is known; \"toolwear template {kinds}\" shows those that are"
+            );
             return;
         }
 

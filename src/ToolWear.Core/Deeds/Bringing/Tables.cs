@@ -187,6 +187,7 @@ public static class Tables
         {
             yield return said with
             {
+                Tool = tool.Mark,
                 Gauge = said.Gauge.Length > 0 ? said.Gauge : names[0],
                 Resolution = said.Resolution ?? row.Resolution("size_mm"),
             };
@@ -218,13 +219,14 @@ public static class Tables
         yield return said.What with
         {
             Session = session,
+            Tool = tool.Mark,
             Work = row.Has("work") ? said.What.Work : tool.MainWork,
         };
     }
 
     private static Tool? Named(ToolMark mark, RowAsked row)
     {
-        if (!row.Shop.TryFind(mark, out ToolInShop? tool))
+        if (!row.Shop.TryFind(row.Shop.Meant(mark), out ToolInShop? tool))
         {
             row.Fault("tool", $"no tool is marked {mark}; mend the mark, or import the tool first");
         }

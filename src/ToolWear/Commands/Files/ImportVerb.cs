@@ -124,9 +124,7 @@ internal static class ImportVerb
         Into(bench, entries, call.Site.Today, call.Get(Said.Once));
         call.WarnOfMarksAlike(entries);
         call.WarnOfSizes(doubts);
-        call.PrintLine(
-            $"{entries.Length} entries, {bench.Shop.Tools.Count} tools, {bench.Shop.Sessions.Count} sessions imported"
-        );
+        call.PrintLine(BroughtText.Imported(entries.Length, bench.Shop));
     }
 
     /// <summary>Enters what was imported as one line of the journal.</summary>

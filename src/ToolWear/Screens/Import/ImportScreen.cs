@@ -220,7 +220,7 @@ internal sealed class ImportScreen(Host host) : Screen(host)
         else if (Sitting.RecordForGood(shown.Entries))
         {
             Host.Go(Host.Home);
-            Sitting.Say($"{shown.Entries.Length} entries imported, {Sitting.Shop.Tools.Count} tools.", Ink.Done);
+            Sitting.Say(BroughtText.Imported(shown.Entries.Length, Sitting.Shop), Ink.Done);
         }
     }
 
