@@ -44,6 +44,7 @@ internal sealed partial class TableReading<T>(
     ];
     private ImmutableArray<int> unknown = [];
     private ImmutableArray<string?> carried = [];
+    private string decimalMarks = "";
     private Source source = new(units, today);
     private Shop now = shop;
 
@@ -62,6 +63,7 @@ internal sealed partial class TableReading<T>(
         [
             .. table.Rows.SelectMany(row => fields.Where(each => !each.Value.IsText).Select(each => row[each.Key])),
         ];
+        decimalMarks = Marks(cells.Where(cell => !Thousands().IsMatch(cell)));
         source = source with { MonthFirst = DayText.IsMonthFirst(cells) };
         foreach (SaidRow row in faults.Count == 0 ? table.Rows : [])
         {
@@ -82,9 +84,7 @@ internal sealed partial class TableReading<T>(
 
     private string Understood(string[] cells)
     {
-        string marks = string.Concat(
-            cells.Select(cell => Decimal().Match(cell).Groups["mark"].Value).Distinct(StringComparer.Ordinal)
-        );
+        string marks = Marks(cells);
         string?[] said =
         [
             marks.Length == 0 ? null
@@ -98,6 +98,11 @@ internal sealed partial class TableReading<T>(
         ];
         return string.Join(", ", said.OfType<string>());
     }
+
+    private static string Marks(IEnumerable<string> cells) =>
+        string.Concat(
+            cells.Select(cell => Decimal().Match(cell).Groups["mark"].Value).Distinct(StringComparer.Ordinal)
+        );
 
     private void TakeHeadings()
     {
@@ -200,6 +205,7 @@ internal sealed partial class TableReading<T>(
         string CellOf(string name) => cells.GetValueOrDefault(name, "");
         T? known = kind.Known(now, CellOf);
         CheckKey(row.Line, CellOf, known);
+        CheckThousands(row.Line, CellOf);
         T said = kind.Fields.Read(
             known ?? kind.Fields.Blank,
             field => Text(row, field, CellOf(field.Name), known is not null),
@@ -247,6 +253,26 @@ internal sealed partial class TableReading<T>(
                 HeadingOf(keys[0].Name),
                 $"{FreeText.Shown(mark)} is in the shop already; leave the row out, or add --update to correct it"
             );
+        }
+    }
+
+    /// <summary>Where other cells have a decimal comma, "1.800" can be eighteen hundred.</summary>
+    private void CheckThousands(long line, Func<string, string> cell)
+    {
+        foreach (Field<T> field in fields.Values.Where(field => field.IsNumber))
+        {
+            string typed = cell(field.Name);
+            string mark = Thousands().Match(typed).Groups["mark"].Value;
+            if (mark.Length > 0 && decimalMarks.Contains(mark == "," ? '.' : ',', StringComparison.Ordinal))
+            {
+                string whole = typed.Replace(mark, "", StringComparison.Ordinal);
+                string part = typed.Replace(mark, mark == "," ? "." : ",", StringComparison.Ordinal);
+                Fault(
+                    line,
+                    HeadingOf(field.Name),
+                    $"{FreeText.Shown(typed)} can be {whole} or {part}; write one of these"
+                );
+            }
         }
     }
 
@@ -334,4 +360,7 @@ internal sealed partial class TableReading<T>(
 
     [GeneratedRegex("""^[0-9]*(?<mark>[.,])[0-9]+[^0-9.,]*$""", RegexOptions.ExplicitCapture)]
     private static partial Regex Decimal();
+
+    [GeneratedRegex("""^[1-9][0-9]{0,2}(?<mark>[.,])[0-9]{3}(?![0-9.,])""", RegexOptions.ExplicitCapture)]
+    private static partial Regex Thousands();
 }
