@@ -1,3 +1,4 @@
+using System.Text;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Shops;
 using ToolWear.Results;
@@ -21,7 +22,7 @@ internal static class BroughtText
         Wrapped.Of(Understood(file), "", "  ", width)
         + Faults(file.Faults, file.Faults.Length, width)
         + Listed("To look at:", file.Doubts, file.Doubts.Length, width)
-        + (file.What is { Rows.IsEmpty: false } ? "\n" + Filled(BroughtTable.Rows(file, units)).ToText(width) : "");
+        + (file.What is { Rows.IsEmpty: false } ? Rows(BroughtTable.Rows(file, units), width) : "");
 
     /// <summary>A folder, before it comes in: how much it holds, faults.</summary>
     public static string Of(string folder, CsvImported set, int width) =>
@@ -38,18 +39,37 @@ internal static class BroughtText
     /// <summary>So many of a thing.</summary>
     public static string Of(int count, string thing) => $"{count} {thing}{(count == 1 ? "" : "s")}";
 
-    /// <summary>Without the columns in which no row has anything.</summary>
-    private static Table Filled(Table table) =>
-        table with
+    /// <summary>The rows without columns that none fills; those that find no room follow below, behind the first again.</summary>
+    private static string Rows(Table table, int width)
+    {
+        ColumnPlace[] places =
+        [
+            .. table.Places(int.MaxValue).Where(place => table.Rows.Any(row => row[place.Index].Shown.Length > 0)),
+        ];
+        StringBuilder text = new();
+        int next = 1;
+        do
         {
-            Columns =
-            [
-                .. table.Columns.Select(
-                    (column, i) =>
-                        table.Rows.Any(row => row[i].Shown.Length > 0) ? column : column with { Heading = null }
-                ),
-            ],
-        };
+            HashSet<int> block = [places[0].Index];
+            int used = places[0].Width;
+            while (next < places.Length && (block.Count == 1 || used + 2 + places[next].Width <= width))
+            {
+                used += 2 + places[next].Width;
+                block.Add(places[next++].Index);
+            }
+
+            Table part = table with
+            {
+                Columns =
+                [
+                    .. table.Columns.Select((column, i) => block.Contains(i) ? column : column with { Heading = null }),
+                ],
+            };
+            text.Append('\n').Append(part.ToText(width));
+        } while (next < places.Length);
+
+        return text.ToString();
+    }
 
     private static string Faults(IEnumerable<object> faults, int count, int width) =>
         Listed("Faults; nothing comes in until they are mended:", faults, count, width);

@@ -16,6 +16,11 @@ public sealed class ImportScreenTests
         + "R1;drift;H;rough;4140;13,6;12,8;2;left\r\n"
         + "R2;;;;;13,1;12,8;3;\r\n";
 
+    private const string Wide =
+        "tool,form,eye,place,section,steel,peg,size,scrap,made,heats,heats_before_how,guess_heats,on,note\n"
+        + "R8,drift,H,second,oval,H13,A3,16.25,15.2,17,120,counted,300,2026-10-31,corner chipped\n"
+        + "R9,slitter,,,,,,2.5,2,,,,,,\n";
+
     private static readonly string Faulty = "tool,form,size\n" + Each("drift,wide");
 
     [Theory]
@@ -60,6 +65,8 @@ public sealed class ImportScreenTests
         Step("the day before", ["Backspace", .. "11.11.".Select(each => $"{each}"), "Enter"]);
         screens.Press("Enter");
         Assert.Equal("2026-11-11", $"{((ToolMeasured)screens.Sitting.Shop.Ledger[^1].What).On:yyyy-MM-dd}");
+        Try(screens, site.Write("wide.csv", Wide));
+        Step("a wide table");
         Golden.Same($"screens/import.{width}x{height}.txt", record.ToString());
     }
 
