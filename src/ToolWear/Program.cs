@@ -7,6 +7,10 @@ using ToolWear.Storage.Disks;
 Environment.SetEnvironmentVariable("TUI_CONFIG", null);
 Console.OutputEncoding = new System.Text.UTF8Encoding(encoderShouldEmitUTF8Identifier: false);
 
+// the console greets a terminal that it knows with signs for its keypad, which no verb wants; the screens get the name
+string terminal = Environment.GetEnvironmentVariable("TERM") ?? "";
+Environment.SetEnvironmentVariable("TERM", "dumb");
+
 // where a file may grow no more (setrlimit(2)) the write says so; left alone, SIGXFSZ ends the program without a word
 using PosixSignalRegistration? tooLarge = OperatingSystem.IsWindows()
     ? null
@@ -26,9 +30,15 @@ Site site = new(
 )
 {
     In = Console.OpenStandardInput,
+    Width = Math.Max(
+        40,
+        int.TryParse(Environment.GetEnvironmentVariable("COLUMNS"), out int columns) && columns > 0 ? columns
+            : !Console.IsOutputRedirected && Console.WindowWidth is > 0 and var window ? window
+            : 80
+    ),
     Tty = new Tty(
         !Console.IsInputRedirected && !Console.IsOutputRedirected,
-        Environment.GetEnvironmentVariable("TERM") ?? "",
+        terminal,
         Environment.GetEnvironmentVariable("COLORTERM") is "truecolor" or "24bit",
         !string.IsNullOrEmpty(Environment.GetEnvironmentVariable("NO_COLOR")),
         bytes =>

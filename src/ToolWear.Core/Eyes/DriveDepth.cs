@@ -44,7 +44,7 @@ public sealed record NoDepth(DriveEnd End, bool IsOfLength, double WantsMm, doub
             DriveEnd.NoTaper => $"The {way} is out of tolerance and has no taper to make it up.",
             DriveEnd.DrivenThrough => "It is driven right through: no depth makes up for its wear.",
             DriveEnd.LengthAgainstWidth =>
-                $"The {way} wants {Depth(WantsMm)} {mark} deeper at least, the {other} {Depth(AtMostMm)} at most.",
+                $"The {way} needs {Depth(WantsMm)} {mark} more depth at least, the {other} allows {Depth(AtMostMm)} at most.",
             DriveEnd.MarkRunsOff when WantsMm < 0 =>
                 $"It would have to go {Depth(-WantsMm)} {mark} less deep, off its nose.",
             DriveEnd.MarkRunsOff => $"{deeper}, and the mark runs off the taper after {Depth(AtMostMm)}.",

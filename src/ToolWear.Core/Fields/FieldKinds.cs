@@ -360,5 +360,5 @@ public static class FieldKinds
     private static string? WriteDay(DateOnly? day) => day?.ToString("O", Plain);
 
     private static string NotAmong(string text, ImmutableArray<string> words) =>
-        $"\"{FreeText.Shown(text)}\" is not known here; one of {string.Join(", ", words)}";
+        $"\"{FreeText.Shown(text)}\" is not known here. {NearNames.Hint(text, words)}";
 }

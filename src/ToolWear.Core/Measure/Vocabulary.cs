@@ -63,7 +63,7 @@ public sealed class Vocabulary<T>
 
         bool isKnown = at < All.Length;
         value = isKnown ? values[at] : default;
-        refusal = isKnown ? "" : $"{Noun} \"{FreeText.Shown(word.ToString())}\": one of {string.Join(", ", All)}";
+        refusal = isKnown ? "" : NearNames.Refusal(Noun, word.ToString(), All);
         return isKnown;
     }
 

@@ -89,7 +89,7 @@ public sealed record ToolingCosts(ImmutableArray<PlaceHeatCost> Places, Immutabl
     /// <param name="life">The life in heats.</param>
     /// <returns>Cost a heat; <see cref="NotEnoughData"/> where the cost is not known or the life none.</returns>
     public static Estimated AHeat(decimal? cost, Estimate life) =>
-        cost is not { } known ? new NotEnoughData(0, 1, "no cost of such a tool is noted")
+        cost is not { } known ? new NotEnoughData(0, 1, "no cost of such a tool is on record")
         : life.Value <= 0 ? new NotEnoughData(0, 1, "such a tool does not last one heat")
         : new Estimate(
             (double)known / life.Value,
@@ -175,7 +175,7 @@ public sealed record ToolingCosts(ImmutableArray<PlaceHeatCost> Places, Immutabl
     // ends added up are wider than nine in ten: the cautious way round
     private static Estimated Sum((double Heats, Estimate AHeat)[] stages) =>
         stages.Length == 0
-            ? new NotEnoughData(0, 1, "no cost of its tools is noted")
+            ? new NotEnoughData(0, 1, "no cost of its tools is on record")
             : new Estimate(
                 stages.Sum(each => each.Heats * each.AHeat.Value),
                 stages.Sum(each => each.Heats * each.AHeat.Low90),

@@ -126,7 +126,7 @@ public abstract record Section
 
                 break;
             default:
-                refusal = "Only a round, rectangle, oval or teardrop can be reckoned with.";
+                refusal = "Only a round, rectangle, oval or teardrop can be worked out.";
                 break;
         }
 

@@ -1,5 +1,6 @@
 using ToolWear.Core.Fields;
 using ToolWear.Core.Ledger;
+using ToolWear.Core.Measure;
 
 namespace ToolWear.Core.Shops;
 
@@ -49,6 +50,5 @@ internal static class DescriptionArms
             : refusal;
 
     private static string UnknownPattern(Shop shop, string pattern) =>
-        $"none is called {pattern}: "
-        + (shop.Patterns.IsEmpty ? "none has been entered yet" : $"there are {string.Join(", ", shop.Patterns.Keys)}");
+        NearNames.Refusal("pattern", pattern, shop.Patterns.Keys);
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using ToolWear.Core.Ledger;
+using ToolWear.Core.Measure;
 using ToolWear.Core.Tools;
 
 namespace ToolWear.Core.Shops;
@@ -18,6 +19,19 @@ public static class MarksAlike
             is not [var only]
             ? typed
             : only;
+
+    /// <summary>The marks of the tools that are not scrapped, sorted.</summary>
+    /// <param name="shop">The shop.</param>
+    /// <returns>Each mark once.</returns>
+    public static IEnumerable<string> MarksInUse(this Shop shop) =>
+        shop.Marks.Keys.Select(mark => mark.Text).Order(StringComparer.Ordinal);
+
+    /// <summary>Refuses a mark that no tool has.</summary>
+    /// <param name="shop">The shop.</param>
+    /// <param name="mark">The mark.</param>
+    /// <returns>What is wrong, and which mark was probably meant.</returns>
+    public static string NoTool(this Shop shop, ToolMark mark) =>
+        NearNames.Refusal("tool", mark.Text, shop.MarksInUse());
 
     /// <summary>The marks like one that entries have given.</summary>
     /// <param name="shop">The shop after the entries.</param>

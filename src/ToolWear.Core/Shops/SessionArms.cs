@@ -127,9 +127,7 @@ internal static class SessionArms
 
         if (tool.Tool.Gauge(e.Gauge) is null)
         {
-            string names = string.Join(", ", tool.Tool.GaugeMarks.Select(gauge => gauge.Name));
-            return $"{e.Tool} has no gauge mark {e.Gauge}: "
-                + (names.Length == 0 ? "it has none at all" : $"it has {names}");
+            return NoGauge(tool.Tool, e.Gauge);
         }
 
         if (e.Session is { } name && !shop.SessionShelf.Has(name))
@@ -166,8 +164,7 @@ internal static class SessionArms
 
         if (e.Gauge is { } gauge && tool.Tool.Gauge(gauge) is null)
         {
-            string names = string.Join(", ", tool.Tool.GaugeMarks.Select(each => each.Name));
-            return $"{e.Tool} has no gauge mark {gauge}: it has {(names.Length == 0 ? "none" : names)}";
+            return NoGauge(tool.Tool, gauge);
         }
 
         if (e.Gauge is null && (e.Before ?? e.After) is not null)
@@ -200,7 +197,7 @@ internal static class SessionArms
         ToolInShop? maker = null;
         if (e.Tool is { } tool && !shop.TryFind(tool, out maker))
         {
-            return Unknown(tool);
+            return shop.NoTool(tool);
         }
 
         return (FieldKinds.Size.Fault(e.Length) ?? FieldKinds.Size.Fault(e.Width)) is { } fault
@@ -213,6 +210,9 @@ internal static class SessionArms
     }
 
     private static bool IsNoSize(Length? size) => size <= Length.Zero || size > SizeText.Longest;
+
+    private static string NoGauge(Tool tool, string gauge) =>
+        NearNames.Refusal($"gauge mark on {tool.Mark}", gauge, tool.GaugeMarks.Select(each => each.Name));
 
     private static string UnknownSession(string name) => $"there is no session {name}";
 }

@@ -150,7 +150,7 @@ public sealed class ShopSetting
         .. GuessedLife.Firsts.Select(first => new ShopSetting(
             GuessName(first.Of),
             first.Usual,
-            $"how many heats {(first.Of[0] == 'o' ? "an" : "a")} {first.Of}{(Places.Words.TryParse(first.Of, out _, out _) ? " drift" : "")} usually lasts where nobody said: of mild steel, of oil- or water-hardening, of air-hardening",
+            $"how many heats {(first.Of == "other" ? "another tool" : $"{(first.Of[0] == 'o' ? "an" : "a")} {first.Of}{(Places.Words.TryParse(first.Of, out _, out _) ? " drift" : "")}")} usually lasts where nobody said: of mild steel, of oil- or water-hardening, of air-hardening",
             GuessesFault
         )),
         .. Enum.GetValues<Place>().SelectMany(place => Enum.GetValues<Work>().Select(work => MakeFactor(place, work))),

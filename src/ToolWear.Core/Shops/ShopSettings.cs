@@ -146,7 +146,7 @@ public sealed class ShopSettings
         after = this;
         if (ShopSetting.Find(name) is not { } setting)
         {
-            refusal = $"there is no setting {name}: {Like(name)}";
+            refusal = NearNames.Refusal("setting", name, ShopSetting.All.Select(each => each.Name));
             return false;
         }
 
@@ -160,19 +160,6 @@ public sealed class ShopSettings
         }
 
         return refusal.Length == 0;
-    }
-
-    // those that begin alike, else the first of them: all would fill a screen
-    private static string Like(string name)
-    {
-        const int Named = 12;
-        string[] all = [.. ShopSetting.All.Select(each => each.Name)];
-        string[] alike =
-        [
-            .. all.Where(each => name.Length >= 3 && each.StartsWith(name[..3], StringComparison.OrdinalIgnoreCase)),
-        ];
-        string[] of = alike.Length > 0 ? alike : all;
-        return string.Join(", ", of.Take(Named)) + (of.Length > Named ? $" and {of.Length - Named} more" : "");
     }
 
     private decimal Number(ShopSetting setting) =>

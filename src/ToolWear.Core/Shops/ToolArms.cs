@@ -34,7 +34,7 @@ internal static class ToolArms
     {
         if (!shop.Marks.TryGetValue(e.Tool.Mark, out long id))
         {
-            return Unknown(e.Tool.Mark);
+            return shop.NoTool(e.Tool.Mark);
         }
 
         ToolInShop was = shop.ToolShelf[id];
@@ -66,7 +66,7 @@ internal static class ToolArms
     {
         if (!shop.Marks.TryGetValue(e.From, out long id))
         {
-            return Unknown(e.From);
+            return shop.NoTool(e.From);
         }
 
         if (shop.Marks.ContainsKey(e.To))
@@ -86,7 +86,7 @@ internal static class ToolArms
     {
         if (!shop.Marks.TryGetValue(e.Tool, out long id))
         {
-            return Unknown(e.Tool);
+            return shop.NoTool(e.Tool);
         }
 
         ToolInShop tool = shop.ToolShelf[id];
@@ -159,7 +159,7 @@ internal static class ToolArms
 
         if (e.Into is { } into && (into == e.Tool || !shop.TryFind(into, out _)))
         {
-            return into == e.Tool ? $"{into} cannot be made into itself" : Unknown(into);
+            return into == e.Tool ? $"{into} cannot be made into itself" : shop.NoTool(into);
         }
 
         DateOnly last = tool.Events.Select(shop.SaidOn).Append(tool.StateOn).Max();
@@ -187,7 +187,7 @@ internal static class ToolArms
     {
         bool found = shop.TryFind(mark, out ToolInShop? known);
         tool = known!;
-        return !found ? Unknown(mark)
+        return !found ? shop.NoTool(mark)
             : on > entered.Day ? Future(on, entered.Day)
             : on < tool.Tool.MadeOn
                 ? $"{mark} was made on {tool.Tool.MadeOn:yyyy-MM-dd}: nothing can have happened to it on {on:yyyy-MM-dd}"
@@ -209,8 +209,6 @@ internal static class ToolArms
             {
                 ToolShelf = after,
             };
-
-    internal static string Unknown(ToolMark mark) => $"no tool is marked {mark}";
 
     internal static string Future(DateOnly on, DateOnly today) =>
         $"{on:yyyy-MM-dd} lies in the future: today is {today:yyyy-MM-dd} by this computer's clock";

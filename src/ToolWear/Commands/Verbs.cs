@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.CommandLine;
 using System.CommandLine.Help;
 using System.CommandLine.Invocation;
@@ -8,6 +9,7 @@ using ToolWear.Commands.Figures;
 using ToolWear.Commands.Files;
 using ToolWear.Commands.Plans;
 using ToolWear.Commands.Tools;
+using ToolWear.Core.Measure;
 using ToolWear.Doors;
 using ToolWear.Wording;
 
@@ -19,8 +21,6 @@ public static class Verbs
     /// <summary>The exit code of a bug.</summary>
     public const int Bug = 70;
 
-    private static readonly RootCommand Root = Made();
-
     /// <summary>Runs a command line.</summary>
     /// <param name="world">The world around.</param>
     /// <param name="arguments">What was typed behind the program's name.</param>
@@ -30,11 +30,22 @@ public static class Verbs
         Site site = world with { Out = new HarmlessWriter(world.Out), Error = new HarmlessWriter(world.Error) };
         try
         {
+            if (arguments is [['[', 's', 'u', 'g', 'g', 'e', 's', 't', ':', .. var at, ']'], var line])
+            {
+                string typed = int.TryParse(at, out int end) && end < line.Length ? line[..Math.Max(0, end)] : line;
+                site.Out.Write(
+                    Offers.Of(
+                        Root.Parse(typed, new Parsing(site)),
+                        typed.TrimEnd() is { Length: > 0 } bare && bare == typed
+                    )
+                );
+                return 0;
+            }
+
             ParseResult parsed = Root.Parse(arguments, new Parsing(site));
             // who asks for help gets it, whatever else is missing
-            return MistypedOption(parsed) is { } option ? WrongUsage(site, parsed, [NoSuchOption(option)])
-                : parsed.Action is ParseErrorAction
-                    ? WrongUsage(site, parsed, parsed.Errors.Select(error => error.Message))
+            return MistypedOption(parsed) is { } option ? WrongUsage(site, parsed, [NoSuchOption(parsed, option)])
+                : parsed.Action is ParseErrorAction ? WrongUsage(site, parsed, Faults(parsed))
                 : parsed.Invoke(Streams(site.Out, site.Error));
         }
 #pragma warning disable CA1031 // whatever went wrong inside, the user gets one line and never a stack trace
@@ -74,46 +85,82 @@ public static class Verbs
             site.Error.WriteLine(Words.Refusal(fault));
         }
 
-        if (parsed.Action is ParseErrorAction hints)
-        {
-            // the library's own "did you mean"; it goes to the output unless told otherwise
-            hints.ShowHelp = false;
-            using StringWriter said = new();
-            parsed.Invoke(Streams(said, TextWriter.Null));
-            // it repeats what was typed, as it was typed
-            site.Error.Write(said.ToString().ReplaceLineEndings().Replace('\t', '\uFFFD'));
-        }
-
         string verb = parsed.CommandResult.Command is Verb ? parsed.CommandResult.Command.Name + " " : "";
         site.Error.WriteLine(SeeHelp(verb));
         return RefusedException.UsageExit;
     }
 
+    /// <summary>What is wrong with a line: what nothing has a use for, what is missing, what cannot be read.</summary>
+    private static IEnumerable<string> Faults(ParseResult parsed)
+    {
+        Command command = parsed.CommandResult.Command;
+        IReadOnlyList<string> tokens = parsed.UnmatchedTokens;
+        Option[] missing =
+        [
+            .. command.Options.Where(option => option.Required && parsed.GetResult(option) is not { Implicit: false }),
+        ];
+        return command is Verb
+                ? tokens
+                    .Select(token =>
+                        token.StartsWith('-')
+                            ? NoSuchOption(parsed, token)
+                            : $"{command.Name} has no use for \"{token}\". Put a text of several words in quotes."
+                    )
+                    .Concat(
+                        parsed
+                            .Errors.Where(error =>
+                                !tokens
+                                    .Concat(missing.Select(option => option.Name))
+                                    .Any(token => error.Message.Contains($"'{token}'", StringComparison.Ordinal))
+                            )
+                            .Select(error =>
+                                error.SymbolResult switch
+                                {
+                                    ArgumentResult { Tokens.Count: 0, Argument: var it } =>
+                                        $"Give {it.Name}: {it.Description}.",
+                                    OptionResult { Tokens.Count: 0, Option: var it } => Give(it),
+                                    _ => error.Message,
+                                }
+                            )
+                    )
+                    .Concat(missing.Select(Give))
+            : tokens.Count == 0 ? parsed.Errors.Select(error => error.Message)
+            :
+            [
+                tokens[0].StartsWith('-')
+                    ? NoSuchOption(parsed, tokens[0])
+                    : $"No verb \"{tokens[0]}\". {NearNames.Meant(tokens[0], command.Subcommands.Select(verb => verb.Name))}".TrimEnd(),
+            ];
+    }
+
     private static RootCommand Made()
     {
         RootCommand root = new(
-            "ToolWear keeps the wear of a smith's hot-work tooling: drifts, slitters, punches, fullers. It says which are\n"
-                + "inside their limits, how many heats are left in each, and what to measure next.\n\n"
-                + "Sizes: a mark wins (36.5 mm, 1.44\"), a fraction is inches (1 7/16), a bare number is in the shop's unit."
+            "ToolWear keeps track of the wear of your hot-work tooling: drifts, slitters, punches, fullers. It says which "
+                + "are inside their limits, about how many heats each has left, and what to measure next."
         )
         {
             Said.Store,
             Said.Units,
             Said.As,
+            Said.Wide,
             Said.Semicolon,
             Said.On,
             Said.Alone,
             Said.Once,
             Said.Quiet,
         };
-        foreach (Verb verb in All)
+        foreach (Verb verb in Groups.SelectMany(group => group.Verbs))
         {
             root.Add(verb);
+            Offers.Files([.. verb.Arguments, .. verb.Options]);
         }
+
+        Offers.Files(root.Options);
 
         foreach (HelpOption help in root.Options.OfType<HelpOption>())
         {
-            help.Action = new Verb.Help((HelpAction)help.Action!);
+            help.Action = new HelpVerb.Asked();
         }
 
         root.SetAction(parsed =>
@@ -132,69 +179,120 @@ public static class Verbs
         return root;
     }
 
-    private static IEnumerable<Verb> All =>
-        [
-            DemoVerb.Verb,
-            ImportVerb.Verb,
-            ExportVerb.Verb,
-            ExportHistoryVerb.Verb,
-            TemplateVerb.Verb,
-            AddToolVerb.Verb,
-            OpenSessionVerb.Verb,
-            HeatsVerb.Verb,
-            CloseSessionVerb.Verb,
-            MeasureVerb.Verb,
-            ReworkVerb.Verb,
-            LookOverVerb.Verb,
-            .. StateVerbs.All,
-            .. LoanVerbs.All,
-            StockTakeVerb.Verb,
-            ScrapVerb.Verb,
-            OrderVerb.Verb,
-            SetVerb.Verb,
-            CrossOutVerb.Verb,
-            RackVerb.Verb,
-            CardVerb.Verb,
-            HandOverVerb.Verb,
-            ForecastVerb.Verb,
-            ToMeasureVerb.Verb,
-            LedgerVerb.Verb,
-            SettingsVerb.Verb,
-            FitVerb.Verb,
-            CompareGroupsVerb.Verb,
-            CompareVerb.Verb,
-            TrialsVerb.Verb,
-            LifetimesVerb.Verb,
-            SectionVerb.Verb,
-            InsideVerb.Verb,
-            EyeVerb.Verb,
-            DriveDepthVerb.Verb,
-            SlitVerb.Verb,
-            StockVerb.Verb,
-            MakeIntoVerb.Verb,
-            EyesVerb.Verb,
-            SeriesVerb.Verb,
-            PatternsVerb.Verb,
-            BarsVerb.Verb,
-            PlanVerb.Verb,
-            ForgeListVerb.Verb,
-            CostsVerb.Verb,
-            QuoteVerb.Verb,
-            YearVerb.Verb,
-            LossesVerb.Verb,
-            PullEarlyVerb.Verb,
-            HeatSplitVerb.Verb,
-            CheckVerb.Verb,
-            BackupVerb.Verb,
-            RestoreVerb.Verb,
-            ColumnsVerb.Verb,
-            CompletionVerb.Verb,
-            GuideVerb.Verb,
-            ManVerb.Verb,
-        ];
+    /// <summary>Every verb by what it is for; the everyday ones come first.</summary>
+    internal static ImmutableArray<(string Name, int Everyday, ImmutableArray<Verb> Verbs)> Groups { get; } =
+    [
+        (
+            "The evening",
+            6,
+            [
+                OpenSessionVerb.Verb,
+                HeatsVerb.Verb,
+                CloseSessionVerb.Verb,
+                ToMeasureVerb.Verb,
+                MeasureVerb.Verb,
+                LookOverVerb.Verb,
+                HandOverVerb.Verb,
+                LedgerVerb.Verb,
+                CrossOutVerb.Verb,
+            ]
+        ),
+        (
+            "What I have",
+            4,
+            [
+                RackVerb.Verb,
+                CardVerb.Verb,
+                AddToolVerb.Verb,
+                ReworkVerb.Verb,
+                ScrapVerb.Verb,
+                MakeIntoVerb.Verb,
+                .. StateVerbs.All,
+                .. LoanVerbs.All,
+                StockTakeVerb.Verb,
+                ForecastVerb.Verb,
+                EyesVerb.Verb,
+                SeriesVerb.Verb,
+                BarsVerb.Verb,
+            ]
+        ),
+        (
+            "Planning",
+            2,
+            [
+                ForgeListVerb.Verb,
+                OrderVerb.Verb,
+                PlanVerb.Verb,
+                PatternsVerb.Verb,
+                CostsVerb.Verb,
+                QuoteVerb.Verb,
+                YearVerb.Verb,
+                LossesVerb.Verb,
+                PullEarlyVerb.Verb,
+                HeatSplitVerb.Verb,
+                TrialsVerb.Verb,
+                CompareVerb.Verb,
+            ]
+        ),
+        (
+            "Files",
+            3,
+            [
+                ImportVerb.Verb,
+                ExportVerb.Verb,
+                BackupVerb.Verb,
+                RestoreVerb.Verb,
+                CheckVerb.Verb,
+                ExportHistoryVerb.Verb,
+                TemplateVerb.Verb,
+                ColumnsVerb.Verb,
+            ]
+        ),
+        (
+            "From figures alone",
+            0,
+            [
+                EyeVerb.Verb,
+                DriveDepthVerb.Verb,
+                SlitVerb.Verb,
+                SectionVerb.Verb,
+                InsideVerb.Verb,
+                StockVerb.Verb,
+                FitVerb.Verb,
+                CompareGroupsVerb.Verb,
+                LifetimesVerb.Verb,
+            ]
+        ),
+        (
+            "The program",
+            0,
+            [
+                HelpVerb.Verb,
+                GuideVerb.Verb,
+                DemoVerb.Verb,
+                SettingsVerb.Verb,
+                SetVerb.Verb,
+                CompletionVerb.Verb,
+                ManVerb.Verb,
+            ]
+        ),
+    ];
 
-    private static string NoSuchOption(string option) =>
-        $"there is no option {option}; a text that begins so goes behind a bare --";
+    // behind the groups, of which it is made
+    private static readonly RootCommand Root = Made();
 
-    private static string SeeHelp(string verb) => $"\"toolwear {verb}--help\" shows how it is used";
+    private static string Give(Option option) => $"Give {option.Name} {option.HelpName}: {option.Description}.";
+
+    private static string NoSuchOption(ParseResult parsed, string option) =>
+        NearNames.Meant(
+            option,
+            parsed
+                .CommandResult.Command.Options.Concat(parsed.RootCommandResult.Command.Options)
+                .Select(each => each.Name)
+        )
+            is { Length: > 0 } meant
+            ? $"No option \"{option}\". {meant}"
+            : $"No option \"{option}\". Put a text that begins so behind a bare --.";
+
+    private static string SeeHelp(string verb) => $"\"toolwear {verb}--help\" shows how.";
 }

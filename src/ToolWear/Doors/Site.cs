@@ -26,6 +26,9 @@ public sealed record Site(
     /// <summary>Opens the standard input; empty in most tests.</summary>
     public Func<Stream> In { get; init; } = () => Stream.Null;
 
+    /// <summary>How many columns a line of text may have: those of the terminal, else of the narrowest.</summary>
+    public int Width { get; init; } = 80;
+
     /// <summary>Whether the smith answers for it that nobody else writes to the store, where its file system has no locks.</summary>
     public bool Alone { get; init; }
 

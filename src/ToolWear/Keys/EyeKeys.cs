@@ -10,14 +10,14 @@ internal static class EyeKeys
             .. On(
                 ScreenName.Eyes,
                 Key(Act.Add, "a", "add an eye")
-                    .Help("Enters a new eye, question by question; then a series is proposed for it."),
+                    .Help("Adds an eye, question by question, then proposes a series for it."),
                 Key(Act.NewHandle, "n", "new handle")
-                    .Help("Enters a handle as bought or made; then an eye is asked for and a series proposed."),
-                Key(Act.Enter, "Enter", "change", Need.Row, records: true)
-                    .Help("Changes the chosen eye or handle; while answering, takes the answer."),
+                    .Help("Adds a handle as bought or made, then asks for its eye and proposes a series."),
+                Key(Act.Enter, "Enter", "edit", Need.Row, records: true)
+                    .Help("Edits the chosen eye or handle. While you answer a question: next."),
                 Key(Act.GoSeries, "p", "series", Need.Row)
                     .Help(
-                        "Goes to the series of the chosen eye, or proposes one; of a handle, asks for the eye first."
+                        "Goes to the series of the chosen eye, or proposes one. For a handle it asks for the eye first."
                     ),
                 Bars,
                 ChooseOrWord,
@@ -26,23 +26,23 @@ internal static class EyeKeys
             ),
             .. On(
                 ScreenName.SeriesPages,
-                Key(Act.TakeAll, "t", "enter it", Need.Changed, records: true)
+                Key(Act.TakeAll, "t", "save", Need.Changed, records: true)
                     .Help(
-                        "Enters every place that is new or changed in the ledger, all together. The tools themselves are added when they are made."
+                        "Saves every new or changed place, all together. Add the tools themselves when you have made them."
                     ),
-                Key(Act.Enter, "Enter", "change", Need.Row)
-                    .Help("Changes the chosen place; while answering, takes the answer."),
+                Key(Act.Enter, "Enter", "edit", Need.Row)
+                    .Help("Edits the chosen place. While you answer a question: next."),
                 Key(Act.Add, "a", "add a place", Need.Eye).Help("Adds a place to the series."),
                 Key(Act.LeaveOut, "x", "leave out", Need.Row)
-                    .Help("Leaves the chosen place out, where it is only proposed."),
+                    .Help("Leaves out the chosen place, if it is only proposed."),
                 ChooseOrWord,
                 Back
             ),
             .. On(
                 ScreenName.StockRack,
-                Key(Act.Add, "a", "add a bar").Help("Enters a new bar, question by question."),
-                Key(Act.Enter, "Enter", "change", Need.Row, records: true)
-                    .Help("Changes the chosen bar; while answering, takes the answer."),
+                Key(Act.Add, "a", "add a bar").Help("Adds a bar, question by question."),
+                Key(Act.Enter, "Enter", "edit", Need.Row, records: true)
+                    .Help("Edits the chosen bar. While you answer a question: next."),
                 ChooseOrWord,
                 Page,
                 Back

@@ -20,15 +20,15 @@ internal static class HammerKeys
                     .Help("Opens the session with what is chosen."),
                 Key(Act.Heat, "1-9", "begin with a heat", Need.Chosen, records: true)
                     .Help("Opens the session with what is chosen and adds the first heat to that row."),
-                Key(Act.Toggle, "Space", "take or leave", Need.Row)
-                    .Help("Takes the tool for tonight, or leaves it on the rack. At most nine have a key."),
+                Key(Act.Toggle, "Space", "choose", Need.Row)
+                    .Help("Puts the tool at the hammer for tonight, or back on the rack. At most nine have a key."),
                 Key(Act.Together, "t", "together", Need.Row)
                     .Help(
-                        "Puts the tool into the set that works in one heat, such as drift and fuller, or takes it out."
+                        "Puts the tool into the set that works in one heat, such as drift and fuller, or takes it out again."
                     ),
                 Key(Act.Pattern, "p", "pattern", Need.Pattern)
                     .Help(
-                        "Another pattern. The tools that its last session used are offered, else the ones to use next."
+                        "Chooses another pattern, and offers the tools of its last session, else the ones to use next."
                     ),
                 HandOver,
                 Choose,
@@ -39,7 +39,7 @@ internal static class HammerKeys
                 ScreenName.Hammer,
                 Key(Act.Heat, "1-9", "heat", Need.Chosen, records: true)
                     .Help(
-                        "Adds a heat to the row with that number. A row of twins gives each half a heat. It is on the disk before the figure changes."
+                        "Adds a heat to the row with that number. A row of twins gives each half a heat. It is saved before the figure changes."
                     ),
                 Key(Act.Together, "Space", "set", Need.Set, records: true)
                     .Help("Adds a heat to every tool of the set."),
@@ -49,13 +49,9 @@ internal static class HammerKeys
                     Names = [],
                 },
                 Key(Act.Head, "a-f", "head", Need.Stage, records: true)
-                    .Help(
-                        "Counts a head through the stage with that letter. It is on the disk before the figure changes."
-                    ),
+                    .Help("Counts a head through the stage with that letter. It is saved before the figure changes."),
                 Key(Act.Close, "s", "close")
-                    .Help(
-                        "Ends the session: asks for heads by stage, fills in estimated heats where none were tallied."
-                    ),
+                    .Help("Ends the session: asks for heads by stage, and estimates the heats that nobody tallied."),
                 Key(Act.Toggle, "t", "tools").Help("Changes the tools of tonight; the session goes on."),
                 HandOver,
                 Key(Act.Back, "Esc", "rack").Help("Goes to the rack; the session stays open.")
@@ -68,9 +64,9 @@ internal static class HammerKeys
             .. On(
                 ScreenName.Closing,
                 Key(Act.Enter, "Enter", "close", records: true)
-                    .Help("Takes the number and goes to the next; on the last one, closes the session."),
+                    .Help("Saves the number and goes to the next. On the last one it closes the session."),
                 Key(Act.Drop, "n", "leave the orders", Need.Asked, records: true)
-                    .Help("Where orders are asked about: closes the session and leaves the orders as they are."),
+                    .Help("At the question about orders: closes the session and leaves the orders as they are."),
                 Choose,
                 Key(Act.Back, "Esc", "go on forging").Help("Back to the hammer; the session stays open.")
             ),
@@ -78,14 +74,14 @@ internal static class HammerKeys
                 ScreenName.CaliperRound,
                 Key(Act.Enter, "Enter", "skip", records: true)
                     .Help(
-                        "Takes the size that was typed. An improbable one is asked about once; Enter again takes it. With nothing typed, skips this gauge mark. At the end of a tool, says that it was looked over and is sound; after a finding, goes to the next tool."
+                        "Saves the size you typed. It asks once about an unlikely one; press Enter again to save it. With nothing typed it skips this gauge mark. At the end of a tool it records that you looked it over and it is sound; after a finding it goes to the next tool."
                     ),
                 Key(Act.Find, "letter", "a finding", Need.InHand, records: true).Help(WhatFindingsAre),
                 Key(Act.Part, "1-4", "where", Need.Asked, records: true).Help("Says where on the tool the finding is."),
                 Key(Act.Who, "w", "who looks", Need.Hands).Help("Who looks: the next of the names on the shop page."),
-                Key(Act.Move, "↑↓", "another tool", Need.Choice).Help("Takes another tool of the list into the hand."),
+                Key(Act.Move, "↑↓", "another tool", Need.Choice).Help("Selects another tool of the list."),
                 Key(Act.Back, "Esc", "done")
-                    .Help("Ends the round: shows the verdicts of the tools that were in the hand, then the rack.")
+                    .Help("Ends the round: shows the verdicts of the tools you measured, then the rack.")
             ),
         ];
 }

@@ -19,19 +19,19 @@ internal static class KeyTable
         .. EyeKeys.All(),
         Key(Act.Help, "?", "help")
             .Help(
-                "Shows what this screen is for and every key that works on it. F1 does too, also while you type."
+                "Shows what this screen is for and every key that works on it. F1 works too, also while you type."
             ) with
         {
             Names = ["?", "F1"],
         },
-        Key(Act.TakeBack, "Bksp", "take back", Need.Recorded, records: true)
+        Key(Act.TakeBack, "Bksp", "undo", Need.Recorded, records: true)
             .Help(
-                "Takes the last thing recorded in this sitting back. It is crossed out in the ledger and stays visible there; a crossing out is taken back too. While you type, it takes the last character back."
+                "Undoes the last entry of this sitting: it is crossed out in the ledger and stays visible there. A crossing out is undone too. While you type, it deletes the last character."
             ) with
         {
             Names = ["Backspace", "Delete"],
         },
-        Key(Act.Leave, "Ctrl-C", "leave").Help("Leaves the program. What was recorded is on the disk already.") with
+        Key(Act.Leave, "Ctrl-C", "leave").Help("Leaves the program. Everything recorded is saved already.") with
         {
             Names = ["Ctrl+C"],
             OnlyInHelp = true,
@@ -39,8 +39,7 @@ internal static class KeyTable
     ];
 
     public static KeyRow Eyes =>
-        Key(Act.GoEyes, "y", "eyes")
-            .Help("Shows every eye with its series and handle; eyes and handles are entered there.");
+        Key(Act.GoEyes, "y", "eyes").Help("Shows every eye with its series and handle. Add eyes and handles there.");
 
     public static KeyRow Bars =>
         Key(Act.GoBars, "b", "bars").Help("Shows the bars in the rack and what could be cut from each.");
@@ -52,25 +51,27 @@ internal static class KeyTable
     public static KeyRow Page => Key(Act.Page, "PgUp PgDn", "page", Need.MorePages).Help("Turns the page.");
 
     public static KeyRow Leave =>
-        Key(Act.Leave, "q", "leave").Help("Leaves the program. What was recorded is on the disk already.");
+        Key(Act.Leave, "q", "leave").Help("Leaves the program. Everything recorded is saved already.");
 
     public static KeyRow Cancel => Key(Act.Back, "Esc", "cancel", Need.Typing).Help("Leaves it as it was.");
 
-    public static KeyRow Answer => Key(Act.Enter, "Enter", "take", Need.Typing).Help("Takes what was typed.");
+    public static KeyRow Answer => Key(Act.Enter, "Enter", "save", Need.Typing).Help("Saves what you typed.");
 
     public static KeyRow NextCell =>
         Key(Act.Enter, "Enter", "next", records: true)
-            .Help("Takes the answer and goes to the next. On the last one the tool is recorded.");
+            .Help("Goes to the next question. After the last one the tool is saved.");
 
     public static KeyRow AnotherWord =>
         Key(Act.Move, "↑↓", "another word", Need.Choice)
-            .Help("Where there is a choice of words: the next or the one before.");
+            .Help("Shows the next or the previous word, where there is a choice.");
 
     public static KeyRow Back => Key(Act.Back, "Esc", "back").Help("Goes back. Nothing is lost.");
 
     public static KeyRow HandOver =>
         Key(Act.GoHandOver, "o", "hand over", Need.Pattern)
-            .Help("Shows a helper what to take, in order: how deep a drift goes, how it is cooled, when to stop.");
+            .Help(
+                "Shows a helper which tools to use, in order: how deep a drift goes, how it is cooled, when to stop."
+            );
 
     public static KeyRow Scroll => Key(Act.Move, "↑↓", "scroll", Need.MorePages).Help("Moves up and down in the list.");
 
@@ -78,7 +79,7 @@ internal static class KeyTable
 
     public static KeyRow ChooseOrWord =>
         Key(Act.Move, "↑↓", "choose", Need.Choice)
-            .Help("Moves up and down; where words are asked for, the next or the one before.");
+            .Help("Moves up and down; in a choice of words, to the next or the previous one.");
 
     /// <summary>The keys of a screen: its own rows, then those that all screens have.</summary>
     public static IEnumerable<KeyRow> Of(ScreenName screen) =>

@@ -4,10 +4,9 @@ namespace ToolWear.Keys;
 internal static class KeyWords
 {
     public const string OneBack = "one back";
-    public const string LineIsEmpty =
-        "Nothing is typed any more. Any other key, and then Bksp takes back what was recorded.";
+    public const string LineIsEmpty = "The line is empty. Press another key first, then Bksp to undo the last entry.";
     public const string WriteIt = "write";
-    public const string TakeIt = "take";
+    public const string TakeIt = "save";
     public const string NextOne = "next";
     public const string ToTheRack = "rack";
     public const string AsChart = "chart";
@@ -16,10 +15,10 @@ internal static class KeyWords
     public const string ATool = "tool";
     public const string RecordsMark = " *";
     public const string RecordsLegend =
-        "* writes into the ledger: it is on the disk before the screen changes. Bksp takes it back.";
-    public const string NothingToTakeBack = "Nothing was recorded in this sitting that could be taken back.";
+        "* writes into the ledger: it is saved before the screen changes. Bksp undoes it.";
+    public const string NothingToTakeBack = "Nothing to undo: nothing was recorded in this sitting.";
     public const string NoPedal =
-        "The pedal adds a heat to the tools that were put together: t leads to them, and t again puts one into the set.";
+        "The pedal adds a heat to the tools that work together. Press t to see them, t again to put one into the set.";
     public const string TakeBackLent = "take back";
     public const string OnlyMissing = "only the missing";
 
@@ -42,26 +41,26 @@ internal static class KeyWords
     public static string WhyNot(Need need) =>
         need switch
         {
-            Need.Row => "There is no row to speak of.",
+            Need.Row => "Nothing is selected.",
             Need.MorePages => "All of it is on the screen.",
             Need.Recorded => NothingToTakeBack,
-            Need.Chosen => "No tool is chosen for tonight: Space takes one.",
+            Need.Chosen => "No tool is chosen for tonight. Press Space on one.",
             Need.Pattern => "No pattern has been entered yet.",
-            Need.Stage => "The session has no pattern with stages, so heads are asked for at the end only.",
-            Need.Set => "No tools were put together: t does so while tools are chosen.",
-            Need.InHand => "No tool is in the hand.",
-            Need.Hands => "No hands are named: the shop page does so, as \"hands\".",
-            Need.Tools => "There is no tool yet: a adds one, t takes a whole table.",
+            Need.Stage => "The session has no pattern with stages. You are asked for heads at the end.",
+            Need.Set => "No tools work together yet. Press t while you choose tools.",
+            Need.InHand => "No tool is selected.",
+            Need.Hands => "No hands are named. Name them on the shop page (hands).",
+            Need.Tools => "No tools yet. Press a to add one, t to type a table.",
             Need.Gauges => "It has no other gauge mark.",
             Need.Choice => "There is nothing to choose from.",
             Need.Typing => "Nothing is being typed.",
-            Need.Orders => "No order is open: o on the tool rack leads to the orders.",
+            Need.Orders => "No order is open. Press o on the tool rack to add one.",
             Need.Asked => "Nothing is asked.",
             Need.Working => "Nothing is being worked out.",
-            Need.Eye => "There is no eye to speak of.",
-            Need.Changed => "All of it is entered already.",
+            Need.Eye => "Add an eye first (a).",
+            Need.Changed => "Everything is saved already.",
             Need.Pedal => NoPedal,
-            Need.Years => "The records speak of no other year.",
+            Need.Years => "The records hold no other year.",
             _ => "",
         };
 }

@@ -6,7 +6,7 @@ internal enum Need
     /// <summary>Nothing.</summary>
     Nothing,
 
-    /// <summary>A row to speak of.</summary>
+    /// <summary>A selected row.</summary>
     Row,
 
     /// <summary>More rows than fit.</summary>
@@ -27,7 +27,7 @@ internal enum Need
     /// <summary>Two tools that can work together.</summary>
     Set,
 
-    /// <summary>A tool in the hand.</summary>
+    /// <summary>A selected tool.</summary>
     InHand,
 
     /// <summary>Names of hands in the shop.</summary>
@@ -51,7 +51,7 @@ internal enum Need
     /// <summary>Something that is being worked out.</summary>
     Working,
 
-    /// <summary>An eye to speak of.</summary>
+    /// <summary>An eye.</summary>
     Eye,
 
     /// <summary>Something proposed or changed that is not recorded yet.</summary>

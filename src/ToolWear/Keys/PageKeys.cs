@@ -12,15 +12,15 @@ internal static class PageKeys
             .. On(
                 ScreenName.WearCard,
                 Key(Act.Gauge, "g", "gauge mark", Need.Gauges).Help("Shows the next gauge mark."),
-                Key(Act.Words, "w", "words or chart").Help("Changes between the chart and the card in words."),
+                Key(Act.Words, "w", "words or chart").Help("Switches between the chart and the card in words."),
                 Answer,
                 Key(Act.Rework, "r", "rework", Need.InHand)
                     .Help(
-                        "Enters what was done to the tool: dressed, straightened, tempered; what a finding asks for is offered."
+                        "Records what you did to the tool: dressed, straightened, tempered. It offers what a finding asks for."
                     ),
                 Key(Act.Scrap, "x", "scrap", Need.InHand)
                     .Help(
-                        "Scraps the tool, or says what it was made into; what it could still be made into stands below."
+                        "Scraps the tool, or records what it was made into. Below stands what it could still be made into."
                     ),
                 Key(Act.Move, "↑↓", "next tool or line", Need.Choice)
                     .Help("With the chart: the next tool of the rack. With the words: a line up or down."),
@@ -46,15 +46,15 @@ internal static class PageKeys
             ),
             .. On(
                 ScreenName.ShopPage,
-                Key(Act.Enter, "Enter", "change", records: true)
-                    .Help("Changes the chosen setting; Enter again takes it. An empty one goes back to the usual."),
+                Key(Act.Enter, "Enter", "edit", records: true)
+                    .Help("Edits the chosen setting; Enter again saves it. Leave it empty for the usual value."),
                 Choose,
                 Page,
                 Back
             ),
             .. On(
                 ScreenName.Year,
-                Key(Act.Year, "←→", "another year", Need.Years).Help("Shows the year before or after."),
+                Key(Act.Year, "←→", "another year", Need.Years).Help("Shows the previous or the next year."),
                 Key(Act.GoLosses, "l", "losses").Help("Shows what ended tools in all records, and what led to it."),
                 Stop,
                 Scroll,
@@ -71,28 +71,28 @@ internal static class PageKeys
                 Key(Act.Add, "a", "lend", Need.Tools).Help("Asks which tool is lent to whom."),
                 Key(Act.Enter, "Enter", KeyWords.TakeBackLent, Need.Row, records: true)
                     .Help(
-                        "Takes the chosen tool back, and asks at once what looking it over has come to; while answering, takes the answer."
+                        "Takes the chosen tool back and asks what you found when you looked it over. While you answer a question: next."
                     ),
                 Key(Act.Find, "letter", "a finding", Need.InHand, records: true)
-                    .Help("What was found on the tool that came back."),
+                    .Help("Records what you found on the tool that came back."),
                 Key(Act.Part, "1-4", "where", Need.Asked, records: true).Help("Says where on the tool the finding is."),
                 Choose,
                 Page,
-                Key(Act.Back, "Esc", "back").Help("Goes back; while a finding is asked for, looks the tool over later.")
+                Key(Act.Back, "Esc", "back").Help("Goes back. At the question for a finding: look the tool over later.")
             ),
             .. On(
                 ScreenName.StockTake,
                 Key(Act.Seen, "s", "seen", Need.Row, records: true)
-                    .Help("The chosen tool is here; goes on to the next."),
+                    .Help("Records that the chosen tool is here, and goes to the next."),
                 Key(Act.NotSeen, "n", "not seen", Need.Row, records: true)
-                    .Help("The chosen tool is not to be found; goes on to the next."),
+                    .Help("Records that the chosen tool was not found, and goes to the next."),
                 Key(Act.Words, "w", KeyWords.OnlyMissing, Need.Tools)
                     .Help("Shows only the tools that were looked for and not seen, or all again."),
-                Key(Act.Lose, "x", "lost", Need.Row).Help("Asks whether the chosen tool is to be scrapped as lost."),
+                Key(Act.Lose, "x", "lost", Need.Row).Help("Asks whether to scrap the chosen tool as lost."),
                 Key(Act.Enter, "Enter", "scrap it as lost", Need.Asked, records: true).Help("Scraps the tool as lost."),
                 Choose,
                 Page,
-                Key(Act.Back, "Esc", "back").Help("Goes back; where it is asked whether a tool is scrapped, keeps it.")
+                Key(Act.Back, "Esc", "back").Help("Goes back. At the question whether to scrap a tool: keeps it.")
             ),
         ];
 }

@@ -10,15 +10,15 @@ internal static class PlanKeys
             .. On(
                 ScreenName.Orders,
                 Key(Act.Add, "a", "add", Need.Pattern).Help("Adds an order, question by question."),
-                Key(Act.Enter, "Enter", "change", Need.Row, records: true)
-                    .Help("Changes the chosen order; while answering, takes the answer."),
+                Key(Act.Enter, "Enter", "edit", Need.Row, records: true)
+                    .Help("Edits the chosen order. While you answer a question: next."),
                 Key(Act.Drop, "d", "drop", Need.Row, records: true)
-                    .Help("Drops the chosen order: it is called off and no longer planned for. One key undoes it."),
+                    .Help("Drops the chosen order: it is called off and no longer planned for. Bksp undoes it."),
                 Key(Act.Finish, "x", "done", Need.Row, records: true)
-                    .Help("Says that the chosen order is done, all heads of it."),
+                    .Help("Marks the chosen order as done, with all its heads."),
                 Key(Act.GoPatterns, "p", "patterns")
                     .Help(
-                        "Shows the patterns stage by stage: heats a head by first guess and by the records. Patterns are entered there."
+                        "Shows the patterns stage by stage: heats a head by first guess and by the records. Add patterns there."
                     ),
                 ChooseOrWord,
                 Page,
@@ -27,9 +27,9 @@ internal static class PlanKeys
             .. On(
                 ScreenName.Patterns,
                 Key(Act.Add, "a", "new pattern").Help("Adds a pattern with its first stage, question by question."),
-                Key(Act.NewStage, "n", "next stage", Need.Row).Help("Adds a stage behind the chosen one."),
-                Key(Act.Enter, "Enter", "change", Need.Row, records: true)
-                    .Help("Changes the chosen stage; while answering, takes the answer."),
+                Key(Act.NewStage, "n", "next stage", Need.Row).Help("Adds a stage after the chosen one."),
+                Key(Act.Enter, "Enter", "edit", Need.Row, records: true)
+                    .Help("Edits the chosen stage. While you answer a question: next."),
                 Key(Act.LeaveOut, "d", "drop", Need.Row, records: true)
                     .Help("Takes the chosen stage out of its pattern."),
                 ChooseOrWord,
@@ -40,14 +40,14 @@ internal static class PlanKeys
                 ScreenName.ForgeList,
                 Key(Act.Fewer, "-", "one fewer", Need.Row)
                     .Help(
-                        "Shows what one tool fewer in the chosen batch would come to: the certainty, the cost and the hours saved. Once more: as planned."
+                        "Shows the plan with one tool fewer in the chosen batch: the certainty, the cost and the hours saved. Press again for the plan as it is."
                     ),
                 Key(Act.Certainty, "s", "how sure", Need.Orders)
-                    .Help("Another certainty, beside the plan as it is. Nothing is recorded."),
+                    .Help("Shows another certainty beside the plan. Nothing is recorded."),
                 Key(Act.MoreHeads, "h", "more heads", Need.Orders)
-                    .Help("More heads of an order, beside the plan as it is. Nothing is recorded."),
+                    .Help("Shows more heads of an order beside the plan. Nothing is recorded."),
                 Key(Act.Lose, "l", "a tool lost", Need.Orders)
-                    .Help("A tool lost, beside the plan as it is. Nothing is recorded."),
+                    .Help("Shows a lost tool beside the plan. Nothing is recorded."),
                 Answer,
                 Stop,
                 Choose,
@@ -57,7 +57,7 @@ internal static class PlanKeys
             .. On(
                 ScreenName.Costs,
                 Key(Act.Reforge, "r", "re-forge or scrap?", Need.Row)
-                    .Help("Asks what a rework of such a tool takes and gains, and says which is the cheaper heat."),
+                    .Help("Asks what a rework of such a tool costs and gains, and says which heat is cheaper."),
                 Answer,
                 Stop,
                 Choose,

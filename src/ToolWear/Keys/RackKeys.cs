@@ -9,7 +9,7 @@ internal static class RackKeys
 
     private static KeyRow Import =>
         Key(Act.Import, "i", "import")
-            .Help("Brings in a table from a spreadsheet, or a folder of CSV files; it is tried first.");
+            .Help("Imports a table from a spreadsheet, or a folder of CSV files. It shows first what would come in.");
 
     private static KeyRow[] Rack() =>
         [
@@ -17,13 +17,13 @@ internal static class RackKeys
                 ScreenName.ToolRack,
                 Key(Act.GoHammer, "h", "hammer", Need.Tools)
                     .Help(
-                        "Goes to the hammer: the tally of heats. Where no session is open, tools and pattern are chosen first; last time's are offered."
+                        "Goes to the hammer to tally heats. Without an open session, choose tools and pattern first; last time's are offered."
                     ),
                 Key(Act.GoMeasure, "m", "measure", Need.Tools)
-                    .Help("Lists what wants measuring once cold, and takes sizes at once: type a size, Enter."),
+                    .Help("Lists what to measure once it is cold. Type a size, then Enter."),
                 Key(Act.Enter, "Enter", "card", Need.Row)
-                    .Help("Opens the wear card of the chosen tool. While a file name is typed, takes it."),
-                Key(Act.GoForge, "f", "forge").Help("Lists what has to be forged for the open orders."),
+                    .Help("Opens the wear card of the chosen tool. While you type a file name: saves the file."),
+                Key(Act.GoForge, "f", "forge").Help("Lists what to forge for the open orders."),
                 Key(Act.GoOrders, "o", "orders").Help("Shows the open orders: adds, changes and drops them."),
                 Key(Act.GoCosts, "c", "costs", Need.Tools)
                     .Help("Shows what tools cost a heat and heads cost in tooling."),
@@ -38,17 +38,19 @@ internal static class RackKeys
                         "Looks back on a year: how long tools lasted by place and steel, what ended them, heads, cost a head, how much was measured."
                     ),
                 Key(Act.GoLoans, "n", "loans", Need.Tools)
-                    .Help("Shows the tools that are lent out, to whom and for how long; lends one, takes one back."),
+                    .Help(
+                        "Shows the tools that are lent out, to whom and for how long. Lend one or take one back there."
+                    ),
                 Key(Act.GoStockTake, "k", "stock-take", Need.Tools)
                     .Help("Walks through all tools, also those set aside and lent: seen or not seen."),
-                Key(Act.GoLedger, "l", "ledger").Help("Shows every entry; entries are crossed out there."),
+                Key(Act.GoLedger, "l", "ledger").Help("Shows every entry. Cross out a wrong one there."),
                 Shop,
                 Key(Act.GoNewTool, "a", "add").Help("Adds one tool, question by question."),
                 Key(Act.GoTable, "t", "table")
-                    .Help("Enters the tools you have, row by row; what repeats is carried down."),
+                    .Help("Adds the tools you have, row by row. What repeats is carried down."),
                 Import,
                 Key(Act.Export, "e", "export", Need.Tools)
-                    .Help("Writes the wear history as a CSV file; a name is offered, Enter takes it."),
+                    .Help("Writes the wear history as a CSV file. Press Enter to use the name offered."),
                 Choose,
                 Page,
                 Leave,
@@ -61,7 +63,7 @@ internal static class RackKeys
             .. On(
                 ScreenName.FirstStart,
                 Key(Act.GoTable, "t", "enter the tools I have")
-                    .Help("Enters the tools you have, row by row; what repeats is carried down."),
+                    .Help("Adds the tools you have, row by row. What repeats is carried down."),
                 Key(Act.GoNewTool, "a", "add one tool").Help("Adds one tool, question by question."),
                 Key(Act.Demo, "d", "demo")
                     .Help(

@@ -1,5 +1,6 @@
 using ToolWear.Core.Measure;
 using ToolWear.Core.Planning;
+using ToolWear.Results;
 using ToolWear.Results.Eyes;
 using ToolWear.Results.Plans;
 using ToolWear.Wording;
@@ -10,11 +11,11 @@ namespace ToolWear.Pens;
 internal static class QuoteText
 {
     /// <summary>The tools of the set, what the heads pay, and how the tools follow each other.</summary>
-    public static string Of(OddEyeQuote quote, LengthUnit units)
+    public static string Of(OddEyeQuote quote, LengthUnit units, Func<Table, string> drawn)
     {
         string slits = string.Concat(SlitSentences(quote.Series, units).Select(each => each.Sentence + "\n"));
         string nesting = string.Concat(quote.Series.Nesting.Select(step => step.Sentence(units) + "\n"));
-        return $"{QuoteTable.Tools.Over(quote.Tools, units).ToText()}\n{QuoteTable.Figures.Of(quote, units).ToText()}\n{slits}{nesting}{PlanWords.CostBasis}\n{Cautions.EyeCaution}\n";
+        return $"{drawn(QuoteTable.Tools.Over(quote.Tools, units))}\n{drawn(QuoteTable.Figures.Of(quote, units))}\n{slits}{nesting}{PlanWords.CostBasis}\n{Cautions.EyeCaution}\n";
     }
 
     /// <summary>The slit of a series, with its warnings.</summary>

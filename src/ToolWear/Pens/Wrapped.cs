@@ -35,4 +35,35 @@ internal static class Wrapped
 
         return lines.Append('\n').ToString();
     }
+
+    /// <summary>A text in which a line that is too long is broken between words; what follows stands below its beginning.</summary>
+    /// <param name="text">Lines.</param>
+    /// <param name="width">Columns of a line.</param>
+    /// <returns>The lines, none wider unless by one word.</returns>
+    public static string Lines(string text, int width) =>
+        string.Join(
+            '\n',
+            text.Split('\n')
+                .Select(line =>
+                {
+                    string indent = line[..^line.TrimStart().Length];
+                    return TextPen.Width(line) <= width ? line : Of(line, indent, indent, width).TrimEnd('\n');
+                })
+        );
+
+    /// <summary>A command line as a shell takes it in several lines; what stands in quotes stays in one.</summary>
+    /// <param name="line">The line.</param>
+    /// <returns>Lines, each with its line end.</returns>
+    public static string Command(string line)
+    {
+        const char bound = '\u00a0';
+        string kept = string.Join(
+            '\'',
+            line.Split('\'').Select((part, i) => i % 2 == 1 ? part.Replace(' ', bound) : part)
+        );
+        return Of(kept, "  ", "    ", Columns - 2)
+                .TrimEnd('\n')
+                .Replace("\n", " \\\n", StringComparison.Ordinal)
+                .Replace(bound, ' ') + "\n";
+    }
 }

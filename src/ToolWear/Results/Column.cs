@@ -16,7 +16,7 @@ internal record Column(string? Name, string? Heading, string Unit = "")
     /// <summary>How it stands on a printed sheet.</summary>
     public Print Print { get; init; }
 
-    /// <summary>What a narrow screen keeps: 0 always; the highest goes first.</summary>
+    /// <summary>What a narrow screen leaves out: the highest first, of those alike the last.</summary>
     public int Rank { get; init; }
 }
 

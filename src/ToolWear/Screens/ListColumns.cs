@@ -12,7 +12,7 @@ internal static class ListColumns
         [
             ListColumn.Mark(place),
             .. table
-                .Places(width - 3)
+                .Places(width - 3, 2)
                 .Select(at => new ListColumn(
                     at.Set(table.Columns[at.Index].Heading!),
                     at.Width + 1,

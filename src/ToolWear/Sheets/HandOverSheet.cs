@@ -51,9 +51,7 @@ internal static class HandOverSheet
                 Cautions.SteelCaution(tools),
                 isBlind ? Cautions.BlindHoleCaution : "",
                 Cautions.ForecastCaution,
-            }
-                .Select(Words.OneLine)
-                .Where(each => each.Trim().Length > 0),
+            }.Where(each => each.Trim().Length > 0),
         ];
     }
 }

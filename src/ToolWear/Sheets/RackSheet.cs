@@ -29,7 +29,7 @@ internal static class RackSheet
         },
         RackTable.Left,
         RackTable.Range,
-        new(null, "Eye now", (row, units) => Cell.Of(EyeNow(row, units))),
+        RackTable.EyeNow,
         new(
             null,
             "Drive mark",
@@ -53,6 +53,7 @@ internal static class RackSheet
         Sheet sheet = new(RackSheetHeading, all.Shop, on, Words.SheetSizes(units), isWide: true);
         sheet.Put(Columns.Over(RackTable.Rows(all), units), isForTheWall: true);
         return sheet.Done(
+            RackTable.MarksExplained,
             Words.LeftExplained,
             $"{Words.NotFollowedMark} {Words.NotFollowed}",
             HandOverSheet.DriveMarkExplained,
@@ -61,11 +62,6 @@ internal static class RackSheet
             Cautions.ForecastCaution
         );
     }
-
-    private static string? EyeNow(RackRow row, LengthUnit units) =>
-        row.Eye is { } eye
-            ? $"{Quantity.Size.Show(eye.LengthMm, units)} x {Quantity.Size.Show(eye.WidthMm, units)}"
-            : null;
 
     /// <summary>The size at which a tool is done, as a smith reads it off a rule and off a caliper: "width under 12.80"; in
     /// inches "width under 1/2 (0.504)".</summary>

@@ -28,8 +28,7 @@ internal static class Cautions
 
     /// <summary>What stands beside every forecast. Common practice, no source.</summary>
     public const string ForecastCaution =
-        "Heats left is an estimate, not a go-ahead: a drift can crack on any heat. A competent person looks each tool\n"
-        + "over and decides; local codes and the employer's rules come first. No inspection record for the authorities.";
+        "Heats left is an estimate, not a go-ahead: a drift can crack on any heat. A competent person looks each tool over and decides; local codes and the employer's rules come first. No inspection record for the authorities.";
 
     /// <summary>What stands where an eye size is shown. Common practice, no source.</summary>
     public const string EyeCaution =
@@ -48,28 +47,24 @@ internal static class Cautions
 
     /// <summary>What follows a finding of an over-heated tool. Common practice, no source.</summary>
     public const string OverheatedCaution =
-        "An over-heated air-hardening tool is brittle until tempered; a drift stuck in a head that went back to the fire\n"
-        + "counts as over-heated. Press it out; never hammer on a cracked one.";
+        "An over-heated air-hardening tool is brittle until tempered; a drift stuck in a head that went back to the fire counts as over-heated. Press it out; never hammer on a cracked one.";
 
     /// <summary>What stands where a size is read. Common practice, no source.</summary>
     public const string MeasureCaution = "Measure cold: black is not cold.";
 
     /// <summary>What stands where slitting and opening are begun. Common practice, no source.</summary>
     public const string BlindHoleCaution =
-        "Blind holes: little lubricant, dry, lift out often; trapped grease or wet dust can throw the tool. No used\n"
-        + "engine oil.";
+        "Blind holes: little lubricant, dry, lift out often; trapped grease or wet dust can throw the tool. No used engine oil.";
 
     /// <summary>What stands at the start of a session. Common practice, no source.</summary>
     public const string HammerCaution =
-        "Hold tools by tongs or rod, beside the body, nobody in line; a tool must fit under the raised ram; power off and\n"
-        + "ram blocked before touching dies.";
+        "Hold tools by tongs or rod, beside the body, nobody in line; a tool must fit under the raised ram; power off and ram blocked before touching dies.";
 
     /// <summary>What stands where a tool is added, one a line.</summary>
-    public static string AddingCautions { get; } = $"{StruckEndCaution}\n{Words.OneLine(HammerCaution)}";
+    public static string AddingCautions { get; } = $"{StruckEndCaution}\n{HammerCaution}";
 
     /// <summary>What stands where a tool is dressed or restored, one a line.</summary>
-    public static string RestoringCautions { get; } =
-        $"{StruckEndCaution}\n{Words.OneLine(OverheatedCaution)}\n{GrindingCaution}";
+    public static string RestoringCautions { get; } = $"{StruckEndCaution}\n{OverheatedCaution}\n{GrindingCaution}";
 
     /// <summary>What the steels in use ask of water and of the first blow.</summary>
     public static string SteelCaution(ImmutableArray<Tool> tools)

@@ -16,7 +16,7 @@ internal static class Words
 {
     public const string HeatsAxis = "heats";
     public const string LoansLegend =
-        "A lent tool is on no rack. Back again it is to be looked over: what it worked meanwhile nobody here counted.";
+        "A lent tool stands on no rack. Once it is back it needs looking over and measuring: nobody here counted its heats.";
     public const string NothingToMeasure = "Nothing worked since";
     public const string NoGaugeMark = "It has no gauge mark to read.";
     public const string PatternsLegend =
@@ -24,27 +24,24 @@ internal static class Words
 
     /// <summary>What a comparison rests on.</summary>
     public const string TrialBasis =
-        "Life of A to B: how many times as long A lasts, nine times in ten between the two figures. Nothing is said\n"
-        + "unless two tools of each were read.";
+        "Life of A to B: how many times as long A lasts, nine times in ten between the two figures. It needs two tools of each with a reading.";
     public const string WorkingOut = "being worked out";
     public const string HandOverHeading = "For the helper";
     public const string StockTakeLegend =
-        "Last seen: the last day on which the ledger shows that it was there, and what shows it.";
+        "Last seen: the last day in the ledger on which the tool was there, and how it is known.";
     public const string TrialAdvice =
-        "Two tools of each, read at least once, are the least for a word; a difference of a third usually takes more than four a side.";
+        "A comparison needs two tools of each, each read once; to show a difference of a third it usually needs more than four a side.";
 
     // what was typed is repeated, however long it was
     private const int MostOfRefusal = 3000;
 
     /// <summary>Where the forecast that drives verdicts comes from.</summary>
     public const string ForecastBasis =
-        "Every tool of this kind and steel wears a little differently; the forecast starts from what its sisters did and\n"
-        + "moves to this tool's own readings as they come. If the range is wide, one more caliper reading narrows it.";
+        "Every tool of this kind and steel wears a little differently; the forecast starts from what its sisters did and moves to this tool's own readings as they come. If the range is wide, one more caliper reading narrows it.";
 
     /// <summary>What the columns of heats left mean.</summary>
     public const string LeftExplained =
-        "Left: about so many heats; nine times in ten it lies between from and to. Where that range is wider than the\n"
-        + "figure, measure once more.";
+        "Left: about so many heats; nine times in ten it lies between from and to. Where that range is wider than the figure, measure once more.";
 
     /// <summary>What is said where the range is wider than the figure.</summary>
     public const string MeasureOnceMore = "measure once more";
@@ -75,10 +72,8 @@ internal static class Words
             ? "half a heat"
             : $"{heats} {(heats == Core.Measure.Heats.Of(1) ? "heat" : "heats")}";
 
-    public static string OneLine(string text) => text.ReplaceLineEndings(" ");
-
     public static string BackNow(string mark) =>
-        $"{mark} is back. Look it over, and measure it: what it worked meanwhile nobody here counted.";
+        $"{mark} is back. Look it over and measure it: nobody here counted its heats.";
 
     public static string ReadingTaken(ToolMeasured reading, GaugeHistory history, LengthUnit units)
     {
@@ -155,11 +150,11 @@ internal static class Words
         trials.Silent switch
         {
             0 when trials.All.IsEmpty => "No tools of one kind differ in steel, lubricant, cooling or hand yet.",
-            0 => "Every comparison that the records allow stands above.",
-            1 when trials.All.IsEmpty => "One comparison has too little to say anything yet.",
-            int silent when trials.All.IsEmpty => $"{silent} comparisons have too little to say anything yet.",
-            1 => "One comparison more has too little to say anything.",
-            int silent => $"{silent} comparisons more have too little to say anything.",
+            0 => "These are all the comparisons that the records allow.",
+            1 when trials.All.IsEmpty => "One comparison has too few tools yet.",
+            int silent when trials.All.IsEmpty => $"{silent} comparisons have too few tools yet.",
+            1 => "One more comparison has too few tools yet.",
+            int silent => $"{silent} more comparisons have too few tools yet.",
         };
 
     /// <summary>A refusal.</summary>

@@ -45,14 +45,14 @@ public sealed class VocabularyTests
     }
 
     [Theory]
-    [InlineData("Slitting")]
-    [InlineData(" slitting")]
-    [InlineData("")]
-    [InlineData("0")]
-    public void Any_other_word_is_refused_with_the_list(string word)
+    [InlineData("Slitting", "Did you mean slitting?")]
+    [InlineData(" slitting", "Did you mean slitting?")]
+    [InlineData("", "There are slitting, opening, cheeks, sizing, fullering, other.")]
+    [InlineData("0", "There are slitting, opening, cheeks, sizing, fullering, other.")]
+    public void Any_other_word_is_refused_with_what_was_meant_or_the_list(string word, string hint)
     {
         Assert.False(Works.Words.TryParse(word, out _, out string refusal));
-        Assert.Equal($"work \"{word}\": one of slitting, opening, cheeks, sizing, fullering, other", refusal);
+        Assert.Equal($"No work \"{word}\". {hint}", refusal);
     }
 
     [Fact]

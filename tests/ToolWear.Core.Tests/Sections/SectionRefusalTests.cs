@@ -21,7 +21,7 @@ public sealed class SectionRefusalTests
     [InlineData(SectionKind.Oval, 40, 0, 0, "The width must be 0.1 mm to 1000 mm; 0 mm is not.")]
     [InlineData(SectionKind.Teardrop, 18, 18, 2, "A teardrop is longer than it is wide; 18 mm by 18 mm is not.")]
     [InlineData(SectionKind.Teardrop, 40, 18, 9.5, "The nose radius must be 0 to 9 mm, half the width; 9.5 mm is not.")]
-    [InlineData(SectionKind.Other, 40, 18, 0, "Only a round, rectangle, oval or teardrop can be reckoned with.")]
+    [InlineData(SectionKind.Other, 40, 18, 0, "Only a round, rectangle, oval or teardrop can be worked out.")]
     public void An_impossible_figure_is_refused_with_what_is_allowed(
         SectionKind kind,
         double a,

@@ -76,7 +76,7 @@ public sealed class FoldTests
     [Fact]
     public void A_ledger_that_cannot_be_names_the_entry() =>
         Assert.Equal(
-            "entry 2: no tool is marked R1",
+            "entry 2: No tool \"R1\". None is entered yet.",
             Shop.Fold([Entry(1, Opening("s1", Day(1))), Entry(2, LookedOver("R1", Day(1)))]).Refusal
         );
 

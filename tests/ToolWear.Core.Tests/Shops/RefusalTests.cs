@@ -65,8 +65,16 @@ public sealed class RefusalTests
         const string taken = "mark R2 is taken: a mark is unique among the tools that are not scrapped";
         Assert.Equal(taken, story.Refused(new ToolAdded(Drift("R2"))));
         Assert.Equal(taken, story.Refused(new ToolRemarked(Mark("R1"), Mark("R2"))));
-        Assert.Equal("no tool is marked R9", story.Refused(new ToolRemarked(Mark("R9"), Mark("R8"))));
-        Assert.Equal("no tool is marked R9", story.Refused(new ToolStartedHere(Mark("R9"), null)));
+        Assert.StartsWith(
+            "No tool \"R9\". ",
+            story.Refused(new ToolRemarked(Mark("R9"), Mark("R8"))),
+            StringComparison.Ordinal
+        );
+        Assert.StartsWith(
+            "No tool \"R9\". ",
+            story.Refused(new ToolStartedHere(Mark("R9"), null)),
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
@@ -120,7 +128,7 @@ public sealed class RefusalTests
         Assert.Equal(cause, story.Refused(made));
         Assert.Equal(cause, story.Refused(Scrapped("R1", Day(8)) with { Into = Mark("R2") }));
         Assert.Equal("R1 cannot be made into itself", story.Refused(made with { Into = Mark("R1") }));
-        Assert.Equal("no tool is marked R9", story.Refused(made with { Into = Mark("R9") }));
+        Assert.StartsWith("No tool \"R9\". ", story.Refused(made with { Into = Mark("R9") }), StringComparison.Ordinal);
         story.Enter(made with { Into = Mark("R2") });
         Assert.Equal(ToolState.Scrapped, story.Tool("R1").State);
     }
@@ -145,7 +153,7 @@ public sealed class RefusalTests
     public void Heats_want_a_session_a_tool_and_a_number()
     {
         Assert.Equal("there is no session s9", story.Refused(Worked("s9", "R1")));
-        Assert.Equal("no tool is marked R9", story.Refused(Worked("s1", "R9")));
+        Assert.StartsWith("No tool \"R9\". ", story.Refused(Worked("s1", "R9")), StringComparison.Ordinal);
         const string number = ": a number from 0.5 to 1000 in steps of a half";
         Assert.Equal("heats 0" + number, story.Refused(Worked("s1", "R1", 0)));
         Assert.Equal("heats 1001" + number, story.Refused(Worked("s1", "R1", 1001)));
@@ -156,7 +164,7 @@ public sealed class RefusalTests
     public void A_reading_wants_a_gauge_mark_a_size_and_a_session_before_it()
     {
         Assert.Equal(
-            "R1 has no gauge mark nose: it has width, overall",
+            "No gauge mark on R1 \"nose\". There are width, overall.",
             story.Refused(Measured("R1", Day(5)) with { Gauge = "nose" })
         );
         const string size = "a size is above zero and at most 10 m";
@@ -173,7 +181,10 @@ public sealed class RefusalTests
     [Fact]
     public void A_rework_has_its_sizes_at_a_gauge_mark()
     {
-        Assert.Equal("R1 has no gauge mark nose: it has width, overall", story.Refused(Reworked("R1", Day(5), "nose")));
+        Assert.Equal(
+            "No gauge mark on R1 \"nose\". There are width, overall.",
+            story.Refused(Reworked("R1", Day(5), "nose"))
+        );
         Assert.Equal(
             "a size before or after goes with the gauge mark where it was read",
             story.Refused(Reworked("R1", Day(5)) with { After = Mm(16) })
@@ -188,7 +199,7 @@ public sealed class RefusalTests
     public void Orders_want_a_pattern_and_patterns_a_stage()
     {
         OrderDescribed order = new("o1", "axe", 12, Day(30), OrderState.Open);
-        Assert.Equal("pattern: none is called axe: none has been entered yet", story.Refused(order));
+        Assert.Equal("pattern: No pattern \"axe\". None is entered yet.", story.Refused(order));
         Assert.Equal("pattern axe has no stage: give at least one", story.Refused(new PatternDescribed("axe", [])));
         PatternStage stage = new("rough", null, null, Place.Rough, null, null, null);
         Assert.Equal(
@@ -197,7 +208,10 @@ public sealed class RefusalTests
         );
         story.Enter(new PatternDescribed("axe", [stage]));
         Assert.Equal("heads: 0 lies outside; a whole number from 1 to 100000", story.Refused(order with { Heads = 0 }));
-        Assert.Equal("pattern: none is called pick: there are axe", story.Refused(order with { Pattern = "pick" }));
+        Assert.Equal(
+            "pattern: No pattern \"pick\". The only one is axe.",
+            story.Refused(order with { Pattern = "pick" })
+        );
         story.Enter(order);
     }
 
@@ -206,9 +220,9 @@ public sealed class RefusalTests
     [InlineData("sure", "90", "sure \"90\": a number from 0.01 to 0.999 with a point")]
     [InlineData("sure", "0,9", "sure \"0,9\": a number from 0.01 to 0.999 with a point")]
     [InlineData("blows", "0", "blows \"0\": a number from 1 to 1000 with a point")]
-    [InlineData("colour", "red", "there is no setting colour: units,")]
-    [InlineData("lubricants", "oil", "there is no setting lubricants: lubricant")]
-    [InlineData("guess_heats_ruogh", "9", "there is no setting guess_heats_ruogh: guess_heats_")]
+    [InlineData("colour", "red", "No setting \"colour\". There are units,")]
+    [InlineData("lubricants", "oil", "No setting \"lubricants\". Did you mean lubricant?")]
+    [InlineData("guess_heats_ruogh", "9", "No setting \"guess_heats_ruogh\". Did you mean guess_heats_rough?")]
     public void Settings_say_which_values_they_take(string setting, string value, string why) =>
         Assert.StartsWith(why, story.Refused(new SettingChanged(setting, value)), StringComparison.Ordinal);
 

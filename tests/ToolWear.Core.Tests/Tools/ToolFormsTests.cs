@@ -81,13 +81,13 @@ public sealed class ToolFormsTests
         Assert.Equal(work, Find(name).MainWork(place));
 
     [Theory]
-    [InlineData("Drift")]
-    [InlineData("")]
-    [InlineData("anvil")]
-    public void Another_name_is_refused_with_the_list(string name)
+    [InlineData("Drift", "Did you mean drift?")]
+    [InlineData("", "There are drift, slitter, slot punch,")]
+    [InlineData("anvil", "There are drift, slitter, slot punch,")]
+    public void Another_name_is_refused_with_what_was_meant_or_the_list(string name, string hint)
     {
         Assert.False(ToolForms.TryFind(name, out _, out string refusal));
-        Assert.StartsWith($"form \"{name}\": one of drift, slitter, slot punch,", refusal, StringComparison.Ordinal);
+        Assert.StartsWith($"No form \"{name}\". {hint}", refusal, StringComparison.Ordinal);
     }
 
     private static ToolForm Find(string name) => ToolForms.All.Single(form => form.Name == name);

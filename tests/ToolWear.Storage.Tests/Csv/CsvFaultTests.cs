@@ -65,7 +65,7 @@ public sealed class CsvFaultTests
     )]
     [InlineData(
         "tool,form,place\r\nR1,drift,first\r\n",
-        "tools.csv:2: place: \"first\" is not known here; one of opener, rough, second, finish, none"
+        "tools.csv:2: place: \"first\" is not known here. There are opener, rough, second, finish, none."
     )]
     public void A_bad_table_of_tools_is_refused_in_one_sentence(string text, string fault) =>
         Assert.Equal(fault, Faults(("tools.csv", text)));
@@ -114,7 +114,7 @@ public sealed class CsvFaultTests
     {
         string text = $"tool,form,note\r\nR1,drift,\"{new string('x', 66_000)}\"\r\nR2,drif,\r\n";
         Assert.StartsWith(
-            "tools.csv:2: a row of 66011 bytes; at most 65536 belong to one row\ntools.csv:3: form: \"drif\" is not known here; one of drift, ",
+            "tools.csv:2: a row of 66011 bytes; at most 65536 belong to one row\ntools.csv:3: form: \"drif\" is not known here. Did you mean drift?",
             Faults(("tools.csv", text)),
             StringComparison.Ordinal
         );

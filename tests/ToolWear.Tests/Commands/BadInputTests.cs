@@ -9,7 +9,7 @@ public sealed class BadInputTests
             { "measure R3 width '1 7/16/2'", 2, ["1 7/16/2", "1 7/16"] },
             { "measure R3 width 0", 2, ["above zero"] },
             { "measure R3 girth 13", 1, ["girth", "width, overall"] },
-            { "measure R9 width 13", 1, ["no tool is marked R9", "R3"] },
+            { "measure R9 width 13", 1, ["No tool \"R9\"", "R3"] },
             { "heats R3 -3", 2, ["heats"] },
             { "heats R3 0.3", 2, ["0.3", "0.5 to 1000"] },
             { "heats R3 1 --on 2026-02-30", 2, ["2026-02-30", "2026-05-01"] },

@@ -75,11 +75,7 @@ internal static class ExampleShop
         using TestSite site = new();
         return
         [
-            .. site.Done("--help")
-                .Split("Commands:\n")[1]
-                .Split('\n')
-                .Where(line => line.Length > 2 && line.StartsWith("  ", StringComparison.Ordinal) && line[2] != ' ')
-                .Select(line => line.Trim().Split(' ')[0])
+            .. Named(site.Done("help", "all").Split("Options of")[0])
                 .Select(verb => (verb, ExampleIn(site.Done(verb, "--help")))),
         ];
     }
@@ -87,6 +83,17 @@ internal static class ExampleShop
     private static string ExampleIn(string help)
     {
         const string Before = "Example:\n  toolwear ";
-        return help[(help.IndexOf(Before, StringComparison.Ordinal) + Before.Length)..].Split('\n')[0];
+        // a long one goes on behind a backslash, as a shell has it
+        return help[(help.IndexOf(Before, StringComparison.Ordinal) + Before.Length)..]
+            .Replace(" \\\n    ", " ", StringComparison.Ordinal)
+            .Split('\n')[0];
     }
+
+    /// <summary>The verbs that a page of help names.</summary>
+    public static string[] Named(string help) =>
+        [
+            .. help.Split('\n')
+                .Where(line => line.Length > 2 && line.StartsWith("  ", StringComparison.Ordinal) && line[2] != ' ')
+                .Select(line => line.Trim().Split(' ')[0]),
+        ];
 }

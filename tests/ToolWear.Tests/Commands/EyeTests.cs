@@ -154,7 +154,7 @@ public sealed class EyeTests(DemoFixture demo)
         Assert.Equal(0, worn.Exit);
         Assert.StartsWith("entry ", worn.Output, StringComparison.Ordinal);
         Assert.Contains("A rough drift (inside by 0.6", worn.Error, StringComparison.Ordinal);
-        Assert.Contains(Wording.Cautions.MakeIntoCaution, worn.Error, StringComparison.Ordinal);
+        Assert.Contains(Wording.Cautions.MakeIntoCaution, worn.Error.ReplaceLineEndings(" "), StringComparison.Ordinal);
         Assert.Equal("", site.Run("scrap", "H4", "worn").Error);
         Assert.Equal("", site.Run("scrap", "AF1", "cracked").Error);
     }

@@ -48,7 +48,7 @@ public sealed class ImportExportTests
             StringComparison.Ordinal
         );
 
-        string text = site.Done("forecast");
+        string text = site.Done("forecast", "--wide");
         List<List<string>> rows = CsvCells.Of(site.Done("forecast", "--as", "csv"));
         Assert.Equal(25, rows.Count(row => row[3] == "width"));
         // nobody said how long such a tool lasts, and no limit on the whole length was set

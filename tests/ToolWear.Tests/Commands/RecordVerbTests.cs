@@ -72,7 +72,7 @@ public sealed class RecordVerbTests(DemoFixture demo)
         using JsonDocument few = JsonDocument.Parse(site.Done([.. line, "one", "mild"]));
         Assert.Equal("not enough data", few.RootElement.GetProperty("verdict").GetString());
         Assert.Equal(JsonValueKind.Null, few.RootElement.GetProperty("life_ratio").ValueKind);
-        Assert.Contains("there are", site.Refused(1, [.. line, "brass", "mild"]), StringComparison.Ordinal);
+        Assert.Contains("There are", site.Refused(1, [.. line, "brass", "mild"]), StringComparison.Ordinal);
         site.Refused(2, [.. line, "mild", "mild"]);
     }
 
@@ -150,7 +150,7 @@ public sealed class RecordVerbTests(DemoFixture demo)
             StringComparison.Ordinal
         );
         Assert.Contains("Stretch", site.Done("slit", "H"), StringComparison.Ordinal);
-        Assert.Contains("there are", site.Refused(1, "slit", "nosuch"), StringComparison.Ordinal);
+        Assert.Contains("There are", site.Refused(1, "slit", "nosuch"), StringComparison.Ordinal);
         site.Refused(1, "eye", "HS2");
     }
 

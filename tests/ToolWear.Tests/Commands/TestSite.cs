@@ -34,7 +34,10 @@ internal sealed class TestSite : IDisposable
     }
 
     /// <summary>Runs a command line on the store.</summary>
-    public Ran Run(params string[] arguments)
+    public Ran Run(params string[] arguments) => Run(80, arguments);
+
+    /// <summary>Runs a command line on a terminal of so many columns.</summary>
+    public Ran Run(int width, params string[] arguments)
     {
         if (Outside.Program is not null)
         {
@@ -43,7 +46,10 @@ internal sealed class TestSite : IDisposable
 
         using StringWriter output = new();
         using StringWriter error = new();
-        Site site = new(output, error, Clock, new RealDisk(), () => new string('0', 32), Store, Folder);
+        Site site = new(output, error, Clock, new RealDisk(), () => new string('0', 32), Store, Folder)
+        {
+            Width = width,
+        };
         int exit = Verbs.Run(site, arguments);
         // the library names the program by its process, which is the test's here
         return new(

@@ -91,7 +91,7 @@ public sealed partial class ThreeFormatsTests(DemoFixture demo)
         Assert.Equal(rows, csv.Count);
         using JsonDocument json = JsonDocument.Parse(table.ToJson());
         Compare(csv, json.RootElement);
-        Assert.Contains(table.ToText(), text, StringComparison.Ordinal);
+        Assert.Contains(table.ToText(80), text, StringComparison.Ordinal);
         Shown(csv, table);
     }
 

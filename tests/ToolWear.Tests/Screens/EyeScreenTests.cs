@@ -120,7 +120,7 @@ public sealed class EyeScreenTests
         Assert.Equal(28.8, finish.Length!.Value.Mm, 1e-9);
         Assert.Equal("H13", finish.Steel);
         evening.Press("t");
-        Assert.Contains("entered already", evening.Text, StringComparison.Ordinal);
+        Assert.Contains("saved already", evening.Text, StringComparison.Ordinal);
         evening.Press("Backspace");
         Assert.DoesNotContain(evening.Sitting.Shop.Series.Keys, key => key.Eye == "O");
     }
@@ -147,7 +147,7 @@ public sealed class EyeScreenTests
     [InlineData("oval|36.5|17||40|0.7|", "0 to 0.5")]
     [InlineData("oval|36.5|17||40|0.03|0.03|wedged|both|36||||", "all four")]
     [InlineData("oval|36.5|17||40|0.03|0.03|wedged|both|IT9|||||Q", "11 to 16")]
-    [InlineData("oval|36.5|17||40|0.03|0.03|wedged|both|||||nosuch|Q", "there is no handle nosuch")]
+    [InlineData("oval|36.5|17||40|0.03|0.03|wedged|both|||||nosuch|Q", "No handle \"nosuch\". ")]
     [InlineData("oval|36.5|17||40|0.03|0.03|wedged|both||||||H", "there is an eye H already")]
     public void An_impossible_eye_is_refused_at_its_question(string answers, string says)
     {
@@ -252,7 +252,7 @@ public sealed class EyeScreenTests
         using TestSite site = new();
         using Evenings evening = new(site);
         evening.Press("y");
-        Assert.Contains("No eye has been entered yet", evening.Text, StringComparison.Ordinal);
+        Assert.Contains("No eye yet", evening.Text, StringComparison.Ordinal);
         evening.Press("Enter", "p", "Esc", "b");
         Assert.Contains("No bar is in the rack yet", evening.Text, StringComparison.Ordinal);
         evening.Press("Enter", "Esc");

@@ -28,7 +28,7 @@ public sealed class HeldKeyTests
             screens.Press(keys);
             screens.Press([.. Enumerable.Repeat("Backspace", 60)]);
             Assert.Equal(entries, screens.Sitting.Shop.Ledger.Count);
-            Assert.DoesNotContain("Bksp take back", screens.Text, StringComparison.Ordinal);
+            Assert.DoesNotContain("Bksp undo", screens.Text, StringComparison.Ordinal);
             screens.Press("F12", "Backspace");
             Assert.Equal(entries + 1, screens.Sitting.Shop.Ledger.Count);
         }

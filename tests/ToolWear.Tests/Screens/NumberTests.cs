@@ -163,7 +163,13 @@ public sealed class NumberTests(DemoFixture demo)
                 : $"{Rounded(row["eye_length_mm"], 1)}x{Rounded(row["eye_width_mm"], 1)}";
         (int From, int Width, string Expected)[] columns =
         [
-            (0, 1, row["next"] == "yes" ? ">" : ""),
+            (
+                0,
+                1,
+                row["next"] == "yes" ? ">"
+                : row["verdict"] is "out" or "dress first" or "past its limit" ? "!"
+                : ""
+            ),
             (13, 10, row["place"].Length > 0 ? row["place"] : row["form"]),
             (24, 5, Rounded(forecast?["wear_now_mm"] ?? "", 2)),
             (30, 5, Rounded(forecast?["limit_mm"] ?? "", 2)),

@@ -80,7 +80,7 @@ public sealed class PatternScreenTests
         site.Done("add-tool", "R1", "--form", "drift", "--gauge", "width,smaller,40,16,15,17");
         using BareScreens screens = new(site);
         screens.Press("o", "p");
-        Assert.Contains("a adds one", screens.Text, StringComparison.Ordinal);
+        Assert.Contains("Press a to add one", screens.Text, StringComparison.Ordinal);
         screens.Press("a", "Esc", "Esc");
         Assert.Equal(ScreenName.Orders, screens.Current.Name);
     }

@@ -79,7 +79,7 @@ public sealed class PedalTests
         int before = screens.Sitting.Shop.Ledger.Count;
         Assert.DoesNotContain("p pedal", screens.Text, StringComparison.Ordinal);
         screens.Press("p");
-        Assert.Contains("put together", screens.Text, StringComparison.Ordinal);
+        Assert.Contains("work together", screens.Text, StringComparison.Ordinal);
         Assert.Equal(before, screens.Sitting.Shop.Ledger.Count);
     }
 

@@ -35,9 +35,7 @@ public static class ToolForms
     {
         ToolForm? found = All.FirstOrDefault(each => each.Name == name);
         form = found ?? OtherForm.Form;
-        refusal = found is null
-            ? $"form \"{FreeText.Shown(name)}\": one of {string.Join(", ", All.Select(each => each.Name))}"
-            : "";
+        refusal = found is null ? NearNames.Refusal("form", name, All.Select(each => each.Name)) : "";
         return found is not null;
     }
 }

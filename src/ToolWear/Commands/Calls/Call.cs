@@ -202,7 +202,7 @@ internal sealed class Call
     public ToolInShop Tool(ToolMark mark) =>
         Shop.TryFind(Shop.Meant(mark), out ToolInShop? tool)
             ? tool
-            : throw RefusedException.WrongData(NoTool(mark, Shop));
+            : throw RefusedException.WrongData(Shop.NoTool(mark));
 
     public ToolInShop Tool(Argument<ToolMark> argument) => Tool(Get(argument));
 
@@ -213,10 +213,10 @@ internal sealed class Call
 
     /// <summary>That nothing has a name, and which names there are.</summary>
     public static string NoSuch(string what, string name, IEnumerable<string> known) =>
-        $"there is no {what} {name}: {(known.Any() ? "there are " + string.Join(", ", known) : "none is entered yet")}";
+        NearNames.Refusal(what, name, known.Order(StringComparer.Ordinal));
 
-    /// <summary>Takes text that comes out when the verb has succeeded.</summary>
-    public void Print(string text) => result.Append(text);
+    /// <summary>Takes text that comes out when the verb has succeeded; what people read fits their terminal.</summary>
+    public void Print(string text) => result.Append(Format == "text" ? Wrapped.Lines(text, Width) : text);
 
     /// <summary>Takes a line that comes out when the verb has succeeded.</summary>
     public void PrintLine(string line)
@@ -227,7 +227,7 @@ internal sealed class Call
         }
         else
         {
-            result.Append(line).Append('\n');
+            Print(line + "\n");
         }
     }
 
@@ -240,9 +240,18 @@ internal sealed class Call
         }
         else if (!Get(Said.Quiet))
         {
-            Site.Error.WriteLine(sentence);
+            Site.Error.WriteLine(Wrapped.Lines(sentence, Site.Width));
         }
     }
+
+    /// <summary>Takes text of a form of its own, as a script or a CSV file is.</summary>
+    public void PrintAsIs(string text) => result.Append(text);
+
+    /// <summary>A table for people, as wide as their terminal, and what it leaves out.</summary>
+    public string Text(Table table) => table.ToText(Width) + table.LeftOut(Width);
+
+    /// <summary>How wide a line may be.</summary>
+    public int Width => Get(Said.Wide) ? int.MaxValue : Site.Width;
 
     /// <summary>Prints a table in the format asked for; what surrounds it for people only as text.</summary>
     public void Print(Table table, string before = "", string after = "") =>
@@ -251,8 +260,8 @@ internal sealed class Call
             {
                 "csv" => table.ToCsv(HasSemicolons),
                 "json" => table.ToJson(),
-                _ when Get(Said.Quiet) => table.ToText(),
-                _ => before + table.ToText() + after,
+                _ when Get(Said.Quiet) => Text(table),
+                _ => before + Text(table) + after,
             }
         );
 
@@ -271,8 +280,8 @@ internal sealed class Call
 
         throw RefusedException.WrongData(
             more > 0
-                ? $"and {more} faults more; nothing was taken"
-                : $"{faults.Length} {(faults.Length == 1 ? "fault" : "faults")}; nothing was taken"
+                ? $"{more} more faults. Nothing was imported."
+                : $"{faults.Length} {(faults.Length == 1 ? "fault" : "faults")}. Nothing was imported."
         );
     }
 
@@ -376,16 +385,6 @@ internal sealed class Call
         }
 
         result.Clear();
-    }
-
-    private static string NoTool(ToolMark mark, Shop shop)
-    {
-        IEnumerable<string> others = shop
-            .Tools.Values.Where(tool => tool.State != ToolState.Scrapped)
-            .Select(tool => tool.Mark.Text)
-            .Take(40);
-        return $"no tool is marked {mark}: "
-            + (others.Any() ? $"there are {string.Join(", ", others)}" : "add the first with add-tool or import");
     }
 
     private void TellRecorded(string what)

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using System.CommandLine;
-using System.CommandLine.Completions;
 using System.CommandLine.Parsing;
 using System.Globalization;
 using ToolWear.Core.Measure;
@@ -8,8 +7,6 @@ using ToolWear.Core.Planning.Lives;
 using ToolWear.Core.Sections;
 using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
-using ToolWear.Doors;
-using ToolWear.Storage;
 
 namespace ToolWear.Commands.Calls;
 
@@ -49,6 +46,9 @@ internal static class Said
         Switch("--semicolon", "CSV with semicolons and decimal commas, for spreadsheets of many countries")
             .Everywhere();
 
+    public static Option<bool> Wide { get; } =
+        Switch("--wide", "text with all columns, however wide the terminal is").Everywhere();
+
     public static Option<string?> On { get; } =
         Day("--on", "the day it happened: 2026-05-01, yesterday, monday; usually today").Everywhere();
 
@@ -85,15 +85,15 @@ internal static class Said
 
     /// <summary>A gauge mark's name.</summary>
     public static Argument<string> Gauge(string description) =>
-        new Argument<string>("GAUGE") { Description = description }.Offering(shop =>
-            shop.Tools.Values.SelectMany(tool => tool.Tool.GaugeMarks, (_, gauge) => gauge.Name)
-        );
+        new Argument<string>("GAUGE") { Description = description }.Offering(Offers.Gauges);
 
     /// <summary>A tool's mark.</summary>
     public static Argument<ToolMark> Tool(
         string name = "TOOL",
         string description = "the mark stamped on the tool, such as R3"
-    ) => Argument(name, description, (it, text) => MarkOf(it, text).GetValueOrDefault()).Offering(Marks);
+    ) =>
+        Argument(name, description, (it, text) => MarkOf(it, text).GetValueOrDefault())
+            .Offering(shop => shop.MarksInUse());
 
     /// <summary>A new tool's mark, or a new one of an old tool.</summary>
     public static Argument<ToolMark> NewMark(string name, string description) =>
@@ -101,11 +101,12 @@ internal static class Said
 
     /// <summary>A tool's mark that may be left out.</summary>
     public static Argument<ToolMark?> MaybeTool(string description) =>
-        Maybe<ToolMark?>("TOOL", description, (it, text) => MarkOf(it, text)).Offering(Marks);
+        Maybe<ToolMark?>("TOOL", description, (it, text) => MarkOf(it, text)).Offering(shop => shop.MarksInUse());
 
     /// <summary>A tool's mark as an option.</summary>
     public static Option<ToolMark?> Tool(string name, string valueName, string description) =>
-        Option<ToolMark?>(name, valueName, description, (it, text) => MarkOf(it, text)).Offering(Marks);
+        Option<ToolMark?>(name, valueName, description, (it, text) => MarkOf(it, text))
+            .Offering(shop => shop.MarksInUse());
 
     /// <summary>An argument that may be left out.</summary>
     public static Argument<string?> Maybe(string name, string description) =>
@@ -267,71 +268,11 @@ internal static class Said
         return default;
     }
 
-    /// <summary>Offers words to shells that complete.</summary>
-    public static Option<T> Offering<T>(this Option<T> option, ImmutableArray<string> words)
-    {
-        Offer(option.CompletionSources, _ => words);
-        return option;
-    }
-
-    /// <summary>Offers words to shells that complete.</summary>
-    public static Argument<T> Offering<T>(this Argument<T> argument, ImmutableArray<string> words)
-    {
-        // else help would list every word in the name's place
-        argument.HelpName ??= argument.Name;
-        Offer(argument.CompletionSources, _ => words);
-        return argument;
-    }
-
-    /// <summary>Offers words of the shop to shells that complete.</summary>
-    public static Option<T> Offering<T>(this Option<T> option, Func<Shop, IEnumerable<string>> words)
-    {
-        Offer(option.CompletionSources, typed => Known(typed).SelectMany(words).Distinct(StringComparer.Ordinal));
-        return option;
-    }
-
-    /// <summary>Offers words of the shop to shells that complete.</summary>
-    public static Argument<T> Offering<T>(this Argument<T> argument, Func<Shop, IEnumerable<string>> words)
-    {
-        // else help would list every word in the name's place
-        argument.HelpName ??= argument.Name;
-        Offer(argument.CompletionSources, typed => Known(typed).SelectMany(words).Distinct(StringComparer.Ordinal));
-        return argument;
-    }
-
     private static Option<T> Everywhere<T>(this Option<T> option)
     {
         option.Recursive = true;
         return option;
     }
-
-    private static void Offer(
-        List<Func<CompletionContext, IEnumerable<CompletionItem>>> to,
-        Func<ParseResult, IEnumerable<string>> words
-    )
-    {
-        to.Clear();
-        to.Add(typed => words(typed.ParseResult).Select(word => new CompletionItem(word)));
-    }
-
-    /// <summary>The shop that was named; none where it cannot be read: a shell wants words, not sentences.</summary>
-    private static IEnumerable<Shop> Known(ParseResult typed)
-    {
-        try
-        {
-            Site site = ((Parsing)typed.Configuration).Site;
-            using Bench bench = Bench.ToRead(site, Path.GetFullPath(typed.GetValue(Store) ?? site.UsualStore));
-            return [bench.Shop];
-        }
-        catch (Exception e)
-            when (e is StoreException or IOException or UnauthorizedAccessException or ArgumentException)
-        {
-            return [];
-        }
-    }
-
-    private static IEnumerable<string> Marks(Shop shop) =>
-        shop.Tools.Values.Where(tool => tool.State != ToolState.Scrapped).Select(tool => tool.Mark.Text);
 
     private static ToolMark? MarkOf(ArgumentResult it, string text) =>
         ToolMark.TryParse(text, out ToolMark mark, out string refusal) ? mark : it.Refuse<ToolMark?>(refusal);

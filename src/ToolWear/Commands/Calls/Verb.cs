@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using System.CommandLine;
-using System.CommandLine.Help;
-using System.CommandLine.Invocation;
+using ToolWear.Pens;
 
 namespace ToolWear.Commands.Calls;
 
@@ -24,7 +23,7 @@ internal sealed class Verb : Command
     )
         : base(name, does)
     {
-        More = $"{more}{(more.Length == 0 ? "" : "\n\n")}Example:\n  toolwear {example}\n";
+        More = $"{more}{(more.Length == 0 ? "" : "\n\n")}Example:\n{Wrapped.Command($"toolwear {example}")}";
         Prints = prints;
         foreach (Symbol symbol in typed)
         {
@@ -49,15 +48,4 @@ internal sealed class Verb : Command
 
     /// <summary>Whether it gives CSV where no format is named.</summary>
     public bool IsCsv { get; init; }
-
-    /// <summary>Help that ends with more about the verb and its example.</summary>
-    internal sealed class Help(HelpAction usual) : SynchronousCommandLineAction
-    {
-        public override int Invoke(ParseResult parseResult)
-        {
-            int exit = usual.Invoke(parseResult);
-            parseResult.InvocationConfiguration.Output.Write((parseResult.CommandResult.Command as Verb)?.More);
-            return exit;
-        }
-    }
 }

@@ -5,7 +5,6 @@ using ToolWear.Core.Deeds;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Shops;
 using ToolWear.Doors;
-using ToolWear.Pens;
 using ToolWear.Results.Plans;
 using ToolWear.Results.Tools;
 using ToolWear.Wording;
@@ -24,11 +23,11 @@ internal static class CloseSessionVerb
     public static Verb Verb { get; } =
         new(
             "close-session",
-            "Ends the open session; says which tools want looking over and measuring once cold. Orders are counted down\n"
-                + "only with --count-off; without it the open order is named.",
+            "Ends the open session.",
             "close-session --heads 6 --count-off",
             [Heads, CountOff],
-            Run
+            Run,
+            "It names the tools to look over, and to measure once they are cold. Only --count-off takes the heads off the open orders; without it the order is named."
         );
 
     private static void Run(Call call)
@@ -37,7 +36,7 @@ internal static class CloseSessionVerb
         bool counts = call.Get(CountOff);
         if (counts && heads is null)
         {
-            throw RefusedException.WrongUsage("--count-off wants --heads: how many were finished");
+            throw RefusedException.WrongUsage("--count-off needs --heads: how many heads were finished");
         }
 
         Bench bench = call.ToWrite();
@@ -52,7 +51,7 @@ internal static class CloseSessionVerb
         );
         foreach (string misused in FindingWords.UsedAllTheSame(call.Shop, call.Forecasts, open.Name))
         {
-            call.Warn(Wrapped.Of(misused).TrimEnd());
+            call.Warn(misused);
         }
 
         foreach ((OrderDescribed before, OrderDescribed after) in deed.Orders)

@@ -20,11 +20,10 @@ internal static class CrossOutVerb
     public static Verb Verb { get; } =
         new(
             "cross-out",
-            "Crosses an entry out: it stays in the ledger but no longer counts.",
+            "Crosses out an entry: it stays but no longer counts.",
             "cross-out 212 \"jaw on scale\"",
             [Entry, Why],
             call => call.Record(call.ToWrite().Shop.TakingBack(call.Get(Entry), call.Get(Why)!)),
-            "It is refused, and they are named, while other entries rest on it. Where ENTRY is itself a crossing out, what it\n"
-                + "crossed out counts again."
+            "It is refused while other entries rest on it, and they are named. Where ENTRY is itself a crossing out, what it crossed out counts again."
         );
 }

@@ -4,6 +4,7 @@ using ToolWear.Commands.Calls;
 using ToolWear.Core.Deeds;
 using ToolWear.Doors;
 using ToolWear.Pens;
+using ToolWear.Results;
 using ToolWear.Results.Tools;
 using ToolWear.Sheets;
 using ToolWear.Wording;
@@ -20,12 +21,12 @@ internal static class HandOverVerb
     public static Verb Verb { get; } =
         new(
             "hand-over",
-            "Says what a helper takes, in order: which tool from which peg, how deep a drift goes, how it is cooled, after\n"
-                + "how many heats to stop.",
+            "Tells a helper which tools to use, and how.",
             "hand-over --pattern hatchet --as html",
             [Pattern],
             Run,
-            Verb.MakesSheet,
+            "It says, in order, which tool from which peg, how deep a drift goes, how it is cooled, and after how many heats to stop.\n"
+                + Verb.MakesSheet,
             "html"
         );
 
@@ -49,13 +50,23 @@ internal static class HandOverVerb
             return;
         }
 
-        string cautions = string.Concat(HandOverSheet.CautionsOf(steps).Select(each => Wrapped.Of(each)));
-        call.Print(
-            HandOverTable.Columns.Over(steps, call.Units),
-            Words.ShopHeading(call.Shop, call.Units) + Words.HandOverPattern(pattern) + "\n\n",
-            "\n" + cautions
-        );
+        Table all = HandOverTable.Columns.Over(steps, call.Units);
+        if (call.Format != "text" || all.LeftOut(call.Width).Length == 0)
+        {
+            call.Print(all, Heading(call, pattern), Cautions(steps));
+            return;
+        }
+
+        string tables =
+            $"{call.Text(HandOverTable.Which.Over(steps, call.Units))}\n{call.Text(HandOverTable.How.Over(steps, call.Units))}";
+        call.Print(call.Get(Said.Quiet) ? tables : Heading(call, pattern) + tables + Cautions(steps));
     }
+
+    private static string Heading(Call call, string pattern) =>
+        $"{Words.ShopHeading(call.Shop, call.Units)}{Words.HandOverPattern(pattern)}\n\n";
+
+    private static string Cautions(ImmutableArray<HandOverStep> steps) =>
+        "\n" + string.Concat(HandOverSheet.CautionsOf(steps).Select(each => each + "\n"));
 
     private static string NoPatternYet =>
         "no session has a pattern yet: name one with --pattern, as patterns.csv or the screens entered it";

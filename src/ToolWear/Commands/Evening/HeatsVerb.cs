@@ -4,7 +4,6 @@ using ToolWear.Core.Deeds;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Tools;
-using ToolWear.Pens;
 using ToolWear.Results.Tools;
 
 namespace ToolWear.Commands.Evening;
@@ -29,10 +28,11 @@ internal static class HeatsVerb
     public static Verb Verb { get; } =
         new(
             "heats",
-            "Adds heats to a tool, in the open session, else in one of that day, which it opens.",
+            "Adds heats to a tool.",
             "heats H5 3 --work cheeks",
             [Tool, Number, Work, Said.Session, Estimated],
-            Run
+            Run,
+            "They go to the open session, else to one of that day, which is opened for them."
         );
 
     private static void Run(Call call)
@@ -52,7 +52,7 @@ internal static class HeatsVerb
         call.Record(deed.Entries);
         if (FindingWords.Against(call.Shop, call.Forecasts, tool) is { } against)
         {
-            call.Warn(Wrapped.Of(against).TrimEnd());
+            call.Warn(against);
         }
 
         if (deed.Opens is { } opened)

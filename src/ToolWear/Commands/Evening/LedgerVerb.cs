@@ -12,7 +12,7 @@ internal static class LedgerVerb
     public static Verb Verb { get; } =
         new(
             "ledger",
-            "Shows the entries of the ledger, the last one first; crossed-out ones stay in it.",
+            "Lists the entries, the last one first.",
             "ledger 'H5 read'",
             [Find],
             call =>
@@ -23,6 +23,7 @@ internal static class LedgerVerb
                             .Select(entered => new LedgerRow(call.Shop, entered)),
                         call.Units
                     )
-                )
+                ),
+            "Crossed-out entries stay in it."
         );
 }

@@ -3,7 +3,6 @@ using ToolWear.Commands.Calls;
 using ToolWear.Core.Deeds;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Tools;
-using ToolWear.Pens;
 using ToolWear.Results.Tools;
 
 namespace ToolWear.Commands.Evening;
@@ -24,7 +23,7 @@ internal static class LookOverVerb
     public static Verb Verb { get; } =
         new(
             "look-over",
-            "Records what was found when a tool was looked over.",
+            "Records what you found when you looked a tool over.",
             "look-over H5 sound --by Ada",
             [Tool, Found, Part, Said.Looked, Said.Note],
             Run
@@ -43,6 +42,6 @@ internal static class LookOverVerb
             call.Warn(FindingWords.SaidOtherwise(deed.Entry.Tool, doubt));
         }
 
-        call.Warn(Wrapped.Of(FindingWords.Found(call.Shop, deed.Entry)).TrimEnd());
+        call.Warn(FindingWords.Found(call.Shop, deed.Entry));
     }
 }

@@ -22,11 +22,11 @@ internal static class MeasureVerb
     public static Verb Verb { get; } =
         new(
             "measure",
-            "Records a caliper reading, which counts after the tool's last session.",
+            "Records a caliper reading.",
             "measure H5 width 13.55",
             [Tool, Gauge, Size, Said.Session, Said.By, Said.Note],
             Run,
-            Cautions.MeasureCaution
+            $"It counts after the tool's last session. {Cautions.MeasureCaution}"
         );
 
     private static void Run(Call call)

@@ -24,10 +24,11 @@ internal static class OpenSessionVerb
     public static Verb Verb { get; } =
         new(
             "open-session",
-            "Begins a session at the hammer; heats go to it until it is closed.",
+            "Begins a session at the hammer.",
             "open-session --pattern hatchet",
             [Pattern, Lubricant, Cooling, Blows, Hand, Said.Note],
-            Run
+            Run,
+            "Heats go to it until you close it."
         );
 
     private static bool IsBlind(PatternDescribed pattern) =>

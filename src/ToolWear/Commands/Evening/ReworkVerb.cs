@@ -11,7 +11,8 @@ internal static class ReworkVerb
 {
     private static readonly Argument<ToolMark> Tool = Said.Tool();
     private static readonly Argument<Rework> What = Said.Word("WHAT", ToolReworked.WhatWords);
-    private static readonly Option<string?> Gauge = Said.Text("--gauge", "G", "the gauge mark whose size it changed");
+    private static readonly Option<string?> Gauge = Said.Text("--gauge", "G", "the gauge mark whose size it changed")
+        .Offering(Offers.Gauges);
     private static readonly Option<string?> Before = Said.Text("--before", "SIZE", "the size there before");
     private static readonly Option<string?> After = Said.Text("--after", "SIZE", "the size there after");
     private static readonly Option<decimal?> Hours = Said.Amount("--hours", "H", "hours it took");
@@ -20,7 +21,7 @@ internal static class ReworkVerb
     public static Verb Verb { get; } =
         new(
             "rework",
-            "Records that a tool was dressed, re-forged, straightened, welded or re-hardened.",
+            "Records what you did to a tool, such as dressing it.",
             "rework HS2 dressed --gauge overall --before 188 --after 186.5",
             [Tool, What, Gauge, Before, After, Hours, Cost, Said.Note],
             Run,

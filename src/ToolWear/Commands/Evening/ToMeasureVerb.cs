@@ -11,12 +11,12 @@ internal static class ToMeasureVerb
     public static Verb Verb { get; } =
         new(
             "to-measure",
-            "Shows what wants measuring once cold: gauge marks that worked since they were read, the last session's first,\n"
-                + "each with the range in which a sound reading is expected 49 times in 50.",
+            "Lists what to measure once it is cold.",
             "to-measure",
             [],
             Run,
-            Cautions.MeasureCaution
+            "These are the gauge marks that worked since you last read them, those of the last session first, each with the range in which 49 sound readings in 50 lie.\n"
+                + Cautions.MeasureCaution
         );
 
     private static void Run(Call call)

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.CommandLine;
 using ToolWear.Commands.Calls;
+using ToolWear.Core.Measure;
 using ToolWear.Core.Wear.Histories;
 using ToolWear.Core.Wear.Trials;
 using ToolWear.Doors;
@@ -20,7 +21,7 @@ internal static class CompareGroupsVerb
     public static Verb Verb { get; } =
         new(
             "compare-groups",
-            "Compares how long the tools of two groups last, from any CSV of readings.",
+            "Compares two groups of tools from any CSV of readings.",
             "compare-groups --readings readings.csv --tools tools.csv 4140 mild",
             [Readings, Tools, A, B],
             Run
@@ -43,10 +44,10 @@ internal static class CompareGroupsVerb
         ];
         if (kinds.Length != 1)
         {
-            IEnumerable<string> groups = histories.Select(each => each.Group).Distinct(StringComparer.Ordinal);
+            IEnumerable<string> groups = histories.Select(each => each.Group).Order(StringComparer.Ordinal);
             throw RefusedException.WrongData(
                 kinds.Length == 0
-                    ? $"no kind of tool has both groups \"{a}\" and \"{b}\"; there are {string.Join(", ", groups.Take(40))}"
+                    ? $"No kind of tool has both groups \"{a}\" and \"{b}\". {NearNames.Hint("", groups)}"
                     : $"{kinds.Length} kinds have groups \"{a}\" and \"{b}\" ({string.Join(", ", kinds.Select(each => each.Key))}): leave one kind in the files"
             );
         }

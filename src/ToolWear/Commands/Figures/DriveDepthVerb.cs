@@ -32,11 +32,11 @@ internal static class DriveDepthVerb
     public static Verb Verb { get; } =
         new(
             "drive-depth",
-            "Works out how much deeper a tapered drift is driven to make up for wear: from two figures, or for a tool\n"
-                + $"with the tolerance of its eye. {Cautions.EyeCaution}",
+            "Works out how much deeper to drive a worn drift.",
             "drive-depth --worn-mm 0.3 --taper 0.03",
             [Tool, Worn, TaperOption, NoseRoom],
-            Run
+            Run,
+            $"Give two figures, or a tool: then the tolerance of its eye is minded.\n{Cautions.EyeCaution}"
         );
 
     private static void Run(Call call)

@@ -33,11 +33,11 @@ internal static class EyeVerb
     public static Verb Verb { get; } =
         new(
             "eye",
-            "Works out the cold eye that a drift makes (--drift-mm), the drift that an eye takes (--eye-mm), or the eye\n"
-                + $"that a tool makes now. {Cautions.EyeCaution}",
+            "Works out the eye a drift makes, or the drift for an eye.",
             "eye --drift-mm 36.8 --eye-c 750 --drift-c 250",
             [Tool, DriftMm, EyeMm, EyeC, DriftC],
-            Run
+            Run,
+            $"Give --drift-mm for the cold eye that a drift makes, --eye-mm for the drift that an eye needs, or a tool for the eye that it makes now.\n{Cautions.EyeCaution}"
         );
 
     private static void Run(Call call)

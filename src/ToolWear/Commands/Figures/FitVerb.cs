@@ -25,10 +25,11 @@ internal static class FitVerb
     public static Verb Verb { get; } =
         new(
             "fit",
-            "Forecasts any CSV of wear readings, with no store; the columns of the result are those of forecast.",
+            "Forecasts wear from any CSV of readings.",
             "fit --readings readings.csv --tools tools.csv --as csv",
             [Readings, Tools],
-            Run
+            Run,
+            "It needs no shop. The columns of the result are those of forecast."
         );
 
     /// <summary>Reads the histories that two options name.</summary>

@@ -23,13 +23,12 @@ internal static class InsideVerb
     public static Verb Verb { get; } =
         new(
             "inside",
-            "Says with how much room a section lies inside another, and where it is least. Below zero it bursts it.\n"
-                + "Sections: 'round d', 'rectangle a b r', 'oval a b', 'teardrop a large-r small-r'.\n"
-                + "With --as svg both outlines.",
+            "Says how much room one section has inside another.",
             "inside --outer 'teardrop 36.8 8.8 3.2' --inner 'rectangle 34 15 3'",
             [Outer, Inner],
             Run,
-            prints: "svg"
+            "Below zero it would burst the outer one. Sections: 'round d', 'rectangle a b r', 'oval a b', 'teardrop a large-r small-r'. --as svg draws both outlines.",
+            "svg"
         );
 
     private static void Run(Call call)

@@ -30,11 +30,11 @@ internal static class LifetimesVerb
     public static Verb Verb { get; } =
         new(
             "lifetimes",
-            "Shows how many tools outlive how many heats without cracking or breaking. Worn-out tools and those still\n"
-                + "in service did not fail. As csv the steps of the curve.",
+            "Shows how many tools outlive how many heats.",
             "lifetimes slitters.csv --guess-heats 200",
             [File, Guess],
-            Run
+            Run,
+            "Only tools that cracked or broke have failed; those worn out or still in service have not. As csv it gives the steps of the curve."
         );
 
     private static void Run(Call call)
@@ -55,12 +55,12 @@ internal static class LifetimesVerb
             {
                 "csv" => survival.ToCsv(call.HasSemicolons),
                 "json" => LifetimeTable.All.Of(new(lives.Length, failures, steps)).ToJson(),
-                _ => Text(lives.Length, failures, survival),
+                _ => Text(call, lives.Length, failures, survival),
             }
         );
     }
 
-    private static string Text(int tools, SuddenFailures failures, Table survival)
+    private static string Text(Call call, int tools, SuddenFailures failures, Table survival)
     {
         string fit = failures.Fit switch
         {
@@ -69,7 +69,7 @@ internal static class LifetimesVerb
             _ => "",
         };
         return $"{tools} tools, {failures.Failures} failed suddenly\n\n"
-            + (survival.Rows.IsEmpty ? "" : survival.ToText() + "\n")
+            + (survival.Rows.IsEmpty ? "" : call.Text(survival) + "\n")
             + $"{FailureCurve(failures.WithPrior)}\n{fit}\n{Cautions.ForecastCaution}\n";
     }
 

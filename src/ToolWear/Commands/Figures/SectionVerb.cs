@@ -37,12 +37,12 @@ internal static class SectionVerb
     public static Verb Verb { get; } =
         new(
             "section",
-            "Works out the area and the perimeter of a section: round --d, rectangle --a --b --r, oval --a --b,\n"
-                + "teardrop --a --large-r --small-r. With --as svg its outline.",
+            "Works out the area and the perimeter of a section.",
             "section teardrop --a 36.8 --large-r 8.8 --small-r 3.2",
             [Kind, D, A, B, R, LargeR, SmallR],
             Run,
-            prints: "svg"
+            "Give round --d, rectangle --a --b --r, oval --a --b, or teardrop --a --large-r --small-r. --as svg draws its outline.",
+            "svg"
         );
 
     private static void Run(Call call)
@@ -70,7 +70,7 @@ internal static class SectionVerb
             SectionKind.Oval => [call.Need(A), call.Need(B)],
             SectionKind.Teardrop => [call.Need(A), call.Need(LargeR), call.Need(SmallR)],
             _ => throw RefusedException.WrongUsage(
-                "section other: round, rectangle, oval or teardrop can be reckoned with"
+                "section other: round, rectangle, oval or teardrop can be worked out"
             ),
         };
 }

@@ -36,10 +36,11 @@ internal static class SlitVerb
     public static Verb Verb { get; } =
         new(
             "slit",
-            $"Works out the slit that stretches so far round an eye, or proposes slits for an eye of the shop. {Cautions.BlindHoleCaution}",
+            "Works out the slit for an eye.",
             "slit --perimeter-mm 93.6 --tool slot-punch --edge-mm 6 --stretch 0.25",
             [Eye, Perimeter, Tool, Edge, Stretch],
-            Run
+            Run,
+            $"Give a perimeter, or an eye of the shop for the slits worth trying.\n{Cautions.BlindHoleCaution}"
         );
 
     private static void Run(Call call)

@@ -42,7 +42,7 @@ internal static class StockVerb
     public static Verb Verb { get; } =
         new(
             "stock",
-            "Works out the volume and the weight of a tool, and the length of bar to cut for it.",
+            "Works out a tool's weight and the bar to cut for it.",
             "stock stations.csv --bar-area-mm2 804 --loss 0.07 --extra-mm 0",
             [File, Like, Area, Loss, Extra],
             Run

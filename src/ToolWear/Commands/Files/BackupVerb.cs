@@ -20,10 +20,11 @@ internal static class BackupVerb
     public static Verb Verb { get; } =
         new(
             "backup",
-            "Writes a verified, complete copy of the shop; it works beside an open window.",
+            "Writes a verified copy of the whole shop.",
             "backup shop-2026-05-01.backup",
             [File, Said.Force],
-            Run
+            Run,
+            "You can run it while the screens are open."
         );
 
     private static void Run(Call call)

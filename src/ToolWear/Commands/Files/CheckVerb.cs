@@ -25,13 +25,7 @@ internal static class CheckVerb
     );
 
     public static Verb Verb { get; } =
-        new(
-            "check",
-            "Verifies the store from end to end, says what it found, and puts right what can be put right.",
-            "check",
-            [ReadOnly, Salvage, Tidy],
-            Run
-        );
+        new("check", "Verifies the shop's files and mends what it can.", "check", [ReadOnly, Salvage, Tidy], Run);
 
     private static void Run(Call call)
     {

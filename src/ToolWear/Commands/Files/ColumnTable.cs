@@ -22,6 +22,55 @@ internal static class ColumnTable
         Named.Text("meaning", "Meaning", column => column.Meaning).Means("what a column or key means"),
     ];
 
+    /// <summary>The columns of each result by its verb.</summary>
+    private static ImmutableSortedDictionary<string, Column[]> OfResults { get; } =
+        new Dictionary<string, Column[]>(StringComparer.Ordinal)
+        {
+            ["bars"] = [.. BarTable.Bars, .. BarTable.Cuts],
+            ["card"] = [.. Card.Columns, .. EyeFigures.Columns, .. SlitFigures.Columns, .. MadeIntoTable.All],
+            ["compare"] = [.. Compared.All],
+            ["costs"] = [.. CostTables.Places, .. CostTables.Heads, .. DecisionTables.Reforge],
+            ["drive-depth"] = [.. ReckonedTables.Shift],
+            ["export-history"] = [.. HistoryTable.Columns],
+            ["eye"] = [.. ReckonedTables.Eye, .. ReckonedTables.Drift],
+            ["forecast"] = [.. ForecastTable.Columns],
+            ["forge-list"] = [.. ForgeTable.Columns, .. BothTable.Columns],
+            ["hand-over"] = [.. HandOverTable.Columns],
+            ["heat-split"] = [.. DecisionTables.HeatSplit],
+            ["ledger"] = [.. LedgerTable.Columns],
+            ["lifetimes"] =
+            [
+                .. LifetimeTable.All,
+                .. LifetimeTable.Columns,
+                .. LifetimeTable.OfFit,
+                .. LifetimeTable.OfPrior,
+            ],
+            ["loans"] = [.. LoanTable.Columns],
+            ["losses"] = [.. LossTable.Columns],
+            ["order"] = [.. OrderTable.Columns],
+            ["patterns"] = [.. PatternTable.Columns],
+            ["plan"] = [.. PlanTable.Columns, .. PlanTable.Covers],
+            ["pull-early"] = [.. DecisionTables.PullEarly],
+            ["quote"] = [.. QuoteTable.All, .. QuoteTable.Tools],
+            ["rack"] = [.. RackTable.Columns],
+            ["section"] = [.. ReckonedTables.OfSection],
+            ["series"] = [.. SeriesTable.Columns],
+            ["settings"] = [.. SettingTable.Columns],
+            ["slit"] = [.. ReckonedTables.Slits],
+            ["stock"] = [.. ReckonedTables.Cut],
+            ["stock-take"] = [.. StockTakeTable.Columns],
+            ["to-measure"] = [.. ToMeasureTable.Columns],
+            ["year"] =
+            [
+                .. YearTables.All,
+                .. YearTables.Causes,
+                .. YearTables.Heads,
+                .. YearTables.Kept,
+                .. YearTables.Lives,
+                .. YearTables.Measured,
+            ],
+        }.ToImmutableSortedDictionary(StringComparer.Ordinal);
+
     /// <summary>What files and results say of their columns, by name.</summary>
     public static ImmutableArray<Column> All { get; } =
     [
@@ -39,6 +88,12 @@ internal static class ColumnTable
                 Meaning = Meaning([.. named]),
             }),
     ];
+
+    /// <summary>What files and results say of the columns of one verb's result, or of one name.</summary>
+    public static IEnumerable<Column> Of(string name) =>
+        OfResults.TryGetValue(name, out Column[]? result)
+            ? All.Where(column => result.Any(each => each.Name == column.Name))
+            : All.Where(column => column.Name == name);
 
     /// <summary>The key of a file's rows in the document that holds the whole shop: "gauge_marks".</summary>
     public static string KeyOf(string file) => Path.GetFileNameWithoutExtension(file).Replace('-', '_');
@@ -58,56 +113,8 @@ internal static class ColumnTable
     private static IEnumerable<Column> Results =>
         Unprinted
             .Concat(CsvSet.FileNames.Select(name => new Column(KeyOf(name), null) { Meaning = $"the rows of {name}" }))
-            .Concat([
-                .. BarTable.Bars,
-                .. BarTable.Cuts,
-                .. BothTable.Columns,
-                .. Card.Columns,
-                .. Compared.All,
-                .. CostTables.Heads,
-                .. CostTables.Places,
-                .. DecisionTables.HeatSplit,
-                .. DecisionTables.PullEarly,
-                .. DecisionTables.Reforge,
-                .. EyeFigures.Columns,
-                .. ForecastTable.Columns,
-                .. ForgeTable.Columns,
-                .. HandOverTable.Columns,
-                .. HistoryTable.Columns,
-                .. LedgerTable.Columns,
-                .. LifetimeTable.All,
-                .. LifetimeTable.Columns,
-                .. LifetimeTable.OfFit,
-                .. LifetimeTable.OfPrior,
-                .. LoanTable.Columns,
-                .. MadeIntoTable.All,
-                .. OrderTable.Columns,
-                .. PatternTable.Columns,
-                .. PlanTable.Columns,
-                .. PlanTable.Covers,
-                .. QuoteTable.All,
-                .. QuoteTable.Tools,
-                .. RackTable.Columns,
-                .. ReckonedTables.Cut,
-                .. ReckonedTables.Drift,
-                .. ReckonedTables.Eye,
-                .. ReckonedTables.OfSection,
-                .. ReckonedTables.Shift,
-                .. ReckonedTables.Slits,
-                .. SeriesTable.Columns,
-                .. SettingTable.Columns,
-                .. SlitFigures.Columns,
-                .. StockTakeTable.Columns,
-                .. ToMeasureTable.Columns,
-                .. LossTable.Columns,
-                .. YearTables.All,
-                .. YearTables.Causes,
-                .. YearTables.Heads,
-                .. YearTables.Kept,
-                .. YearTables.Lives,
-                .. YearTables.Measured,
-                .. Columns,
-            ])
+            .Concat(OfResults.Values.SelectMany(columns => columns))
+            .Concat(Columns)
             .Where(column => column.Name is not null);
 
     /// <summary>What a name means; where it means something else in each file, that is said of each.</summary>

@@ -9,20 +9,20 @@ internal static class CompletionVerb
     private static readonly Argument<string> Shell = Said.Argument(
             "SHELL",
             string.Join(", ", Shells.All),
-            (it, text) =>
-                Shells.Script(text) ?? it.Refuse<string>($"completion {text}: one of {string.Join(", ", Shells.All)}")!
+            (it, text) => Shells.Script(text) ?? it.Refuse<string>(Call.NoSuch("shell", text, Shells.All))!
         )
         .Offering([.. Shells.All]);
 
     public static Verb Verb { get; } =
         new(
             "completion",
-            "Writes what a shell reads to complete verbs, options, tools' marks and other words of the shop.",
+            "Writes the completion script for your shell.",
             "completion bash",
             [Shell],
-            call => call.Print(call.Get(Shell)!),
-            "bash: toolwear completion bash > ~/.local/share/bash-completion/completions/toolwear\n"
-                + "zsh:  toolwear completion zsh > a folder of $fpath, as _toolwear\n"
-                + "fish: toolwear completion fish > ~/.config/fish/completions/toolwear.fish"
+            call => call.PrintAsIs(call.Get(Shell)!),
+            "Where the script goes:\n"
+                + "  bash: ~/.local/share/bash-completion/completions/toolwear\n"
+                + "  zsh:  _toolwear in a folder of $fpath\n"
+                + "  fish: ~/.config/fish/completions/toolwear.fish"
         );
 }

@@ -15,11 +15,11 @@ internal static class DemoVerb
     public static Verb Verb { get; } =
         new(
             "demo",
-            "Opens the screens on a fresh demo, an invented shop whose last session lies a few days back; it is gone at the\n"
-                + "end. --store FILE keeps it; --no-screens only builds it.",
+            "Opens the screens on an invented shop, to try things out.",
             "demo --no-screens --store demo.db",
             [NoScreens],
-            Run
+            Run,
+            "Its last session lies a few days back. The shop is gone at the end: --store FILE keeps it, --no-screens only builds it."
         );
 
     private static void Run(Call call)
@@ -27,7 +27,7 @@ internal static class DemoVerb
         bool isKept = call.Has(Said.Store);
         if (!isKept && call.Get(NoScreens))
         {
-            throw RefusedException.WrongUsage("demo --no-screens wants --store FILE: the file to keep the demo in");
+            throw RefusedException.WrongUsage("demo --no-screens needs --store FILE: the file to keep the demo in");
         }
 
         if (isKept)

@@ -16,11 +16,11 @@ internal static class ExportHistoryVerb
     public static Verb Verb { get; } =
         new(
             "export-history",
-            "Writes the wear history, a row a reading, scrapped tools too, as CSV in mm; with --as json as JSON lines.",
+            "Writes every reading with its wear, as CSV.",
             "export-history wear.csv",
             [File, Said.Force],
             Run,
-            "A pipe, a device or what a link leads to is written to as it is; a file is replaced whole and keeps its rights."
+            "One row a reading, scrapped tools too, in mm; --as json writes JSON lines. A pipe, a device or what a link leads to is written to as it is; a file is replaced whole and keeps its rights."
         )
         {
             IsCsv = true,

@@ -22,13 +22,11 @@ internal static class ExportVerb
     public static Verb Verb { get; } =
         new(
             "export",
-            "Writes the shop as CSV files, its present meaning, notes too.",
+            "Writes the shop as CSV files.",
             "export my-shop",
             [Folder, Said.Force],
             Run,
-            $"It replaces only what an export wrote, which is listed in {CsvFolder.List}. Crossed-out entries are left\n"
-                + "out, and heads by stage: a session keeps the heads it finished. backup makes the complete copy. With\n"
-                + "--as json it is one document: a list of rows for each file, with the names and units of \"toolwear columns\"."
+            $"It replaces only files that an export wrote, which are listed in {CsvFolder.List}. Crossed-out entries and heads by stage stay behind: a session keeps the heads it finished. backup makes the complete copy. --as json writes one document: a list of rows for each file, with the names and units of \"toolwear columns\"."
         );
 
     private static void Run(Call call)

@@ -25,8 +25,7 @@ internal static class GuideVerb
     public static Verb Verb { get; } =
         new(
             "guide",
-            "Says step by step what to do on the first evening, the morning after, before a big order, when a tool cracks,\n"
-                + "and once a year.",
+            "Says step by step what to do, a page a situation.",
             "guide morning-after",
             [Name.Offering([.. Pages.Select(page => page.Name)])],
             Run,
@@ -43,9 +42,7 @@ internal static class GuideVerb
         ];
         if (chosen.IsEmpty)
         {
-            throw RefusedException.WrongUsage(
-                $"There is no page {name}. There are {string.Join(", ", Pages.Select(page => page.Name))}."
-            );
+            throw RefusedException.WrongUsage(Call.NoSuch("page", name!, Pages.Select(page => page.Name)));
         }
 
         if (call.Format != "html")
@@ -61,7 +58,7 @@ internal static class GuideVerb
             sheet.Lines(text);
         }
 
-        call.Print(sheet.Done(Cautions.ForecastCaution.Replace("\n", " ", StringComparison.Ordinal)));
+        call.Print(sheet.Done(Cautions.ForecastCaution));
     }
 
     private static string Written()

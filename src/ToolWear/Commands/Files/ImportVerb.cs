@@ -40,15 +40,12 @@ internal static class ImportVerb
     public static Verb Verb { get; } =
         new(
             "import",
-            "Brings in a table from a spreadsheet, or a folder of CSV files into an empty store.",
+            "Imports a table from a spreadsheet, or a folder of CSV files.",
             "import my-tools.csv --try",
             [Source, Try, Update, IgnoreUnknown, KeepUnknown, CarryDown],
             Run,
             "All or nothing: what is wrong is listed by line and column, with what would be right.\n"
-                + $"A table is one of {string.Join(", ", Tables.All.Select(kind => kind.Name))}, known by its headings; \"toolwear template\" makes an empty\n"
-                + "one. Separator, decimal mark, encoding and line ends are found out and said. Headings are read whatever their\n"
-                + "case and order; sizes may name their unit in the heading or the cell. A folder is one that export wrote, or\n"
-                + "one made like it, and is read to the letter."
+                + $"A table is one of {string.Join(", ", Tables.All.Select(kind => kind.Name))}, known by its headings; \"toolwear template\" makes an empty one. Separator, decimal mark, encoding and line ends are found out and said. Headings are read whatever their case and order; sizes may name their unit in the heading or the cell. A folder is one that export wrote, or one made like it, and is read to the letter, into an empty shop."
         );
 
     private static void Run(Call call)
@@ -78,7 +75,7 @@ internal static class ImportVerb
         BroughtFile brought = BroughtFile.Of(file, shop, units, call.Site.Today, wishes);
         if (call.Get(Try) && call.Format == "text")
         {
-            call.Print(BroughtText.Of(brought, units));
+            call.Print(BroughtText.Of(brought, units, call.Width));
             call.ExitCode = brought.Faults.IsEmpty ? 0 : RefusedException.DataExit;
             return;
         }
@@ -109,7 +106,7 @@ internal static class ImportVerb
             return;
         }
 
-        Enter(call, imported.Entries, $"{path} holds nothing to import");
+        Enter(call, imported.Entries, $"{path} has nothing to import");
     }
 
     private static void Enter(Call call, ImmutableArray<LedgerEntry> entries, string nothing)

@@ -10,10 +10,10 @@ internal static class ManVerb
     public static Verb Verb { get; } =
         new(
             "man",
-            "Writes the manual page: every verb with its arguments, options and an example.",
+            "Writes the manual page.",
             "man",
             [],
-            call => call.Print(Page(call.Program)),
+            call => call.PrintAsIs(Page(call.Program)),
             "To read it: toolwear man > toolwear.1, then man -l toolwear.1"
         );
 

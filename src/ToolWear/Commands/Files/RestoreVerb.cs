@@ -17,7 +17,7 @@ internal static class RestoreVerb
     public static Verb Verb { get; } =
         new(
             "restore",
-            "Puts a backup in the store's place, with --yes.",
+            "Puts a backup in the shop's place, with --yes.",
             "restore shop-2026-05-01.backup --yes",
             [File, Yes],
             Run,

@@ -9,13 +9,13 @@ internal static class Shells
     private const string Bash = """
         # toolwear completion bash > ~/.local/share/bash-completion/completions/toolwear
         _toolwear() {
-          local text="${COMP_WORDS[*]:1:COMP_CWORD}" word="${COMP_WORDS[COMP_CWORD]}" each
+          local text="${COMP_WORDS[*]:1:COMP_CWORD}" each
           COMPREPLY=()
           while IFS= read -r each; do
-            [[ $each == "$word"* ]] && COMPREPLY+=("$(printf %q "$each")")
+            if [[ $each == "<file>" ]]; then compopt -o default; else COMPREPLY+=("$(printf %q "$each")"); fi
           done < <("${COMP_WORDS[0]}" "[suggest:${#text}]" "$text" 2>/dev/null)
         }
-        complete -o default -F _toolwear toolwear
+        complete -F _toolwear toolwear
 
         """;
 
@@ -25,7 +25,7 @@ internal static class Shells
         _toolwear() {
           local text="${(j: :)words[2,CURRENT]}"
           local -a found=("${(@f)$("${words[1]}" "[suggest:${#text}]" "$text" 2>/dev/null)}")
-          compadd -- ${found:#} || _files
+          if [[ $found == "<file>" ]]; then _files; else compadd -- ${found:#}; fi
         }
         if [ "$funcstack[1]" = "_toolwear" ]; then _toolwear "$@"; else compdef _toolwear toolwear; fi
 
@@ -36,9 +36,14 @@ internal static class Shells
         function __toolwear_words
             set -l words (commandline -opc) (commandline -ct)
             set -l text (string join ' ' -- $words[2..-1])
-            $words[1] "[suggest:"(string length -- "$text")"]" "$text" 2>/dev/null
+            set -l found ($words[1] "[suggest:"(string length -- "$text")"]" "$text" 2>/dev/null)
+            if test "$found" = "<file>"
+                __fish_complete_path (commandline -ct)
+            else
+                printf '%s\n' $found
+            end
         end
-        complete -c toolwear -a '(__toolwear_words)'
+        complete -c toolwear -f -a '(__toolwear_words)'
 
         """;
 

@@ -17,19 +17,18 @@ internal static class TemplateVerb
             (it, text) =>
                 Names.Contains(text, StringComparer.Ordinal)
                     ? text
-                    : it.Refuse<string>($"there is no table of {text}; write one of {string.Join(", ", Names)}")!
+                    : it.Refuse<string>(Call.NoSuch("table", text, Names))!
         )
         .Offering(Names);
 
     public static Verb Verb { get; } =
         new(
             "template",
-            "Prints an empty table with headings, the meaning of each and two examples, to fill in and import.",
+            "Prints an empty table to fill in and import.",
             "template tools",
             [Kind],
             Run,
-            "Open it in a spreadsheet, write a row for each thing below the examples, save it as CSV, then try it with\n"
-                + "\"toolwear import my-tools.csv --try\". Lines that begin with # and the examples are not imported."
+            "It has headings, the meaning of each and two examples. Open it in a spreadsheet, write a row for each thing below the examples, save it as CSV, then try it with \"toolwear import my-tools.csv --try\". Lines that begin with # and the examples are not imported."
         )
         {
             IsCsv = true,
@@ -49,7 +48,7 @@ internal static class TemplateVerb
             columns.Select(column => Example(column, column.First)),
             columns.Select(column => Example(column, column.Second)),
         ];
-        call.Print(
+        call.PrintAsIs(
             CsvTable.ToText(
                 ["# Write your rows below the examples.", .. Enumerable.Repeat("", columns.Length - 1)],
                 rows.Select(row => (IReadOnlyList<CsvCell>)[.. row]),

@@ -18,10 +18,11 @@ internal static class BarsVerb
     public static Verb Verb { get; } =
         new(
             "bars",
-            "Shows the bars in the stock rack with weight and worth; of one bar what could be cut from it.",
+            "Shows the bars in the stock rack.",
             "bars",
             [Bar],
-            Run
+            Run,
+            "With a bar it shows what you could cut from it."
         );
 
     private static void Run(Call call)

@@ -34,12 +34,11 @@ internal static class CostsVerb
     public static Verb Verb { get; } =
         new(
             "costs",
-            "Shows what tools cost to make, a heat and a head, as forecast and as found on scrapped ones, in the shop's\n"
-                + "own money at its own hourly rate (set hour_rate). As csv the tools; as json both. With --reforge says\n"
-                + "whether a rework is the cheaper heat or a new tool.",
+            "Shows what tools cost: to make, a heat, a head.",
             "costs --reforge H4 --hours 0.4 --gains 20",
             [Reforge, Hours, Gains, Cost],
-            Run
+            Run,
+            "Costs are in the shop's own money at its own hourly rate (set hour_rate), as forecast and as found on scrapped tools. As csv it gives the tools, as json both. --reforge says whether a rework or a new tool is the cheaper heat."
         );
 
     private static void Run(Call call)
@@ -60,7 +59,7 @@ internal static class CostsVerb
                 "csv" => places.ToCsv(call.HasSemicolons),
                 "json" => JsonPen.Of(json => Write(json, places, heads)),
                 _ => Words.ShopHeading(call.Shop, call.Units)
-                    + $"{places.ToText()}\n{PlanWords.HeadCostHeading}\n\n{heads.ToText()}\n"
+                    + $"{call.Text(places)}\n{PlanWords.HeadCostHeading}\n\n{call.Text(heads)}\n"
                     + string.Concat(costs.Places.SelectMany(PlanWords.CostAssumptions).Select(line => line + "\n"))
                     + $"{PlanWords.CostBasis}\n",
             }

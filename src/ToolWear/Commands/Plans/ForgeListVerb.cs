@@ -41,12 +41,12 @@ internal static class ForgeListVerb
     public static Verb Verb { get; } =
         new(
             "forge-list",
-            "Shows which tools to forge for the open orders: how many, by when, why, from which bar, what to buy. The text\n"
-                + "is for the shop wall. With --if-... two answers side by side, and nothing is recorded.",
+            "Says what to forge, by when, from which bar.",
             "forge-list --sure 0.9 --until 2027-01-31",
             [Sure, Until, IfSure, IfLost, IfHeads],
             Run,
-            Verb.MakesSheet,
+            "It plans for the open orders and names what to buy. The text is for the shop wall. --if-... shows two answers side by side and records nothing.\n"
+                + Verb.MakesSheet,
             "html"
         );
 

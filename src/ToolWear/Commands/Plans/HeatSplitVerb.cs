@@ -48,11 +48,11 @@ internal static class HeatSplitVerb
     public static Verb Verb { get; } =
         new(
             "heat-split",
-            "Says how many rough heats a head should have before the finish drift goes in, by what the two drifts cost a\n"
-                + "heat. How finish heats fall is fitted from sessions that differ, or given by --least, --more, --helps.",
+            "Weighs rough heats against finish heats.",
             "heat-split --rough-cost 25 --rough-life 60 --finish-cost 120 --finish-life 250 --heat-cost 1.5 --least 2 --more 10 --helps 2.5",
             [Pattern, RoughCost, RoughLife, FinishCost, FinishLife, HeatCost, Least, More, Helps],
-            Run
+            Run,
+            "It says how many rough heats a head should have before the finish drift goes in, by what the two drifts cost a heat. How finish heats fall is fitted from sessions that differ, or given by --least, --more, --helps."
         );
 
     private static void Run(Call call)

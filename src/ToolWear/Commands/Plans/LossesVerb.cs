@@ -10,13 +10,7 @@ namespace ToolWear.Commands.Plans;
 internal static class LossesVerb
 {
     public static Verb Verb { get; } =
-        new(
-            "losses",
-            "Shows what ended tools, by form, steel, cause and hand: how many, after how many heats, what led to it.",
-            "losses",
-            [],
-            Run
-        );
+        new("losses", "Shows what ended tools, and after how many heats.", "losses", [], Run);
 
     private static void Run(Call call)
     {

@@ -25,11 +25,11 @@ internal static class OrderVerb
     public static Verb Verb { get; } =
         new(
             "order",
-            "Enters an order, or changes what is given of one that there is; without a name shows the open orders, and\n"
-                + "what cannot be done in time.",
+            "Adds or changes an order; alone lists the open ones.",
             "order spring-fair --pattern hatchet --heads 18 --due 2027-04-01",
             [Order, Pattern, Heads, Due, State],
-            Run
+            Run,
+            "Of an order on record only what you give is changed. The list says which orders cannot be done in time."
         );
 
     private static void Run(Call call)
@@ -54,7 +54,7 @@ internal static class OrderVerb
 
     private static void Show(Call call)
     {
-        call.Without("wants the name of an order too", Pattern, Heads, Due, State);
+        call.Without("needs the name of an order", Pattern, Heads, Due, State);
         OrderBook book = OrderBook.Of(
             call.Shop,
             call.On,
@@ -70,7 +70,7 @@ internal static class OrderVerb
     }
 
     private static RefusedException Missing(Option option) =>
-        RefusedException.WrongUsage($"a new order wants {option.Name} too");
+        RefusedException.WrongUsage($"A new order needs {option.Name}.");
 
     private const string DoneByBasis =
         "Done by: the day of the last head if the hammer runs on its days (set hammer_days), the first due comes first and new tools are ready as the forge list says.";

@@ -9,14 +9,7 @@ namespace ToolWear.Commands.Plans;
 internal static class PatternsVerb
 {
     public static Verb Verb { get; } =
-        new(
-            "patterns",
-            "Shows the patterns stage by stage: which tool, which work, how many heats a head takes by the first guess and\n"
-                + "by the records.",
-            "patterns",
-            [],
-            Run
-        );
+        new("patterns", "Shows the patterns stage by stage, with heats a head.", "patterns", [], Run);
 
     private static void Run(Call call)
     {

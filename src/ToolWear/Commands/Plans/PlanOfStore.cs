@@ -33,8 +33,8 @@ internal static class PlanOfStore
                 "json" => Json(list.Places),
                 "csv" => Rows(list).ToCsv(call.HasSemicolons),
                 _ => heading
-                    + Rows(list).ToText()
-                    + $"\n{HeatsAHeadHeading}\n\n{PatternTable.HeatsAHead.Over(OrderBook.Of(call.Shop, call.On).Stages.Values.SelectMany(each => each)).ToText()}"
+                    + call.Text(Rows(list))
+                    + $"\n{HeatsAHeadHeading}\n\n{call.Text(PatternTable.HeatsAHead.Over(OrderBook.Of(call.Shop, call.On).Stages.Values.SelectMany(each => each)))}"
                     + Below(list),
             }
         );

@@ -52,10 +52,11 @@ internal static class PlanVerb
     public static Verb Verb { get; } =
         new(
             "plan",
-            "Says how many new tools the orders take, for each eye and place; or from figures alone.",
+            "Says how many new tools the orders need.",
             "plan --life-median 60 --life-sdlog 0.3 --used 15,40 --demand 360 --sure 0.9",
             [Median, SdLog, Used, Demand, Sure, CrackShape, CrackScale],
-            Run
+            Run,
+            "It reads the open orders, or the figures you give."
         );
 
     private static void Run(Call call)

@@ -7,7 +7,6 @@ using ToolWear.Core.Shops;
 using ToolWear.Core.Tools;
 using ToolWear.Core.Wear;
 using ToolWear.Doors;
-using ToolWear.Pens;
 using ToolWear.Results.Plans;
 using ToolWear.Wording;
 
@@ -47,11 +46,11 @@ internal static class PullEarlyVerb
     public static Verb Verb { get; } =
         new(
             "pull-early",
-            "Says at which age to pull tools like this one before they crack, and whether to change it before its next\n"
-                + "session. Where too few failed on record, the answer is: not enough data; looking it over decides.",
+            "Says when to pull a tool before it cracks.",
             "pull-early HS2 --planned 5 --failure 40",
             [Tool, Planned, Failure, Head, Session, Median, SdLog],
-            Run
+            Run,
+            "It also says whether to change this tool before its next session. Where too few have failed it says so; then looking it over decides."
         );
 
     private static void Run(Call call)
@@ -79,7 +78,7 @@ internal static class PullEarlyVerb
         );
         call.Print(
             DecisionTables.PullEarly.Of(new(tool.Mark, answer)),
-            after: $"\n{Wrapped.Of(PlanWords.FailedAt(answer))}{Cautions.ForecastCaution}\n"
+            after: $"\n{PlanWords.FailedAt(answer)}\n{Cautions.ForecastCaution}\n"
         );
     }
 

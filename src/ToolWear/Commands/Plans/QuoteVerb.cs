@@ -69,11 +69,11 @@ internal static class QuoteVerb
     public static Verb Verb { get; } =
         new(
             "quote",
-            "Proposes a series for an odd eye, its stock, bars and hours, and spreads its cost over the heads: all of it,\n"
-                + "and what they wear away. With --make it enters the series.",
+            "Proposes a series for an odd eye, with its cost.",
             "quote --section 'teardrop 28.6 9.5 3.4' --taper 0.035 --heads 3",
             [Eye, SectionOption, Taper, Handle, Shape, Heads, Sure, MakeIt, Named],
-            Run
+            Run,
+            "It gives stock, bars and hours, and spreads the cost over the heads: all of it, and what they wear away. --make adds the series to the shop."
         );
 
     private static void Run(Call call)
@@ -104,7 +104,7 @@ internal static class QuoteVerb
             {
                 "csv" => QuoteTable.Tools.Over(quote.Tools).ToCsv(call.HasSemicolons),
                 "json" => QuoteTable.All.Of(quote).ToJson(),
-                _ => Words.ShopHeading(call.Shop, call.Units) + QuoteText.Of(quote, call.Units),
+                _ => Words.ShopHeading(call.Shop, call.Units) + QuoteText.Of(quote, call.Units, call.Text),
             }
         );
     }
@@ -150,7 +150,7 @@ internal static class QuoteVerb
         bool isNew = !call.Shop.Eyes.ContainsKey(series.Eye.Name);
         if (isNew && call.Get(Named) is null)
         {
-            throw RefusedException.WrongUsage("--make wants --name: what the new eye is called");
+            throw RefusedException.WrongUsage("--make needs --name: what to call the new eye");
         }
 
         if (!isNew && call.Get(Named) is not null)

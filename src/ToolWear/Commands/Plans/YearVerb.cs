@@ -28,11 +28,11 @@ internal static class YearVerb
     public static Verb Verb { get; } =
         new(
             "year",
-            "Looks back on a year: how long tools lasted by place and steel, what ended them, heads and cost a head, how\n"
-                + "much was measured. As csv the tools; as json all of it.",
+            "Looks back on a year: lives, losses, heads, costs.",
             "year 2026",
             [Year],
-            Run
+            Run,
+            "As csv it gives the tools, as json all of it."
         );
 
     private static void Run(Call call)
@@ -51,26 +51,25 @@ internal static class YearVerb
             {
                 "csv" => YearTables.Lives.Over(year.Tools).ToCsv(call.HasSemicolons),
                 "json" => YearTables.All.Of(year).ToJson(),
-                _ => $"{YearWords.YearHeading(wanted)}{Words.DemoMark(call.Shop)}\n\n{Text(year)}",
+                _ => $"{YearWords.YearHeading(wanted)}{Words.DemoMark(call.Shop)}\n\n{Text(call, year)}",
             }
         );
     }
 
-    private static string Text(ShopYear year) =>
-        Part("Tools by place and steel", YearTables.Lives.Over(year.Tools), YearWords.NoToolsThen)
+    private static string Text(Call call, ShopYear year) =>
+        Part(call, "Tools by place and steel", YearTables.Lives.Over(year.Tools), YearWords.NoToolsThen)
         + $"{YearBasis}\n\n"
-        + Part(YearWords.YearCauses, YearTables.Causes.Over(year.Causes), YearWords.NothingScrapped)
-        + Part(YearWords.YearHeads, YearTables.Heads.Over(year.Heads), YearWords.NothingForged)
-        + $"{YearWords.YearMeasuredHeading}\n\n{YearTables.Measured.Of(year.Measured).ToText()}\n{YearHeatsBasis}\n\n"
-        + Wrapped.Of(RangeWords.Kept(year.Ranges));
+        + Part(call, YearWords.YearCauses, YearTables.Causes.Over(year.Causes), YearWords.NothingScrapped)
+        + Part(call, YearWords.YearHeads, YearTables.Heads.Over(year.Heads), YearWords.NothingForged)
+        + $"{YearWords.YearMeasuredHeading}\n\n{call.Text(YearTables.Measured.Of(year.Measured))}\n{YearHeatsBasis}\n\n"
+        + RangeWords.Kept(year.Ranges)
+        + "\n";
 
-    private static string Part(string heading, Table table, string none) =>
-        $"{heading}\n\n{(table.Rows.IsEmpty ? none + "\n" : table.ToText())}\n";
+    private static string Part(Call call, string heading, Table table, string none) =>
+        $"{heading}\n\n{(table.Rows.IsEmpty ? none + "\n" : call.Text(table))}\n";
 
     private const string YearBasis =
-        "Half last: half of such tools have ended by so many weighted heats from new, by all records to the end of the\n"
-        + "year; tools that go on working count for the heats they have; nineteen times in twenty it lies between from\n"
-        + "and to. Tools whose heats before nobody knows are left out there.";
+        "Half last: half of such tools have ended by so many weighted heats from new, by all records to the end of the year; tools that go on working count for the heats they have; nineteen times in twenty it lies between from and to. Tools whose heats before nobody knows are left out there.";
 
     private const string YearHeatsBasis =
         "A reading followed: heats, weighted by their work, after which the tool was read before it was reworked or scrapped.";

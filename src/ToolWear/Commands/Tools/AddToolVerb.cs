@@ -59,12 +59,11 @@ internal static class AddToolVerb
     public static Verb Verb { get; } =
         new(
             "add-tool",
-            "Enters a tool: a new one, or one that is in use.",
+            "Adds a tool: a new one, or one you use already.",
             "add-tool H7 --form drift --eye H --place rough --steel 4140 --gauge 'width,smaller,60,14.0,12.8,'",
             [Mark, Form, Gauge, Eye, Place, Section, Steel, Lot, Made, InUse, Before, Counted, Guess, Peg, Said.Note],
             Run,
-            "A gauge mark is 'name,wears,from_mark,start,least,greatest': wears is smaller or larger, from_mark the distance\n"
-                + "from the shank mark, least or greatest the size at which it is scrapped; what is not known stays empty.\n"
+            "A gauge mark is 'name,wears,from_mark,start,least,greatest': wears is smaller or larger, from_mark the distance from the shank mark, least or greatest the size at which it is scrapped. Leave empty what you do not know.\n"
                 + Cautions.StruckEndCaution
         );
 

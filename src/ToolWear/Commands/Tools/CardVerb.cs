@@ -15,12 +15,12 @@ internal static class CardVerb
     public static Verb Verb { get; } =
         new(
             "card",
-            "Shows one tool: verdict, eye or slit, wear, both forecasts, what it can be made into, readings, what happened\n"
-                + "to it. As csv its gauge marks, each with the tool's eye, slit and what it can be made into.",
+            "Shows all of one tool: wear, forecast, history.",
             "card H5",
             [Tool],
             Run,
-            "--as html makes a sheet to print, --as svg a drawing: toolwear ... --as html > sheet.html",
+            "As csv it gives the gauge marks, each with the eye, the slit and what it could be made into.\n"
+                + "--as html makes a sheet to print, --as svg a drawing: toolwear ... --as html > sheet.html",
             "svg",
             "html"
         );

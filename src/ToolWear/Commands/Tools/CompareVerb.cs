@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.CommandLine;
 using ToolWear.Commands.Calls;
+using ToolWear.Core.Measure;
 using ToolWear.Core.Wear.Histories;
 using ToolWear.Core.Wear.Trials;
 using ToolWear.Doors;
@@ -28,11 +29,11 @@ internal static class CompareVerb
     public static Verb Verb { get; } =
         new(
             "compare",
-            "Compares two steels, lubricants, ways of cooling or hands by how long the shop's tools last, a row for each\n"
-                + "kind of tool that was used with both. A tool counts for what it saw in four fifths of its heats.",
+            "Compares two steels, lubricants, coolings or hands.",
             "compare 4140 mild --by steel",
             [A, B, By],
-            Run
+            Run,
+            "It says how long the shop's tools last with each, a row for each kind of tool that was used with both. A tool counts for what it saw in four fifths of its heats."
         );
 
     private static void Run(Call call)
@@ -58,10 +59,9 @@ internal static class CompareVerb
             IEnumerable<string> known = histories
                 .Select(each => each.Group)
                 .Where(group => group.Length > 0)
-                .Distinct(StringComparer.Ordinal)
                 .Order(StringComparer.Ordinal);
             throw RefusedException.WrongData(
-                $"no kind of tool was used with both \"{a}\" and \"{b}\"; there are {string.Join(", ", known.Take(40))}"
+                $"No kind of tool was used with both \"{a}\" and \"{b}\". {NearNames.Hint("", known)}"
             );
         }
 

@@ -20,12 +20,11 @@ internal static class EyesVerb
     public static Verb Verb { get; } =
         new(
             "eyes",
-            "Shows the shop's eyes and handles: sizes, tolerance, series, what the drifts make of them now, how handles sit.\n"
-                + "As csv and json the eyes as entered. "
-                + Cautions.EyeCaution,
+            "Shows the eyes and handles, and what the drifts make now.",
             "eyes H",
             [Name],
-            Run
+            Run,
+            $"With a name it shows one of them. As csv and json it gives the eyes as entered.\n{Cautions.EyeCaution}"
         );
 
     private static void Run(Call call)

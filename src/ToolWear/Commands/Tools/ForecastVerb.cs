@@ -23,13 +23,7 @@ internal static class ForecastVerb
     );
 
     public static Verb Verb { get; } =
-        new(
-            "forecast",
-            "Shows how far each gauge mark of the tools in service is worn, and heats left.",
-            "forecast --as csv",
-            [Harder],
-            Run
-        );
+        new("forecast", "Shows the wear and heats left of each gauge mark.", "forecast --as csv", [Harder], Run);
 
     private static void Run(Call call)
     {

@@ -19,23 +19,24 @@ internal static class LoanVerbs
     [
         new(
             "lend",
-            "Lends a tool out: it is on no rack until it is taken back.",
+            "Lends a tool out; it leaves the rack.",
             "lend H4 'a smith near by' --note 'until spring'",
             [Tool, Who, Said.Note],
             call => call.Record(new ToolLent(call.Mark(Tool), call.On, call.Get(Who)!, call.Get(Said.Note)))
         ),
         new(
             "take-back",
-            "Takes a lent tool back into service; its verdict is \"look it over\" until a finding is sound.",
+            "Takes a lent tool back into service.",
             "take-back H4",
             [Tool, Said.Note],
             call =>
             {
                 call.Record(new ToolTakenBack(call.Mark(Tool), call.On, call.Get(Said.Note)));
                 call.Warn(Words.BackNow(call.Mark(Tool).Text));
-            }
+            },
+            "It has to be looked over before it works again."
         ),
-        new("loans", "Shows the tools that are lent out, to whom and for how long.", "loans", [], Show),
+        new("loans", "Lists the tools lent out: to whom, for how long.", "loans", [], Show),
     ];
 
     private static void Show(Call call)

@@ -35,11 +35,11 @@ internal static class MakeIntoVerb
     public static Verb Verb { get; } =
         new(
             "make-into",
-            "Says whether a worn tool can be ground into a smaller one, by shape alone: never after a crack or an\n"
-                + $"over-heat, nor in unknown steel without trial. {Cautions.GrindingCaution}",
+            "Says what a worn tool can be ground into.",
             "make-into --worn 'rectangle 30.2 23.6 3' --into 'rectangle 29 21.5 3'",
             [Tool, Worn, Into, CleanUp],
-            Run
+            Run,
+            $"{Cautions.MakeIntoCaution}\n{Cautions.GrindingCaution}"
         );
 
     private static void Run(Call call)

@@ -34,11 +34,11 @@ internal static class ScrapVerb
     public static Verb Verb { get; } =
         new(
             "scrap",
-            "Records that a tool is done, or was made into another one that has been added. Of a worn drift it says what it could\n"
-                + "still be made into.",
+            "Records that a tool is done, or made into another.",
             "scrap H4 worn",
             [Tool, Cause, Into, Part, LedTo, Said.Note],
-            Run
+            Run,
+            "Of a worn drift it says what you could still make of it."
         );
 
     private static void Run(Call call)

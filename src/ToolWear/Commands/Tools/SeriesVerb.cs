@@ -18,11 +18,11 @@ internal static class SeriesVerb
     public static Verb Verb { get; } =
         new(
             "series",
-            "Shows the series of an eye, place by place: sizes, tapers, lengths, steel; proposed where none is entered.\n"
-                + Cautions.EyeCaution,
+            "Shows the series of an eye, place by place.",
             "series H",
             [Eye],
-            Run
+            Run,
+            $"Where none is entered it proposes one.\n{Cautions.EyeCaution}"
         );
 
     private static void Run(Call call)

@@ -17,31 +17,33 @@ internal static class StateVerbs
     [
         new(
             "set-aside",
-            "Lays a tool aside for the time being: it is on no rack until it is brought back.",
+            "Sets a tool aside until you bring it back.",
             "set-aside H4 \"waits to be straightened\"",
             [Tool, Why],
-            call => call.Record(new ToolSetAside(call.Mark(Tool), call.On, call.Get(Why)))
+            call => call.Record(new ToolSetAside(call.Mark(Tool), call.On, call.Get(Why))),
+            "It leaves the rack."
         ),
         new(
             "bring-back",
-            "Brings a tool that was set aside back into service.",
+            "Puts a tool that was set aside back into service.",
             "bring-back X1",
             [Tool],
             call => call.Record(new ToolBroughtBack(call.Mark(Tool), call.On, null))
         ),
         new(
             "re-mark",
-            "Gives a tool another mark; its history stays its own.",
+            "Gives a tool another mark; it keeps its history.",
             "re-mark H5 H5A",
             [Old, New],
             call => call.Record(new ToolRemarked(call.Mark(Old), call.Get(New)))
         ),
         new(
             "start-here",
-            "Counts a tool's wear from its next reading on, once the scale is off.",
+            "Counts a tool's wear from its next reading on.",
             "start-here H6",
             [Tool],
-            call => call.Record(new ToolStartedHere(call.Mark(Tool), null))
+            call => call.Record(new ToolStartedHere(call.Mark(Tool), null)),
+            "Use it once the scale is off a newly forged tool."
         ),
     ];
 }

@@ -18,12 +18,12 @@ internal static class StockTakeVerb
     public static Verb Verb { get; } =
         new(
             "stock-take",
-            "Without a tool shows every tool that is not scrapped and when it was seen last; with one records that it was\n"
-                + "looked for, and was there or was not.",
+            "Lists every tool and when it was last seen.",
             "stock-take",
             [Tool, NotSeen, By],
             Run,
-            "toolwear stock-take H4 --not-seen"
+            "With a tool it records that you looked for it and found it, or with --not-seen that you did not:\n"
+                + "toolwear stock-take H4 --not-seen"
         );
 
     private static void Run(Call call)

@@ -1,6 +1,5 @@
 using ToolWear.Commands.Calls;
 using ToolWear.Core.Wear.Trials;
-using ToolWear.Pens;
 using ToolWear.Results.Looks;
 using ToolWear.Wording;
 
@@ -12,11 +11,11 @@ internal static class TrialsVerb
     public static Verb Verb { get; } =
         new(
             "trials",
-            "Compares the shop's steels, lubricants and ways of cooling by how long tools last, wherever tools of a kind\n"
-                + "differ in them. Text leaves out what says nothing yet.",
+            "Compares all the steels, lubricants and coolings you used.",
             "trials",
             [],
-            Run
+            Run,
+            "Tools of one kind are compared wherever they differ. The text leaves out what says nothing yet."
         );
 
     private static void Run(Call call)
@@ -25,7 +24,7 @@ internal static class TrialsVerb
         bool isText = call.Format == "text";
         call.Print(
             Compared.All.Over(isText ? trials.Speaking : trials.All),
-            after: $"\n{Words.TrialsSilent(trials)}\n{Words.TrialAdvice}\n{Words.TrialBasis}\n\n{(isText ? Wrapped.Of(RangeWords.Kept(call.Forecasts.Ranges)) : "")}"
+            after: $"\n{Words.TrialsSilent(trials)}\n{Words.TrialAdvice}\n{Words.TrialBasis}\n\n{(isText ? RangeWords.Kept(call.Forecasts.Ranges) + "\n" : "")}"
         );
     }
 }

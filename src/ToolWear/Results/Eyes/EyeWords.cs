@@ -47,5 +47,5 @@ internal static class EyeWords
         Words.SeriesName(offer.Series.Eye, offer.Series.Place, offer.Series.Form.Name)
         + $" ({offer.Making.Clearance.ToWords(units)}{(offer.Heats is { } heats ? $"; about {Words.About(heats)} heats" : "")})";
 
-    public static string ScrappedNow(Core.Tools.ToolMark tool) => $"{tool} is scrapped. Bksp takes it back.";
+    public static string ScrappedNow(Core.Tools.ToolMark tool) => $"{tool} is scrapped. Bksp undoes it.";
 }

@@ -18,7 +18,8 @@ internal static class Compared
             trial => 1 / Ratio(trial)?.Value,
             Times
         )
-        .Means("how many times as fast the first group wears as the second");
+        .Means("how many times as fast the first group wears as the second")
+        .Ranked(3);
 
     /// <summary>One comparison.</summary>
     public static Columns<ShopTrial> One { get; } =
@@ -27,15 +28,20 @@ internal static class Compared
         Row.Text("b", "B", trial => trial.B).Means("the second of two groups that are compared"),
         Row.Number("life_ratio", "Life of A to B", trial => Ratio(trial)?.Value, Times)
             .Means("how many times as long the first group lasts as the second"),
-        Row.Number("lo90", "from", trial => Ratio(trial)?.Low90, Times).Means("nine times in ten at least so much"),
-        Row.Number("hi90", "to", trial => Ratio(trial)?.High90, Times).Means("nine times in ten at most so much"),
+        Row.Number("lo90", "from", trial => Ratio(trial)?.Low90, Times)
+            .Means("nine times in ten at least so much")
+            .Ranked(1),
+        Row.Number("hi90", "to", trial => Ratio(trial)?.High90, Times)
+            .Means("nine times in ten at most so much")
+            .Ranked(1),
         Row.Number(
                 "chance_a_lasts_longer",
                 "A lasts longer",
                 trial => trial.Comparison.ChanceALastsLonger,
                 Quantity.Share
             )
-            .Means("the chance that tools of the first group last longer"),
+            .Means("the chance that tools of the first group last longer")
+            .Ranked(2),
         Row.Text("verdict", "Verdict", trial => TrialWords.Of(trial.Comparison.Verdict)),
     ];
 

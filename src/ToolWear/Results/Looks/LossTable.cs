@@ -15,12 +15,14 @@ internal static class LossTable
         Row.Text("form", "Form", loss => loss.Form),
         Row.Text("steel", "Steel", loss => loss.Steel),
         Row.Text("cause", "Cause", loss => ToolScrapped.CauseWords.Word(loss.Cause)),
-        Row.Text("hand", "Hand", loss => loss.Hand),
+        Row.Text("hand", "Hand", loss => loss.Hand).Ranked(2),
         Row.Number("scrapped", "Tools", loss => loss.Tools),
         Row.Number("least_heats", "Heats from", loss => loss.Heats.IsEmpty ? null : loss.Heats[0], Quantity.Worked)
-            .Means("the fewest weighted heats from new that one of them reached"),
+            .Means("the fewest weighted heats from new that one of them reached")
+            .Ranked(1),
         Row.Number("most_heats", "to", loss => loss.Heats.IsEmpty ? null : loss.Heats[^1], Quantity.Worked)
-            .Means("the most weighted heats from new that one of them reached"),
+            .Means("the most weighted heats from new that one of them reached")
+            .Ranked(1),
         new Row("half_lasted_heats", "Half", (loss, _) => Middle(loss), "heats").Means(
             "weighted heats from new that half of them reached; empty is not enough data"
         ),

@@ -29,8 +29,9 @@ internal static class YearTables
         Tool.Number("added", "New", tools => tools.Added)
             .Means("tools that came in the year: made in it, or entered in it where the day of making is not known"),
         Tool.Number("scrapped", "Scrapped", tools => tools.Scrapped),
-        Tool.Number("worn_out", "Worn out", tools => tools.WornOut).Means("tools scrapped as worn"),
+        Tool.Number("worn_out", "Worn out", tools => tools.WornOut).Means("tools scrapped as worn").Ranked(1),
         Tool.Number("ended", "Ended by then", tools => tools.Ended)
+            .Ranked(2)
             .Means(
                 "tools whose life had ended by the end of the year for a cause that lies in the tool, with heats from new known"
             ),

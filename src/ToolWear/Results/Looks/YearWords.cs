@@ -8,8 +8,7 @@ internal static class YearWords
     public const string LossesHeading = "What was lost";
 
     public const string LossesBasis =
-        "Heats: weighted, from new, of the tools whose heats are known; half of them reached the middle. Hand: who worked\n"
-        + "in the last session of the tool. A few tools prove nothing; what led to it is what the smith said.";
+        "Heats: weighted, from new, of the tools whose heats are known; half of them reached the middle. Hand: who worked in the last session of the tool. A few tools prove nothing; what led to it is what the smith said.";
 
     public const string YearCauses = "Scrapped for";
     public const string YearHeads = "Heads, and what one costs in tooling by the costs of today";

@@ -29,8 +29,7 @@ internal static class PlanWords
 
     /// <summary>What costs rest on.</summary>
     public const string CostBasis =
-        "Costs are those noted when tools were added, at the shop's hourly rate; what was not noted is the usual of its\n"
-        + "place, and a part that nobody ever noted is left out. Ranges are nine times in ten.";
+        "Costs are those noted when tools were added, at the shop's hourly rate; what was not noted is the usual of its place, and a part that nobody ever noted is left out. Ranges are nine times in ten.";
     private const int MostNamed = 6;
 
     // a cut is never short, and what is left never more than there is: whole mm, sixteenths of an inch
@@ -47,14 +46,15 @@ internal static class PlanWords
     public const string MindHeading = "Mind";
 
     /// <summary>No cost of such a tool is known.</summary>
-    public static string NoCostOf(ToolPlace place) => $"no cost of any {place} is noted, so nothing can be weighed";
+    public static string NoCostOf(ToolPlace place) =>
+        $"No cost of any {place} is on record, so there is nothing to compare.";
 
     /// <summary>What the cost of a place assumes, and what is left out of it.</summary>
     public static IEnumerable<string> CostAssumptions(PlaceHeatCost place)
     {
         if (place.Cost.Total is null)
         {
-            yield return $"{place.Tools}: no cost is noted.";
+            yield return $"{place.Tools}: no cost is on record.";
             yield break;
         }
 

@@ -39,11 +39,11 @@ internal static class EntryWords
             ToolLookedOver e =>
                 $"{e.On:yyyy-MM-dd}  found {ToolLookedOver.FindingWords.Word(e.Finding)}{At(e.Part)}{By(e.By)}{Because(e.Note)}",
             EyeMeasured e => $"{e.On:yyyy-MM-dd}  eye {e.Eye} measured",
-            EyeDescribed e => $"eye {e.Name} described",
-            HandleDescribed e => $"handle {e.Name} described",
+            EyeDescribed e => $"eye {e.Name} saved",
+            HandleDescribed e => $"handle {e.Name} saved",
             SeriesDescribed e => $"series for eye {e.Series.Eye}, {Places.Words.Word(e.Series.Place)} {e.Series.Form}",
-            PatternDescribed e => $"pattern {e.Pattern} described",
-            BarDescribed e => $"bar {e.Bar} described",
+            PatternDescribed e => $"pattern {e.Pattern} saved",
+            BarDescribed e => $"bar {e.Bar} saved",
             OrderDescribed e =>
                 $"order {e.Order}: {e.Heads} {e.Pattern} by {e.DueOn:yyyy-MM-dd}, {OrderDescribed.StateWords.Word(e.State)}",
             SettingChanged e => $"{e.Setting} set to {(e.Value.Length == 0 ? "the usual" : e.Value)}",

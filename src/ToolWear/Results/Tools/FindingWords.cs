@@ -50,9 +50,7 @@ internal static class FindingWords
         FindingRule rule = LookingOver.RuleOf(shop, found);
         string at = found.Part is { } part ? $" at the {ToolLookedOver.PartWords.Word(part)}" : "";
         string caution =
-            rule.Caution == CautionOf.Overheated
-                ? " " + (isShort ? OverheatedShort : Words.OneLine(Cautions.OverheatedCaution))
-                : "";
+            rule.Caution == CautionOf.Overheated ? " " + (isShort ? OverheatedShort : Cautions.OverheatedCaution) : "";
         string follows =
             !rule.Steps.IsEmpty
                 ? $"Before it is used again: {string.Join("; ", rule.Steps.Select(each => each.How))}; then a sound look."

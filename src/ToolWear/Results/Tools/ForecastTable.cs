@@ -100,7 +100,8 @@ internal static class ForecastTable
         Row.Number("chance_past_limit", "Past", row => row.Forecast?.ChancePastLimitNow, Quantity.Chance)
             .Means("the chance that its wear is past the limit now"),
         Row.Number("line_rate_mm_per_heat", "A heat", row => row.Alone.Line?.Slope, Quantity.Rate)
-            .Means("the slope of a straight line through this tool's own readings"),
+            .Means("the slope of a straight line through this tool's own readings")
+            .Ranked(3),
         Row.Number("line_se", null, row => row.Alone.Line?.SlopeSe, Quantity.Rate)
             .Means("the standard error of that slope"),
         Row.Number("line_readings", null, row => row.Alone.Line?.Readings).Means("readings that the line rests on"),

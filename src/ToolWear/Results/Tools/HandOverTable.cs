@@ -138,10 +138,21 @@ internal static class HandOverTable
             "tools to take when the first has done its heats, in order"
         );
 
+    private static Column<HandOverStep> Step { get; } =
+        Row.Number("step", "Step", step => step.Number).Means("the place in the order, 1 first");
+
+    private static Column<HandOverStep> Stage { get; } = Row.Text("stage", "Stage", step => step.Stage.Name);
+
+    /// <summary>For a narrow terminal: which tool, from where, till when ...</summary>
+    public static Columns<HandOverStep> Which { get; } = [Step, Stage, Tool, Peg, Stop, Verdict];
+
+    /// <summary>... and how it is used.</summary>
+    public static Columns<HandOverStep> How { get; } = [Step, Tool, Mark, Dress, ThenTake, Cooling];
+
     public static Columns<HandOverStep> Columns { get; } =
     [
-        Row.Number("step", "Step", step => step.Number).Means("the place in the order, 1 first"),
-        Row.Text("stage", "Stage", step => step.Stage.Name),
+        Step,
+        Stage,
         Tool with
         {
             Print = Print.Big,

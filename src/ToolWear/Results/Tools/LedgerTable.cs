@@ -21,7 +21,9 @@ internal static class LedgerTable
             .Means(
                 "the entry's number in the ledger; in the CSV set the rank of the row among all rows of all event files"
             ),
-        Row.Day("entered_on", "Entered on", row => row.Entered.Day).Means("the shop's day on which an entry was made"),
+        Row.Day("entered_on", "Entered on", row => row.Entered.Day)
+            .Means("the shop's day on which an entry was made")
+            .Ranked(3),
         Row.Text("tools", "Tools", row => Marks(row.Entered), none: ""),
         new Row("what", "What", (row, units) => Cell.Of(Said(row, LengthUnit.Mm), Said(row, units))).Means(
             "what happened, in words"
@@ -30,8 +32,10 @@ internal static class LedgerTable
             "crossed_out_by",
             "Crossed out by",
             (row, _) => row.CrossedOutBy is { } by ? Cell.Of(by.Number) : Cell.Of(null, none: "")
-        ).Means("the entry that crosses this one out"),
-        Row.Text("why", "Why", row => (row.CrossedOutBy?.What as EntryCrossedOut)?.Why, none: ""),
+        )
+            .Means("the entry that crosses this one out")
+            .Ranked(1),
+        Row.Text("why", "Why", row => (row.CrossedOutBy?.What as EntryCrossedOut)?.Why, none: "").Ranked(2),
     ];
 
     private static string Said(LedgerRow row, LengthUnit units) => EntryWords.Of(row.Entered.What, units);

@@ -23,13 +23,21 @@ internal sealed record RackRow(ShopForecasts All, ToolForecast Tool, bool IsNext
     public double? WornMm =>
         (Tool.Deciding?.WearNowMm ?? Tool.Deciding?.History.LastKnownWearMm) is { } worn ? Math.Max(0, worn) : null;
 
+    /// <summary>What stands before it, for those who see no colour too.</summary>
+    public string? Mark =>
+        IsNext ? ">"
+        : Verdict.Verdict < Core.Findings.Verdict.NearItsLimit ? "!"
+        : null;
+
     public string NotFollowed => Tool.HeatsLeft is null || Tool.FollowedToItsLimit ? "" : Words.NotFollowedMark;
 }
 
 /// <summary>The tool rack, with the pinned columns.</summary>
 internal static class RackTable
 {
-    public static Column<RackRow> Next { get; } = Row.Text(null, "", row => row.IsNext ? ">" : null, none: "");
+    public const string MarksExplained = "> use next; ! not as it is.";
+
+    public static Column<RackRow> Next { get; } = Row.Text(null, "", row => row.Mark, none: "");
 
     public static Column<RackRow> Tool { get; } = Row.Text("tool", "Tool", row => row.Made.Mark.Text);
 
@@ -64,6 +72,15 @@ internal static class RackTable
             .Means("the width of the cold eye that the drift makes now")
             .Ranked(3);
 
+    /// <summary>The eye that a drift makes now, for people.</summary>
+    public static Column<RackRow> EyeNow { get; } =
+        new Row(
+            null,
+            "Eye now",
+            (row, units) =>
+                Cell.Of(row.Eye is null ? null : $"{EyeLength.Of(row, units).Shown}x{EyeWidth.Of(row, units).Shown}")
+        ).Ranked(3);
+
     public static Column<RackRow> Verdict { get; } =
         new Row("verdict", "Verdict", (row, _) => Cell.Of(row.Verdict.Word, AsideOr(row.Tool.Tool, row.Verdict))).Means(
             "out, dress first, past its limit, near its limit, look it over, measure it, inside its limit; in comparisons who lasts longer"
@@ -94,11 +111,12 @@ internal static class RackTable
         Worn,
         Limit,
         Left,
-        LeftFrom,
-        LeftTo,
-        Row.Text(null, "", row => row.NotFollowed, none: ""),
-        EyeLength,
-        EyeWidth,
+        Range,
+        LeftFrom.InFiles,
+        LeftTo.InFiles,
+        EyeNow,
+        EyeLength.InFiles,
+        EyeWidth.InFiles,
         Verdict.ForPeople,
         LookedOver,
         Row.Text("next", null, row => row.IsNext ? "yes" : null).Means("yes for the tool to use next"),

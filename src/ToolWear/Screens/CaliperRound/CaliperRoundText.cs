@@ -15,7 +15,7 @@ using ToolWear.Wording;
 
 namespace ToolWear.Screens.CaliperRound;
 
-/// <summary>What the round shows of the tool in the hand.</summary>
+/// <summary>What the round shows of the selected tool.</summary>
 /// <param name="Tool">The tool.</param>
 /// <param name="History">The gauge mark that is read now, null where it has none.</param>
 /// <param name="Of">"1 of 2".</param>
@@ -45,13 +45,13 @@ internal static class CaliperRoundText
 
     private const int ListWidth = 28;
 
-    /// <summary>Draws the list of tools and the tool in the hand.</summary>
+    /// <summary>Draws the list of tools and the selected tool.</summary>
     /// <param name="body">Where to.</param>
     /// <param name="shop">The shop.</param>
     /// <param name="tools">The tools of the list.</param>
     /// <param name="wanting">How many of them want measuring; the rest follow.</param>
     /// <param name="place">Where one is in the list.</param>
-    /// <param name="hand">The tool in the hand, null for none.</param>
+    /// <param name="hand">The selected tool, null for none.</param>
     public static void Draw(
         Picture body,
         Shop shop,
@@ -79,7 +79,7 @@ internal static class CaliperRoundText
     /// <summary>Draws the verdicts at the end of the round.</summary>
     /// <param name="body">Where to.</param>
     /// <param name="shop">The shop.</param>
-    /// <param name="tools">The tools that were in the hand.</param>
+    /// <param name="tools">The tools that were measured.</param>
     /// <param name="forecasts">The forecasts, null while they are being worked out.</param>
     public static void DrawVerdicts(Picture body, Shop shop, IReadOnlyCollection<long> tools, ShopForecasts? forecasts)
     {
@@ -220,7 +220,7 @@ internal static class CaliperRoundText
         ];
     }
 
-    /// <summary>A line about the tool in the hand; the greater CanWait, the sooner it is left out, 0 never.</summary>
+    /// <summary>A line about the selected tool; the greater CanWait, the sooner it is left out, 0 never.</summary>
     private sealed record HandLine(string Text, Ink Ink, int CanWait);
 
     private static string Echo(string typed, LengthUnit units) =>

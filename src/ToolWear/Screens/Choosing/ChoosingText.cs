@@ -115,9 +115,9 @@ internal static class ChoosingText
             new[]
             {
                 Cautions.SteelsTonight(tools),
-                Words.OneLine(Cautions.HammerCaution),
+                Cautions.HammerCaution,
                 Cautions.SteelCaution(tools),
-                isBlind ? Words.OneLine(Cautions.BlindHoleCaution) : "",
+                isBlind ? Cautions.BlindHoleCaution : "",
             }.Where(each => each.Length > 0)
         );
         return tools.IsEmpty ? [] : [.. Picture.Wrap(text, Math.Max(10, width))];
@@ -126,7 +126,7 @@ internal static class ChoosingText
     private static string PatternChosen(string? pattern, int tools, bool isFirst) =>
         $"Pattern: {pattern ?? "none"}    "
         + (
-            tools == 0 ? "no tool chosen yet: Space takes one"
+            tools == 0 ? "no tool chosen yet: press Space on one"
             : isFirst ? $"{tools} chosen"
             : $"{tools} chosen, as last time where there was one"
         );

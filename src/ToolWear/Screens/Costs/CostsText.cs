@@ -96,7 +96,7 @@ internal static class CostsText
         place.TrueCostAHeat is { } cost
             ? $"true {PlanWords.Money(cost)} a heat, {place.Scrapped} scrapped at {Words.About(place.TrueLife!.Value)} heats"
         : place.Scrapped > 0
-            ? $"{place.Scrapped} scrapped at {Words.About(place.TrueLife!.Value)} heats; their cost is not noted"
+            ? $"{place.Scrapped} scrapped at {Words.About(place.TrueLife!.Value)} heats; their cost is not on record"
         : "none scrapped yet, so no true figure";
 
     private static string TrueHead(HeadCost head) =>
@@ -107,7 +107,7 @@ internal static class CostsText
     private static string WithoutStages(HeadCost head) =>
         head.WithoutStages.IsEmpty
             ? ""
-            : $" Left out, for no cost of its tool is noted: {Words.And([.. head.WithoutStages])}.";
+            : $" Left out, no cost of its tools is on record: {Words.And([.. head.WithoutStages])}.";
 
     internal static string MoneyRange(Estimate estimate) =>
         estimate.High90 is { } high

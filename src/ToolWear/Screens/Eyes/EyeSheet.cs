@@ -102,9 +102,7 @@ internal sealed class EyeSheet : FieldSheet<EyeDescribed>
 
     private static string EyeThere(string eye) => $"there is an eye {eye} already: change that one";
 
-    private static string NoHandle(string handle, Shop shop) =>
-        $"there is no handle {handle}: "
-        + (shop.Handles.IsEmpty ? "none has been entered yet" : $"there are {string.Join(", ", shop.Handles.Keys)}");
+    private static string NoHandle(string handle, Shop shop) => NearNames.Refusal("handle", handle, shop.Handles.Keys);
 
     private static string EyeEntered(string eye) => $"Eye {eye} is entered.";
 }

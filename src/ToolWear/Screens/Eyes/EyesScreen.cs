@@ -13,7 +13,7 @@ namespace ToolWear.Screens.Eyes;
 internal sealed class EyesScreen(Host host) : GuidedScreen(host)
 {
     private const string EyesHeading = "Eyes and handles";
-    private const string NoEyes = "No eye has been entered yet: a enters one, n a handle as bought.";
+    private const string NoEyes = "No eye yet. Press a to add one, n to add a handle as bought.";
 
     private int first;
     private int lines;

@@ -8,7 +8,7 @@ namespace ToolWear.Screens.Help;
 internal static class HelpText
 {
     private const string AboutCosts =
-        "What tools cost to make, a heat and a head: the forecast with its range, and beside it the true figure of tools that were scrapped. In the shop's own money at its own hourly rate. What was not noted is said.";
+        "What tools cost to make, a heat and a head: the forecast with its range, and beside it the true figure of tools that were scrapped. In the shop's own money at its own hourly rate. It names the costs that are not on record.";
     private const string AboutEyes =
         "Every eye with its outline, tolerance, series, the drifts that make it now, and its handle. The inner outline is the drift that is used first: it must lie inside, or it spoils what no later drift can close.";
     private const string AboutSeries =
@@ -20,9 +20,9 @@ internal static class HelpText
     private const string AboutHandOver =
         "For a helper: the tools to take for tonight's pattern, in the order of its stages; from which peg, after how many heats to stop, how deep to drive from the shank mark, how to cool. The verb hand-over prints the same.";
     private const string AboutLoans =
-        "The tools that are lent out, longest first. A lent tool is on no rack and in no plan. When it comes back it is looked over; until a finding is sound its verdict is \"look it over\". What it worked elsewhere was not counted: measure it too.";
+        "The tools that are lent out, longest first. A lent tool stands on no rack and in no plan. When it comes back it is looked over; until a finding is sound its verdict is \"look it over\". Nobody here counted its heats elsewhere, so measure it too.";
     private const string AboutOrders =
-        "The open orders by due date: heads, heats at the fire they take by the records or else by first guess, and the day the last head will be done if the hammer runs on its days. What cannot be done in time is said.";
+        "The open orders by due date: heads, heats at the fire they take by the records or else by first guess, and the day the last head will be done if the hammer runs on its days. It names what cannot be done in time.";
     private const string AboutPatterns =
         "What is forged, stage by stage: which tool, which work, how many heats a head takes. The first guess is yours; closed sessions teach the real figure, which plans use once there are two.";
     private const string AboutStockTake =
@@ -88,11 +88,11 @@ internal static class HelpText
                 "The tools in service, by eye and place. Worn of the limit that ends the tool first, in the shop's unit; heats left, about and nine times in ten between; the eye a drift would make now; the verdict. Wear says nothing of cracks: no verdict calls a tool fit.",
             ScreenName.Choosing =>
                 "Once a session: which tools stand at the hammer and what is forged. Each chosen row has a number, which is its key at the hammer.",
-            ScreenName.Hammer => "The tally. One key a heat. The figures are heats of this session.",
+            ScreenName.Hammer => "The tally: one key a heat. The figures are the heats of this session.",
             ScreenName.Closing =>
-                "Heads by stage, as you chalk them. Where a stage has heads and its tool no heats tallied, heats are estimated from the pattern.",
+                "Heads by stage, as you chalk them. Where a stage has heads but its tool has no heats, the heats are estimated from the pattern.",
             ScreenName.CaliperRound =>
-                "What wants measuring, the tools used last first, and the tool in the hand. Sizes in any way of writing: 36.5, 36,5 mm, 1.44\", 1 7/16. Measure cold: black is not cold.",
+                "What to measure, the tools used last first, and the selected tool. Type sizes any way you like: 36.5, 36,5 mm, 1.44\", 1 7/16. Measure cold: black is not cold.",
             ScreenName.WearCard =>
                 "One tool: its readings, the wear to be expected with the band that holds it eight times in ten, the limit, the end to be expected. A break is a rework.",
             ScreenName.ForgeList => AboutForgeList,
@@ -106,18 +106,18 @@ internal static class HelpText
             ScreenName.StockTake => AboutStockTake,
             ScreenName.TrialPages =>
                 "Steels, lubricants and ways of cooling compared by how long the tools last, where the records can say something.",
-            ScreenName.LedgerPages =>
-                "Every entry there ever was, the last one first. Crossed-out entries stay but no longer count.",
-            ScreenName.ShopPage => "How the shop speaks and works. A change is an entry in the ledger like any other.",
+            ScreenName.LedgerPages => "Every entry, the last one first. Crossed-out entries stay but no longer count.",
+            ScreenName.ShopPage =>
+                "The shop's units, usual values and names. A change is an entry in the ledger like any other.",
             ScreenName.FirstStart => "The store is empty. A table of the tools you have takes a few seconds a tool.",
             ScreenName.Import =>
                 "A table of tools, readings, heats, bars or orders as a spreadsheet saves it, or a folder that export wrote, which goes into an empty store only. \"toolwear import --help\" says more.",
             ScreenName.ToolTable =>
-                "A row a tool. Enter goes on to the next cell; what repeats is carried down from the row above. What is left empty can wait.",
+                "One row a tool. Press Enter for the next cell; what repeats is carried down from the row above. Leave empty what can wait.",
             ScreenName.Eyes => AboutEyes,
             ScreenName.SeriesPages => AboutSeries,
             ScreenName.StockRack => AboutBars,
-            ScreenName.NewTool => "One tool, question by question. An empty answer means: not known.",
+            ScreenName.NewTool => "One tool, question by question. Leave an answer empty if you do not know it.",
             _ => "",
         };
 }

@@ -56,7 +56,7 @@ internal static class LoansText
             body.Put(0, y++, line);
         }
 
-        body.PutWrapped(y + 1, Words.OneLine(Cautions.FindingCaution), Ink.Warn);
+        body.PutWrapped(y + 1, Cautions.FindingCaution, Ink.Warn);
     }
 
     private static string FoundOnReturn(string mark) => $"{mark} is back. What was found on it?";

@@ -11,7 +11,7 @@ namespace ToolWear.Screens.Orders;
 /// <summary>The text of the open orders.</summary>
 internal static class OrdersText
 {
-    private const string NoOrdersYet = $"{PlanWords.NoOrders} a enters one.";
+    private const string NoOrdersYet = $"{PlanWords.NoOrders} Press a to add one.";
     private const string NoOrdersNoPatterns =
         $"{PlanWords.NoOrders} An order is so many heads of a pattern: p leads to the patterns, enter one first.";
 

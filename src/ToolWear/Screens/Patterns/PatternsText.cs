@@ -12,7 +12,7 @@ namespace ToolWear.Screens.Patterns;
 /// <summary>The text of the patterns: a row a stage.</summary>
 internal static class PatternsText
 {
-    private const string NoPatterns = "No pattern has been entered yet: a adds one, stage by stage.";
+    private const string NoPatterns = "No pattern yet. Press a to add one, stage by stage.";
 
     /// <summary>Draws the stages.</summary>
     /// <param name="body">Where to.</param>

@@ -26,8 +26,7 @@ internal sealed class StageSheet : FieldSheet<StageOf>
         pattern is null ? NewPatternHeading : StageHeading(pattern.Pattern, isChange ? pattern.Stages[At].Name : null);
 
     /// <inheritdoc />
-    public override string Below =>
-        WorkAnswered is Work.Slitting or Work.Opening ? Words.OneLine(Cautions.BlindHoleCaution) : "";
+    public override string Below => WorkAnswered is Work.Slitting or Work.Opening ? Cautions.BlindHoleCaution : "";
 
     /// <summary>Where in the pattern the stage stands, from 0.</summary>
     public int At { get; }

@@ -66,6 +66,7 @@ internal static class Evening
             throw RefusedException.WrongUsage(NoTerminal);
         }
 
+        Environment.SetEnvironmentVariable("TERM", site.Tty.Name);
         // here, since nothing that leads up to here names a type of the library
         Unconfigured.Load();
     }

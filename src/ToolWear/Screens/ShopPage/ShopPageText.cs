@@ -63,13 +63,8 @@ internal static class ShopPageText
             yield return (line, Ink.Quiet);
         }
 
-        string lubricant = setting == ShopSetting.Lubricant ? Words.OneLine(Cautions.BlindHoleCaution) + "\n" : "";
-        foreach (
-            string line in Picture.Wrap(
-                $"{lubricant}{Cautions.ShopCaution} {Words.OneLine(Cautions.ForecastCaution)}",
-                room
-            )
-        )
+        string lubricant = setting == ShopSetting.Lubricant ? Cautions.BlindHoleCaution + "\n" : "";
+        foreach (string line in Picture.Wrap($"{lubricant}{Cautions.ShopCaution} {Cautions.ForecastCaution}", room))
         {
             yield return (line, Ink.Warn);
         }

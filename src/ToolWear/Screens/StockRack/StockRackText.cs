@@ -13,7 +13,7 @@ namespace ToolWear.Screens.StockRack;
 /// <summary>The text of the stock rack: the bars, and what could be cut from the chosen one.</summary>
 internal static class StockRackText
 {
-    private const string NoBars = "No bar is in the rack yet: a enters one.";
+    private const string NoBars = "No bar is in the rack yet. Press a to add one.";
 
     // heading, empty row, heading of the cuts, and some cuts
     private const int Below = 8;

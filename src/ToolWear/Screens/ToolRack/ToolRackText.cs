@@ -61,7 +61,7 @@ internal static class ToolRackText
                 { Verdict.Verdict: < Verdict.LookItOver } => Ink.Warn,
                 _ => Ink.Plain,
             };
-        ListColumn next = new("", 1, row => Row(row) is { IsNext: true } ? ">" : "");
+        ListColumn next = new("", 1, row => Row(row)?.Mark ?? "");
         ListColumn tool = new("Tool", 6, row => tools[row].Mark.Text, _ => Ink.Strong);
         ListColumn left = new("Heats", 5, Of(RackTable.Left), _ => Ink.Strong, IsRight: true);
         ListColumn range = new("9 in 10", 9, Of(RackTable.Range), IsRight: true);
@@ -83,7 +83,7 @@ internal static class ToolRackText
                 new("of", 5, Of(RackTable.Limit), IsRight: true),
                 left,
                 range,
-                new("Eye now", 10, row => Known(row, found => EyeSize(found, known.Units))),
+                new("Eye now", 10, Of(RackTable.EyeNow)),
                 verdict,
                 .. width < BeforeWhy + 10
                     ? Array.Empty<ListColumn>()
@@ -129,7 +129,4 @@ internal static class ToolRackText
             : Picture.ColumnsOf(both) <= width ? both
             : $"{tool.Mark}: {Words.MeasureOnceMore}; {row.Verdict.Why}";
     }
-
-    private static string EyeSize(RackRow row, Core.Measure.LengthUnit units) =>
-        row.Eye is null ? "-" : $"{RackTable.EyeLength.Of(row, units).Shown}x{RackTable.EyeWidth.Of(row, units).Shown}";
 }

@@ -5,7 +5,6 @@ using ToolWear.Pens;
 using ToolWear.Results;
 using ToolWear.Results.Looks;
 using ToolWear.Screens.Drawing;
-using ToolWear.Wording;
 
 namespace ToolWear.Screens.Year;
 
@@ -47,6 +46,6 @@ internal sealed class LossesScreen(Host host) : Screen(host)
         string led = losses.IsEmpty
             ? "No tool was scrapped yet."
             : $"What led to it: {LossTable.LedTo(losses[List.Chosen].LedTo) ?? "nobody said"}.";
-        body.PutWrapped(y + 1, $"{led}\n{Words.OneLine(YearWords.LossesBasis)}", Ink.Quiet);
+        body.PutWrapped(y + 1, $"{led}\n{YearWords.LossesBasis}", Ink.Quiet);
     }
 }
