@@ -16,6 +16,22 @@ internal static class NamedFiles
             ? Path.GetFullPath(path)
             : throw RefusedException.WrongUsage($"{name}: name a file");
 
+    /// <summary>A path as a terminal pastes it, without what a shell would take off: quotes, backslashes, file://, ~.</summary>
+    public static string Pasted(string typed)
+    {
+        string path = typed.Trim();
+        path =
+            path is ['\'', .., '\''] or ['"', .., '"'] ? path[1..^1]
+            : path.StartsWith("file:///", StringComparison.Ordinal)
+            && Uri.TryCreate(path, UriKind.Absolute, out Uri? uri)
+                ? uri.LocalPath
+            : path;
+        path = path.StartsWith("~/", StringComparison.Ordinal)
+            ? Environment.GetFolderPath(Environment.SpecialFolder.UserProfile) + path[1..]
+            : path;
+        return Path.Exists(path) ? path : path.Replace("\\ ", " ", StringComparison.Ordinal);
+    }
+
     /// <summary>Reads a folder with the CSV set, which comes into an empty store only.</summary>
     public static CsvImported ReadSet(string path, Shop into, DateOnly today) =>
         into.Ledger.Count is > 0 and int count

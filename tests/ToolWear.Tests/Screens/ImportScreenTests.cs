@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Tools;
@@ -81,6 +82,22 @@ public sealed class ImportScreenTests
         screens.Press("PageDown", "PageDown");
         Assert.Contains("  and 10 more", screens.Text, StringComparison.Ordinal);
         Assert.DoesNotContain("carry down", screens.Text, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("'{0}'")]
+    [InlineData("\"{0}\" ")]
+    [InlineData("file://{0}")]
+    [InlineData("{0}")]
+    public void A_path_is_taken_as_a_terminal_pastes_it(string pasted)
+    {
+        using TestSite site = new();
+        string file = site.Write("my tools.csv", "tool,form,size\nR1,drift,13.4\n");
+        using BareScreens screens = new(site);
+        Try(screens, string.Format(CultureInfo.InvariantCulture, pasted, file));
+        Assert.Contains("1 row can come in", screens.Text, StringComparison.Ordinal);
+        Try(screens, file.Replace(" ", "\\ ", StringComparison.Ordinal));
+        Assert.Contains("1 row can come in", screens.Text, StringComparison.Ordinal);
     }
 
     private static string Each(string cells) => string.Concat(Enumerable.Range(1, 30).Select(i => $"R{i},{cells}\n"));

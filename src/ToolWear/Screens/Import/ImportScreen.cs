@@ -23,6 +23,7 @@ internal sealed class ImportScreen(Host host) : Screen(host)
     private const string RefusesUnknown = "Unknown columns: refused.";
     private const string Nothing = "There is nothing to import. Mend the table; then Esc, and Enter to try again.";
     private const string ImportFrom = "Folder or file to import:";
+    private const string NameOne = "Type the name of a file or folder.";
     private const string ColumnsToCarry = "Columns to carry down:";
     private const string DayOfTheRest = "Day of the rows that name none:";
 
@@ -69,6 +70,9 @@ internal sealed class ImportScreen(Host host) : Screen(host)
                 break;
             case Act.Enter when tried is not null:
                 Enter(tried);
+                break;
+            case Act.Enter when path.Text.Trim().Length == 0:
+                Sitting.Say(NameOne, Ink.Warn);
                 break;
             case Act.Enter:
                 Try(wishes, "");
@@ -177,7 +181,7 @@ internal sealed class ImportScreen(Host host) : Screen(host)
 
     private void Try(BringingWishes wished, string said)
     {
-        string from = path.Text.Trim();
+        string from = NamedFiles.Pasted(path.Text);
         try
         {
             if (Directory.Exists(from))

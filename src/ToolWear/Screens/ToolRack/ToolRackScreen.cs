@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using ToolWear.Core.Shops;
+using ToolWear.Doors;
 using ToolWear.Keys;
 using ToolWear.Pens;
 using ToolWear.Screens.Drawing;
@@ -103,8 +104,9 @@ internal sealed class ToolRackScreen(Host host) : Screen(host)
 
         try
         {
-            (int readings, _) = HistoryFile.Write(Sitting.Site, Path.GetFullPath(file), forecasts);
-            Sitting.Say(Words.Exported(readings, Path.GetFullPath(file)), Ink.Done);
+            file = Path.GetFullPath(NamedFiles.Pasted(file));
+            (int readings, _) = HistoryFile.Write(Sitting.Site, file, forecasts);
+            Sitting.Say(Words.Exported(readings, file), Ink.Done);
         }
         catch (Exception e)
             when (e is IOException or UnauthorizedAccessException or ArgumentException or StoreException)
