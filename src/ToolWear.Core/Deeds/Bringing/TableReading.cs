@@ -348,8 +348,8 @@ internal sealed partial class TableReading<T>(
     private bool IsDayGiven(Field<T> field) =>
         field is { Name: TableKind.Day, Need: Need.Always } && wishes.On is not null;
 
-    private static string OrOn(string field) =>
-        field == TableKind.Day ? ", or add --on with the day of all rows that name none" : "";
+    private string OrOn(string field) =>
+        field == TableKind.Day && wishes.On is null ? ", or add --on with the day of all rows that name none" : "";
 
     private bool CanBeCarried(string field) => kind.Fields[field] is { IsKey: false, IsNumber: false };
 
