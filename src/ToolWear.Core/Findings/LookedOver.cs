@@ -126,7 +126,8 @@ public sealed record LookedOver(ImmutableArray<OpenFinding> Open, ToolLookedOver
             ],
             Last = found,
             SoundSinceHeats = false,
-            Unread = open.Rule.Wear == WearSays.Stays ? Unread : open,
+            // a crack stays, whatever else is found after it
+            Unread = open.Rule.Wear == WearSays.Stays || Unread?.Rule.Wear > open.Rule.Wear ? Unread : open,
         };
     }
 }

@@ -57,6 +57,18 @@ public sealed class MeasuringTests
     }
 
     [Fact]
+    public void Forty_nine_sound_readings_in_fifty_are_expected()
+    {
+        ToolInShop tool = story.Tool("R1");
+        ToolForecast before = ShopForecasts.Of(story.Shop).Of(tool.Id);
+        ExpectedReading expected = Measuring.Expected(story.Shop, tool, before, "width")!;
+        // what was asked of the forecast itself: one in a hundred above, one below
+        Core.Wear.Figures.Limits wear = before.Deciding!.Forecast!.NextReading(20, 0.98);
+        Assert.Equal(16 - wear.High!.Value, expected.Least.Mm, 1e-5);
+        Assert.Equal(16 - wear.Low, expected.Greatest.Mm, 1e-5);
+    }
+
+    [Fact]
     public void The_tools_of_the_last_session_are_measured_first_and_those_that_did_not_work_last()
     {
         story.Add("R0");

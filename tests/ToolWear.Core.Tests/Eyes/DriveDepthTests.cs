@@ -29,6 +29,16 @@ public sealed class DriveDepthTests
                 }
             );
 
+    [Fact]
+    public void A_drift_is_driven_no_deeper_than_its_mark_lies_however_long_its_taper()
+    {
+        // it would have to go 20 mm deeper; the mark lies 15 from the shank mark, the taper goes on for 60
+        DriveDepth depth = DriveDepths.Choose(Drift(0.05, 0.05, 15, 60, 70), new EyeSize(35.5, 16.5), Hatchet);
+        DriveTo drive = Assert.IsType<DriveTo>(depth);
+        Assert.Equal(15, drive.DeeperMm, 1e-9);
+        Assert.Equal(0, drive.Mark.Mm, 1e-6);
+    }
+
     // against a search over every depth in steps of 0.02 mm
     [Fact]
     public void The_depth_chosen_is_the_one_a_search_over_all_depths_finds() =>

@@ -137,6 +137,57 @@ public sealed class LookedOverTests
     }
 
     [Fact]
+    public void A_crack_outlives_the_mending_of_what_else_was_found()
+    {
+        Add("4140");
+        Find(Finding.Cracked, ToolPart.Body);
+        Find(Finding.Soft, ToolPart.WorkingEnd);
+        Rework(Core.Ledger.Rework.Rehardened);
+        Find(Finding.Sound);
+        Assert.Equal(Verdict.Out, Judged.Verdict);
+        Assert.Contains("cracked at the body", Judged.Why, StringComparison.Ordinal);
+        Assert.DoesNotContain("soft", Judged.Why, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(0.19, Verdict.InsideItsLimit)]
+    [InlineData(0.21, Verdict.NearItsLimit)]
+    public void One_chance_in_five_for_the_next_session_is_near_the_limit(double chance, Verdict expected)
+    {
+        // the reading at which the next session of 6 heats takes it past its limit by that chance
+        double worn = 15.3;
+        double fresh = 15.95;
+        for (int i = 0; i < 20; i++)
+        {
+            double mm = (worn + fresh) / 2;
+            (worn, fresh) = Read(mm).Forecast.ChancePastLimit(6) > chance ? (mm, fresh) : (worn, mm);
+        }
+
+        (ToolForecast forecast, Judged judged) = Read(worn);
+        Assert.Equal(chance, forecast.ChancePastLimit(6)!.Value, 0.005);
+        Assert.Equal(expected, judged.Verdict);
+        Assert.Equal(expected == Verdict.InsideItsLimit, forecast.EnoughToday >= 6);
+    }
+
+    [Fact]
+    public void Of_twins_that_which_is_worn_most_by_its_own_limit_is_used_next()
+    {
+        Add("4140");
+        Tool other = Story.Drift("S2") with { Steel = "4140" };
+        story.Enter(new ToolAdded(other with { GaugeMarks = [other.GaugeMarks[0] with { Least = Story.Mm(12) }] }));
+        story.Open("s");
+        story.Enter(Story.Worked("s", "S1", 6));
+        story.Enter(Story.Worked("s", "S2", 6));
+        story.Close("s");
+        // 0.3 of 0.8 mm, and 0.5 of 4 mm
+        story.Enter(Story.Measured("S1", story.Today, "s", 15.7));
+        story.Enter(Story.Measured("S2", story.Today, "s", 15.5));
+        story.Enter(Story.LookedOver("S1", story.Today));
+        story.Enter(Story.LookedOver("S2", story.Today));
+        Assert.Equal([story.Tool("S1").Id], NextToTake.Of(Forecasts));
+    }
+
+    [Fact]
     public void A_loose_handle_is_no_work_for_the_grinder()
     {
         Add("4140");
@@ -177,6 +228,20 @@ public sealed class LookedOverTests
         ShopLives lives = new(Forecasts);
         Assert.Equal(counts, lives.InService(ToolPlace.Of(story.Tool("S1").Tool))[0].WhyNot is null);
         Assert.Equal(counts, NextToTake.Of(Forecasts).Contains(story.Tool("S1").Id));
+    }
+
+    private static (ToolForecast Forecast, Judged Judged) Read(double mm)
+    {
+        Story one = new();
+        one.Add("S1");
+        one.Open("s");
+        one.Enter(Story.Worked("s", "S1", 6));
+        one.Close("s");
+        one.Enter(Story.Measured("S1", one.Today, "s", mm));
+        one.Enter(Story.LookedOver("S1", one.Today));
+        ShopForecasts all = ShopForecasts.Of(one.Shop);
+        ToolForecast forecast = all.Of(one.Tool("S1").Id);
+        return (forecast, all.VerdictOf(forecast));
     }
 
     private ShopForecasts Forecasts => ShopForecasts.Of(story.Shop);

@@ -67,6 +67,16 @@ public sealed class SizeShownTests
         Assert.Equal(inch, SizeShown.Eye(new(nm), LengthUnit.Inch));
     }
 
+    [Theory]
+    [InlineData(26.6, "27", "1 1/16")]
+    [InlineData(26.1, "26", "1")]
+    [InlineData(26.4, "26", "1 1/16")]
+    public void A_length_to_cut_is_shown_to_the_nearest_whole_mm_or_sixteenth(double mm, string shown, string inch)
+    {
+        Assert.Equal(shown, SizeShown.Whole(mm, LengthUnit.Mm));
+        Assert.Equal(inch, SizeShown.Whole(mm, LengthUnit.Inch));
+    }
+
     [Fact]
     public void The_units_have_their_marks()
     {

@@ -28,6 +28,25 @@ public sealed class CostTests
     }
 
     [Fact]
+    public void The_true_life_of_a_tool_that_came_in_used_has_its_heats_before_in_it()
+    {
+        Story story = new();
+        story.Enter(
+            new ToolAdded(
+                Story.Drift("R1") with
+                {
+                    Start = new ToolStart(StartedAs.InUse, Heats.Of(30), HeatsBeforeHow.Estimated),
+                }
+            )
+        );
+        story.Open("s1");
+        story.Enter(Story.Worked("s1", "R1", 20));
+        story.Close("s1");
+        story.Enter(Story.Scrapped("R1", Story.Day(1)));
+        Assert.Equal(50, Assert.Single(Costs(story).Places).TrueLife);
+    }
+
+    [Fact]
     public void Scrapped_tools_give_the_true_cost_a_heat_with_their_reworks()
     {
         Story story = new();

@@ -65,6 +65,20 @@ public sealed class EarlyPullingTests
         Assert.True(Assert.IsType<ChangeBeforeSession>(dear.Before).Change);
     }
 
+    [Fact]
+    public void Staying_costs_the_chance_that_it_fails_from_the_heats_it_has_now()
+    {
+        Story story = Shop(cracked: 4);
+        SuddenFailures failures = SuddenFailures.Of(
+            ShopFailures.Of(story.Shop, story.Tool("R0").Tool).Lives,
+            new ShopLives(ShopForecasts.Of(story.Shop)).Guess(ToolPlace.Of(story.Tool("R0").Tool))
+        );
+        double fails = 1 - failures.ChanceStanding(24, 12);
+        Assert.True(fails > 2 * (1 - failures.ChanceStanding(0, 12)));
+        ChangeBeforeSession before = Assert.IsType<ChangeBeforeSession>(Answer(story, 100, 60).Before);
+        Assert.Equal(60 * fails, before.CostOfStaying, 1e-9);
+    }
+
     private static EarlyPulling Answer(Story story, double cp, double cf)
     {
         ShopForecasts forecasts = ShopForecasts.Of(story.Shop);

@@ -37,6 +37,14 @@ public sealed class StockRackTests
     }
 
     [Fact]
+    public void Of_two_bars_of_one_section_the_shorter_is_cut_first()
+    {
+        StockRack rack = Rack(("long", "4140", 20, 900), ("short", "4140", 20, 120));
+        Assert.Equal("short", rack.Cut(Pin(), "4140", 1, Batch(1)).Cuts.Single().Bar.Name);
+        Assert.Equal("long", rack.Cut(Pin(), "4140", 1, Batch(2)).Cuts.Single().Bar.Name);
+    }
+
+    [Fact]
     public void What_the_rack_lacks_is_bought_in_whole_bars_of_the_same_size()
     {
         StockRack rack = Rack(("right", "4140", 20, 150));

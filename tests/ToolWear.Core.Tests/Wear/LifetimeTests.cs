@@ -34,6 +34,19 @@ public sealed class LifetimeTests
     }
 
     [Fact]
+    public void A_tool_that_came_in_used_tells_nothing_of_the_heats_before()
+    {
+        WatchedLife[] known = [new(40, true), new(60, true), new(80, false)];
+        double median = WeibullWithPrior.Of(known, 60).MedianLife;
+        // watched for no heat: nothing is learned
+        Assert.Equal(median, WeibullWithPrior.Of([.. known, new(70, false, 70)], 60).MedianLife, 1e-9);
+        // watched from 65 to 70 it tells less than watched from new
+        double late = WeibullWithPrior.Of([.. known, new(70, false, 65)], 60).MedianLife;
+        double whole = WeibullWithPrior.Of([.. known, new(70, false)], 60).MedianLife;
+        Assert.True(median < late && late < whole, $"{median} {late} {whole}");
+    }
+
+    [Fact]
     public void Where_nothing_survives_there_is_no_error()
     {
         List<WatchedLife> lives =

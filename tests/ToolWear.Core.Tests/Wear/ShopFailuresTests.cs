@@ -56,6 +56,15 @@ public sealed class ShopFailuresTests
     }
 
     [Fact]
+    public void A_tool_that_was_made_into_another_did_not_fail()
+    {
+        Make("R1", 5);
+        Make("R2", 0);
+        story.Enter(Scrap("R1", ScrapCause.MadeInto) with { Into = Mark("R2") });
+        Assert.Equal([new WatchedLife(5, false), new WatchedLife(0, false)], Gathered().Lives);
+    }
+
+    [Fact]
     public void Heats_worked_after_the_crack_are_no_life()
     {
         Make("R1", 5);

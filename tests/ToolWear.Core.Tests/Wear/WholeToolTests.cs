@@ -52,6 +52,22 @@ public sealed class WholeToolTests
         Near.Relative(0.5, Fast.ChanceUsedUpWithin(Fast.HeatsLeft.Q50!.Value), 1e-8, "median");
     }
 
+    [Theory]
+    [InlineData(0.01, 20)]
+    [InlineData(0.0099, 20)]
+    [InlineData(0.0101, 19)]
+    [InlineData(0.3, 0)]
+    [InlineData(0, 200)]
+    public void Enough_for_today_is_where_the_chance_passes_one_in_five(double chanceAHeat, int heats) =>
+        Assert.Equal(heats, EnoughToday.Of(k => chanceAHeat * k));
+
+    [Fact]
+    public void A_tool_that_is_near_its_limit_has_nothing_for_today_and_one_without_a_forecast_says_nothing()
+    {
+        Assert.Equal(-1, EnoughToday.Of(_ => 0.21));
+        Assert.Null(EnoughToday.Of(_ => null));
+    }
+
     [Fact]
     public void The_next_reading_is_at_half_the_median_or_before_the_run_out()
     {
