@@ -28,6 +28,16 @@ public sealed class FigureVerbTests
         Assert.Equal("nose", json.GetProperty("least_at").GetString());
     }
 
+    [Theory]
+    [InlineData("round --d 30 --a 20", "--a does not belong to round")]
+    [InlineData("oval --a 30 --b 20 --r 2", "--r does not belong to oval")]
+    [InlineData("teardrop --a 36.8 --large-r 8.8 --small-r 3.2 --b 17", "--b does not belong to teardrop")]
+    public void A_size_of_another_section_is_refused(string options, string says)
+    {
+        using TestSite site = new();
+        Assert.Contains(says, site.Refused(2, ["section", .. options.Split(' ')]), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void An_outline_comes_as_svg_too()
     {

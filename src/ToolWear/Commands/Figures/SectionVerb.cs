@@ -62,15 +62,20 @@ internal static class SectionVerb
         call.Print(ReckonedTables.OfSection.Of(section));
     }
 
-    private static ImmutableArray<Length> Sizes(Call call, SectionKind kind) =>
-        kind switch
+    private static ImmutableArray<Length> Sizes(Call call, SectionKind kind)
+    {
+        Option<Length?>[] its = kind switch
         {
-            SectionKind.Round => [call.Need(D)],
-            SectionKind.Rectangle => [call.Need(A), call.Need(B), call.Get(R) ?? Length.Zero],
-            SectionKind.Oval => [call.Need(A), call.Need(B)],
-            SectionKind.Teardrop => [call.Need(A), call.Need(LargeR), call.Need(SmallR)],
+            SectionKind.Round => [D],
+            SectionKind.Rectangle => [A, B, R],
+            SectionKind.Oval => [A, B],
+            SectionKind.Teardrop => [A, LargeR, SmallR],
             _ => throw RefusedException.WrongUsage(
                 "section other: round, rectangle, oval or teardrop can be worked out"
             ),
         };
+        Option<Length?>[] others = [.. new[] { D, A, B, R, LargeR, SmallR }.Except(its)];
+        call.Without($"does not belong to {SectionKinds.Words.Word(kind)}: leave it out", others);
+        return [.. its.Select(each => each == R ? call.Get(R) ?? Length.Zero : call.Need(each))];
+    }
 }
