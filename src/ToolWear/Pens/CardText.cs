@@ -123,9 +123,7 @@ internal static class CardText
         );
         if (wear.LimitMm is { } limit && gauge.History.LastKnownWearMm is { } worn)
         {
-            text.Append(
-                $"  {SizeShown.Wear(Math.Min(limit, limit - worn), units)} {unit} to go of {SizeShown.Wear(limit, units)} {unit}"
-            );
+            text.Append($"  {Words.ToGo(limit, worn, units)}");
             text.Append($" when last known; {Words.Heats(gauge.History.HeatsSinceKnown)} heats since\n");
         }
 
@@ -135,7 +133,11 @@ internal static class CardText
         }
 
         text.Append(Wrapped.Of($"This tool alone: {Alone(gauge.Alone, units)}", "  ", "    "));
-        text.Append(Wrapped.Of($"{OutlookName}: {Outlook(gauge)}", "  ", "    "));
+        text.Append(
+            gauge.History.Tool.State == ToolState.Scrapped
+                ? ""
+                : Wrapped.Of($"{OutlookName}: {Outlook(gauge)}", "  ", "    ")
+        );
         if (gauge.Forecast is { } forecast)
         {
             text.Append(gauge.FollowedToItsLimit ? "" : Wrapped.Of(Words.NotFollowed, "  ", "  "));

@@ -80,13 +80,21 @@ internal static class Words
         string unit = SizeShown.Mark(units);
         string worn =
             history.Wear.LimitMm is { } limit && history.LastKnownWearMm is { } wear
-                ? $", {SizeShown.Wear(Math.Min(limit, limit - wear), units)} to go of {SizeShown.Wear(limit, units)}"
+                ? $", {ToGo(limit, wear, units)}"
                 : "";
         string fine = reading.Resolution is { } step
             ? $"; a fraction counts as read to {SizeShown.Wear(step.Mm, units)} {unit}"
             : "";
         return $"{reading.Tool} {reading.Gauge}: {SizeShown.Caliper(reading.Size, units)} {unit}{worn}{fine}";
     }
+
+    /// <summary>How much may still wear, or how far past its limit it is.</summary>
+    public static string ToGo(double limitMm, double wornMm, LengthUnit units) =>
+        wornMm > limitMm
+            ? $"{WearIn(wornMm - limitMm, units)} past its limit of {WearIn(limitMm, units)}"
+            : $"{WearIn(Math.Min(limitMm, limitMm - wornMm), units)} to go of {WearIn(limitMm, units)}";
+
+    private static string WearIn(double mm, LengthUnit units) => $"{SizeShown.Wear(mm, units)} {SizeShown.Mark(units)}";
 
     /// <summary>A size that is unlikely is asked about once.</summary>
     public static string AskedOnce(string doubt) => $"{doubt} Enter once more saves it.";

@@ -182,9 +182,10 @@ internal sealed class CardNumbers(
                 ("scrap", Size(history.Gauge.ScrapSize))
             )
         );
+        double toGo = (history.Wear.LimitMm ?? 0) - Math.Max(0, history.LastKnownWearMm ?? 0);
         one.Take(
-            "(?<togo>#) mm to go of (?<limit>#) mm when last known; (?<since>#) heats since",
-            ("togo", Numbers.Rounded((history.Wear.LimitMm ?? 0) - Math.Max(0, history.LastKnownWearMm ?? 0), 2)),
+            $"(?<togo>#) mm {(toGo < 0 ? "past its limit" : "to go")} of (?<limit>#) mm when last known; (?<since>#) heats since",
+            ("togo", Numbers.Rounded(Math.Abs(toGo), 2)),
             ("limit", Rounded(file["limit_mm"], 2)),
             ("since", Numbers.Heats(history.HeatsSinceKnown))
         );

@@ -147,10 +147,6 @@ internal static class AddToolVerb
             return;
         }
 
-        LengthUnit units = call.Units;
-        string unit = SizeShown.Mark(units);
-        call.PrintLine(
-            $"{gauge.Name}: {SizeShown.Wear(limit.Mm, units)} {unit} to go of {SizeShown.Wear(limit.Mm, units)} {unit}"
-        );
+        call.PrintLine($"{gauge.Name}: {Words.ToGo(limit.Mm, 0, call.Units)}");
     }
 }
