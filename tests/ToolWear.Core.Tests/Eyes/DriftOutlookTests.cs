@@ -1,5 +1,12 @@
 using ToolWear.Core.Eyes;
+using ToolWear.Core.Ledger;
 using ToolWear.Core.Measure;
+using ToolWear.Core.Sections;
+using ToolWear.Core.Shops;
+using ToolWear.Core.Tests.Sections;
+using ToolWear.Core.Tests.Shops;
+using ToolWear.Core.Tools;
+using ToolWear.Core.Wear;
 using Xunit;
 
 namespace ToolWear.Core.Tests.Eyes;
@@ -140,6 +147,44 @@ public sealed class DriftOutlookTests
 
         Assert.Equal(35.7 * 1.011 / 1.0030084, outlook.Limits!.Least.LengthMm, 1e-9);
         Assert.Equal(16.7 * 1.011 / 1.0030084, outlook.Limits.Least.WidthMm, 1e-9);
+    }
+
+    // by hand: 150 less 70 to the mark less 40 of head is 40 below the head; of 60 that are free, 20 are left
+    [Theory]
+    [InlineData(40, 60, 20)]
+    [InlineData(0, 90, 10)]
+    [InlineData(40, 30, 0)]
+    public void Room_under_the_nose_is_what_is_free_less_what_stands_out_below_the_head(int depth, int free, int room)
+    {
+        Tool drift = Story.Drift("F1", Place.Finish) with
+        {
+            Stations =
+            [
+                new(BodyPart.FullSize, Story.Mm(60), Make.Rectangle(36, 17, 3)),
+                new(BodyPart.Nose, Story.Mm(150), Make.Rectangle(20, 10, 3)),
+            ],
+        };
+        drift = drift with { GaugeMarks = [drift.GaugeMarks[0] with { FromMark = Story.Mm(70) }] };
+        Length? deep = depth > 0 ? Story.Mm(depth) : null;
+        EyeDescribed eye = new(
+            "hatchet",
+            SectionKind.Rectangle,
+            Story.Mm(36.5),
+            Story.Mm(17.5),
+            null,
+            deep,
+            null,
+            null,
+            null,
+            null,
+            null,
+            null,
+            null,
+            null,
+            null
+        );
+        TaperedDrift? tapered = DriftOutlooks.TaperedOf(Shop.Empty, drift, eye, Story.Mm(free));
+        Assert.Equal((Story.Mm(room), Story.Mm(10)), (tapered!.NoseRoom, tapered.TaperLeft));
     }
 
     private static DriftOutlook Of(

@@ -6,6 +6,7 @@ using ToolWear.Core.Tools;
 using ToolWear.Core.Wear;
 using ToolWear.Core.Wear.Figures;
 using ToolWear.Core.Wear.OneTool;
+using ToolWear.Core.Wear.Verdicts;
 using Xunit;
 
 namespace ToolWear.Core.Tests.Findings;
@@ -228,6 +229,23 @@ public sealed class LookedOverTests
         ShopLives lives = new(Forecasts);
         Assert.Equal(counts, lives.InService(ToolPlace.Of(story.Tool("S1").Tool))[0].WhyNot is null);
         Assert.Equal(counts, NextToTake.Of(Forecasts).Contains(story.Tool("S1").Id));
+    }
+
+    [Fact]
+    public void A_reading_is_due_where_as_many_heats_were_worked_since_as_are_left()
+    {
+        Add("4140");
+        story.Open("s");
+        story.Enter(Story.Worked("s", "S1", 2));
+        story.Close("s");
+        story.Enter(Story.Measured("S1", story.Today, "s", 15.95));
+        story.Open("s2");
+        story.Enter(Story.Worked("s2", "S1", 3));
+        ToolForecast tool = Forecasts.Of(story.Tool("S1").Id);
+        double left = tool.Deciding!.Forecast!.HeatsLeft.Q50!.Value;
+        Assert.True(left > 6, $"{left} heats left");
+        // 3 heats over half of those that were left at the reading
+        Assert.Equal(3 / ((3 + left) / 2), ShopVerdicts.ReadingOverdue(tool), 1e-12);
     }
 
     private static (ToolForecast Forecast, Judged Judged) Read(double mm)

@@ -15,6 +15,19 @@ public sealed class CsvSetTests
         Assert.Equal(RoundTrip.Lines(CsvSet.FileNames), RoundTrip.NamesOf(CsvSet.Export(shop.Shop)));
     }
 
+    // the characters by which spreadsheets tell a formula: common practice, no source
+    [Theory]
+    [InlineData("=1", "'=1")]
+    [InlineData("+1", "'+1")]
+    [InlineData("-1", "'-1")]
+    [InlineData("@home", "'@home")]
+    [InlineData("'so", "''so")]
+    [InlineData("\tx", "'\tx")]
+    [InlineData("\rx", "'\rx")]
+    [InlineData("a@b", "a@b")]
+    public void Text_that_a_spreadsheet_takes_for_a_formula_gets_one_mark_in_front(string text, string content) =>
+        Assert.Equal(content, CsvCell.Text(text).Content);
+
     [Fact]
     public void An_empty_shop_writes_shop_and_tools_with_their_headers_only()
     {

@@ -121,6 +121,55 @@ public sealed class EveningTests
         Assert.Contains("17.4625", File.ReadAllText(site.In("out/gauge-marks.csv")), StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void A_bare_size_in_a_shop_of_inches_is_inches_and_so_is_what_is_to_go()
+    {
+        using TestSite site = new();
+        site.Done("add-tool", "F1", "--form", "drift", "--place", "finish", "--gauge", "width,smaller,,0.7in,0.66in,");
+        site.Done("set", "units", "in");
+        // 0.69 less 0.66 of 0.7 less 0.66
+        Assert.Contains(
+            "F1 width: 0.690 in, 0.030 in to go of 0.040 in",
+            site.Done("measure", "F1", "width", "0.69"),
+            StringComparison.Ordinal
+        );
+        Assert.Contains(",17.526,", Exported(site, "readings.csv"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Heats_of_another_day_go_to_that_day_while_a_session_is_open()
+    {
+        using TestSite site = new();
+        site.Done("add-tool", "R3", "--form", "drift");
+        site.Done("open-session", "--on", "2026-11-01");
+        site.Done("close-session", "--on", "2026-11-01");
+        site.Done("open-session");
+        site.Done("heats", "R3", "1", "--on", "2026-11-01");
+        site.Done("heats", "R3", "2");
+        string heats = Exported(site, "heats.csv");
+        Assert.Matches(",2026-11-01,R3,[a-z ]*,1,", heats);
+        Assert.Matches(",2026-11-12,R3,[a-z ]*,2,", heats);
+    }
+
+    [Fact]
+    public void A_reading_without_a_session_stands_beside_what_was_used_that_day()
+    {
+        using TestSite site = new();
+        site.Done("add-tool", "F1", "--form", "drift", "--gauge", "width,smaller,,14,13,");
+        site.Done("open-session", "--lubricant", "graphite", "--on", "2026-11-05");
+        site.Done("heats", "F1", "4", "--on", "2026-11-05");
+        site.Done("close-session", "--on", "2026-11-05");
+        site.Done("import", site.Write("readings.csv", "tool,gauge,on,size\nF1,width,2026-11-05,13.8\n"));
+        List<List<string>> history = CsvCells.Of(site.Done("export-history", "-"));
+        Assert.Equal("graphite", history[1][history[0].IndexOf("lubricant")]);
+    }
+
+    private static string Exported(TestSite site, string file)
+    {
+        site.Done("export", site.In("out"));
+        return File.ReadAllText(site.In(Path.Combine("out", file)));
+    }
+
     private static Dictionary<string, string> Forecast(TestSite site, string tool, string gauge)
     {
         List<List<string>> rows = CsvCells.Of(site.Done("forecast", "--as", "csv"));

@@ -146,6 +146,27 @@ public sealed class EyeTests(DemoFixture demo)
     }
 
     [Fact]
+    public void What_speaks_against_making_it_into_another_stands_first_on_the_card_and_in_make_into()
+    {
+        using TestSite site = new();
+        site.Demo();
+        Says(site, "First: ", stands: false);
+        site.Done("look-over", "A2ND", "heat-checked");
+        Says(site, "First: found heat-checked on 2026-11-12: grind out every check, else it cracks.", stands: true);
+        const string Unknown = "Its steel is unknown: make a trial piece first.";
+        Says(site, Unknown, stands: false);
+        MadeInto known = MadeInto.Of(demo.Forecasts, CardOf("A2ND").Forecast)!;
+        // the card and make-into both say these
+        Assert.Equal(Unknown, EyeText.CautionsOf(known with { SteelIsUnknown = true })[0]);
+    }
+
+    private static void Says(TestSite site, string caution, bool stands) =>
+        Assert.All(
+            ["card", "make-into"],
+            verb => Assert.Equal(stands, OnOneLine(site.Done(verb, "A2ND")).Contains(caution, StringComparison.Ordinal))
+        );
+
+    [Fact]
     public void Scrapping_a_worn_drift_says_what_it_could_still_be_made_into()
     {
         using TestSite site = new();

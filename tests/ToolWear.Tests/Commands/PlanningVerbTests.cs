@@ -172,6 +172,57 @@ public sealed class PlanningVerbTests(DemoFixture demo)
     }
 
     [Fact]
+    public void A_batch_weighs_as_many_pieces_as_it_has()
+    {
+        using TestSite site = new();
+        site.Demo();
+        site.Done("order", "hammers", "--heads", "200");
+        List<List<string>> rows = CsvCells.Of(site.Done("forge-list", "--as", "csv"));
+        double Of(List<string> row, string column) =>
+            double.Parse(row[rows[0].IndexOf(column)], CultureInfo.InvariantCulture);
+        List<string>[] several =
+        [
+            .. rows.Skip(1).Where(row => Of(row, "number") > 1 && row[rows[0].IndexOf("piece_kg")].Length > 0),
+        ];
+        Assert.NotEmpty(several);
+        Assert.All(several, row => Assert.Equal(Of(row, "number") * Of(row, "piece_kg"), Of(row, "batch_kg"), 1e-9));
+    }
+
+    // 20 minutes at 30 an hour are 10: with a head of 10 a failure costs twice as much
+    [Fact]
+    public void The_spoilt_head_counts_among_what_a_failure_costs()
+    {
+        using TestSite site = new();
+        site.Done("set", "hour_rate", "30");
+        foreach (string mark in (string[])["S1", "S2", "S3"])
+        {
+            site.Done("add-tool", mark, "--form", "slitter");
+            site.Done("heats", mark, "12");
+        }
+
+        site.Done("scrap", "S1", "cracked");
+        site.Done("scrap", "S2", "cracked");
+        double Staying(params string[] more)
+        {
+            using JsonDocument answer = JsonDocument.Parse(site.Done([.. more, "--as", "json"]));
+            return Number(answer.RootElement, "cost_of_staying");
+        }
+
+        double alone = Staying("pull-early", "S3");
+        Assert.True(alone > 0);
+        Assert.Equal(2 * alone, Staying("pull-early", "S3", "--head", "10"), 1e-9);
+        Assert.Equal(alone, Staying("pull-early", "S3", "--failure", "10"), 1e-9);
+    }
+
+    // 0.1 h at 45 for 20 heats is 0.225 a heat, and with 4 besides 0.425
+    [Fact]
+    public void What_else_a_rework_costs_is_added_to_its_hours()
+    {
+        Assert.Equal(0.225, Number(Json("costs --reforge H4 --hours 0.1 --gains 20"), "rework_a_heat"), 1e-12);
+        Assert.Equal(0.425, Number(Json("costs --reforge H4 --hours 0.1 --gains 20 --cost 4"), "rework_a_heat"), 1e-12);
+    }
+
+    [Fact]
     public void A_rework_is_weighed_against_a_new_tool()
     {
         // 0.1 h at 45 for 20 heats is 0.23 a heat, under the whole range of a new one
