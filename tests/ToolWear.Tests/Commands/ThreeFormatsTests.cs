@@ -43,7 +43,8 @@ public sealed partial class ThreeFormatsTests(DemoFixture demo)
             }
         }
 
-        Assert.True(numbers > 150, $"only {numbers} figures of cards were compared");
+        // three of each gauge mark that has heats left: scrapped tools have none
+        Assert.True(numbers > 120, $"only {numbers} figures of cards were compared");
     }
 
     [Fact]
