@@ -231,7 +231,7 @@ internal sealed class Call
         }
     }
 
-    /// <summary>Says something beside the result, unless nothing but the result is wanted.</summary>
+    /// <summary>Says something beside the result, unless only the result is to come out.</summary>
     public void Warn(string sentence)
     {
         if (Format == "json" && recorded is not null)
