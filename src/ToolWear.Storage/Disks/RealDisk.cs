@@ -20,6 +20,9 @@ public sealed partial class RealDisk : IDisk
 
     private const UnixFileMode OwnerOnly = UnixFileMode.UserRead | UnixFileMode.UserWrite;
 
+    // the file of the last lock given back, open still: opening it costs more than all else around an entry
+    private FileStream? _kept;
+
     /// <inheritdoc />
     public PathKind KindOf(string path) =>
         FileFacts.Of(path) is not { } facts ? PathKind.Nothing
@@ -43,7 +46,7 @@ public sealed partial class RealDisk : IDisk
     {
         try
         {
-            return new RealLock(path);
+            return new RealLock(this, path);
         }
         catch (IOException e) when (e.HResult is HeldOnLinux or HeldOnMac or HeldOnWindows)
         {
@@ -146,6 +149,17 @@ public sealed partial class RealDisk : IDisk
     private static bool IsLocked(SafeFileHandle file) =>
         OperatingSystem.IsWindows() || Flock(file, Exclusive | DoNotWait) == 0;
 
+    private FileStream? Kept(string path)
+    {
+        FileStream? kept = Interlocked.Exchange(ref _kept, null);
+        if (kept?.Name == path)
+        {
+            return kept;
+        }
+        kept?.Dispose();
+        return null;
+    }
+
     private sealed class RealFile : IDiskFile
     {
         private readonly string _path;
@@ -153,16 +167,18 @@ public sealed partial class RealDisk : IDisk
 
         // .NET alone makes a file with rights of its own; its stream owns the handle
         private readonly FileStream? _made;
+        private readonly FileFacts _facts;
 
         public RealFile(string path, FileMode mode, bool isToWrite)
         {
             _path = path;
             _made = mode == FileMode.CreateNew ? Open(path, mode, FileAccess.ReadWrite) : null;
             _handle = _made?.SafeFileHandle ?? OpenBare(path, isToWrite);
+            _facts = FileFacts.Of(_handle);
         }
 
         public FilePlace Place =>
-            FileFacts.Of(_path) is not { } named || !FileFacts.Of(_handle).IsSameAs(named) ? FilePlace.Gone
+            FileFacts.Of(_path) is not { } named || !_facts.IsSameAs(named) ? FilePlace.Gone
             : named.Names == 1 ? FilePlace.InPlace
             : FilePlace.Shared;
 
@@ -201,21 +217,44 @@ public sealed partial class RealDisk : IDisk
 
     private sealed class RealLock : IDiskLock
     {
-        private readonly string _path;
-        private readonly FileStream _stream;
+        private readonly RealDisk _disk;
+        private readonly FileStream _file;
+        private bool _isGivenBack;
 
-        public RealLock(string path)
+        public RealLock(RealDisk disk, string path)
         {
-            _path = path;
-            _stream = Open(path, FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None);
-            IsKept = IsLocked(_stream.SafeFileHandle);
+            _disk = disk;
+            FileStream? kept = disk.Kept(path);
+            IsKept = kept is not null && IsLocked(kept.SafeFileHandle);
+            if (!IsKept)
+            {
+                kept?.Dispose();
+                kept = Open(path, FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None);
+                IsKept = IsLocked(kept.SafeFileHandle);
+            }
+            _file = kept!;
+            IsInPlace = FileFacts.Of(_file.SafeFileHandle).IsSameAs(FileFacts.Of(path));
         }
 
         public bool IsKept { get; }
 
-        public bool IsInPlace => FileFacts.Of(_stream.SafeFileHandle).IsSameAs(FileFacts.Of(_path));
+        public bool IsInPlace { get; }
 
-        public void Dispose() => _stream.Dispose();
+        // On Windows the open file itself is the lock.
+        public void Dispose()
+        {
+            if (_isGivenBack)
+            {
+                return;
+            }
+            _isGivenBack = true;
+            if (OperatingSystem.IsWindows() || !IsInPlace || Flock(_file.SafeFileHandle, Unlock) != 0)
+            {
+                _file.Dispose();
+                return;
+            }
+            Interlocked.Exchange(ref _disk._kept, _file)?.Dispose();
+        }
     }
 
     private sealed class FileLock(SafeFileHandle handle) : IDisposable

@@ -30,7 +30,6 @@ internal static class JournalFormat
     internal const int TailLength = 10;
 
     private const string AtFormat = "yyyy-MM-dd'T'HH:mm:ss.fff'Z'";
-    private const string DayFormat = "yyyy-MM-dd";
     private const int AtLength = 24;
     private const int DayLength = 10;
 
@@ -72,14 +71,14 @@ internal static class JournalFormat
         DateTimeOffset at,
         DateOnly day,
         IReadOnlyList<string> bodies
-    )
-    {
-        var text = new StringBuilder();
-        text.Append("{\"seq\":").Append(seq.ToString(CultureInfo.InvariantCulture));
-        text.Append(",\"at\":\"").Append(AtText(at)).Append("\",\"day\":\"").Append(DayText(day));
-        text.Append("\",\"entries\":[").AppendJoin(',', bodies).Append("]}");
-        return WithTail(before, text.ToString());
-    }
+    ) =>
+        WithTail(
+            before,
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"{{\"seq\":{seq},\"at\":\"{AtText(at)}\",\"day\":\"{DayText(day)}\",\"entries\":[{string.Join(',', bodies)}]}}"
+            )
+        );
 
     /// <summary>A moment as the journal writes it.</summary>
     /// <param name="at">A moment.</param>
@@ -89,7 +88,7 @@ internal static class JournalFormat
     /// <summary>A day as the journal writes it.</summary>
     /// <param name="day">A day.</param>
     /// <returns>"2026-11-24".</returns>
-    internal static string DayText(DateOnly day) => day.ToString(DayFormat, CultureInfo.InvariantCulture);
+    internal static string DayText(DateOnly day) => day.ToString("O", CultureInfo.InvariantCulture);
 
     /// <summary>Reads a moment strictly as the journal writes it.</summary>
     /// <param name="text">The text in UTF-8.</param>
