@@ -7,7 +7,7 @@ using ToolWear.Core.Wear.Histories;
 
 namespace ToolWear.Core.Deeds;
 
-/// <summary>What wants measuring: which tools, in which order, at which gauge marks.</summary>
+/// <summary>What to measure: which tools, in which order, at which gauge marks.</summary>
 public static class ToMeasure
 {
     /// <summary>The tools in service: those that worked since they were last read, the ones of the last session first.</summary>

@@ -9,7 +9,7 @@ namespace ToolWear.Core.Eyes;
 /// <param name="Heads">How many measured eyes stand behind what was found; 0 where nothing was.</param>
 public sealed record EyeForecast(EyeSize Predicted, Estimated FoundLengthMm, Estimated FoundWidthMm, int Heads)
 {
-    /// <summary>The eye to go by: what the shop found, else the prediction.</summary>
+    /// <summary>The eye to use: what the shop found, else the prediction.</summary>
     public EyeSize Eye =>
         FoundLengthMm is Estimate length && FoundWidthMm is Estimate width
             ? new EyeSize(length.Value, width.Value)

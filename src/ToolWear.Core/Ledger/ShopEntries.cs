@@ -82,7 +82,7 @@ public sealed record HandleDescribed(
     public override ImmutableArray<string?> Notes => [Note];
 }
 
-/// <summary>A place in the series for an eye was entered or changed.</summary>
+/// <summary>A place in the series for an eye was added or changed.</summary>
 /// <param name="Series">What tools of that place are made like.</param>
 public sealed record SeriesDescribed(Series Series) : LedgerEntry
 {
@@ -111,12 +111,12 @@ public sealed record PatternStage(
     double? Load
 );
 
-/// <summary>A pattern was entered or changed: what is forged, stage by stage.</summary>
+/// <summary>A pattern was added or changed: what is forged, stage by stage.</summary>
 /// <param name="Pattern">Its name, unique.</param>
 /// <param name="Stages">Its stages, in order.</param>
 public sealed record PatternDescribed(string Pattern, ImmutableArray<PatternStage> Stages) : LedgerEntry;
 
-/// <summary>A bar in the stock rack was entered or changed.</summary>
+/// <summary>A bar in the stock rack was added or changed.</summary>
 /// <param name="Bar">Its name, unique.</param>
 /// <param name="Steel">Its steel.</param>
 /// <param name="Section">The shape of its section.</param>
@@ -153,7 +153,7 @@ public enum OrderState
     Dropped,
 }
 
-/// <summary>An order was entered or changed.</summary>
+/// <summary>An order was added or changed.</summary>
 /// <param name="Order">Its name, unique.</param>
 /// <param name="Pattern">The pattern's name.</param>
 /// <param name="Heads">How many heads, above zero.</param>

@@ -18,7 +18,7 @@ public sealed record SessionDay(DateOnly On, ImmutableArray<HeadsOfOrder> Heads)
 
 /// <summary>How many heads of a pattern a day gives.</summary>
 /// <param name="Pattern">The pattern's name.</param>
-/// <param name="HeadsADay">Heads a day, above zero: the mean of the fuller half of the closed sessions.</param>
+/// <param name="HeadsADay">Heads a day, above zero: the average of the busier half of the closed sessions.</param>
 /// <param name="Sessions">How many closed sessions taught it; 0 where the shop's setting counts.</param>
 public sealed record PatternCapacity(string Pattern, double HeadsADay, int Sessions);
 

@@ -1,6 +1,6 @@
 namespace ToolWear.Core.Sections;
 
-/// <summary>The way round an ellipse, exact to the last digits of a double.</summary>
+/// <summary>The perimeter of an ellipse, exact to the last digits of a double.</summary>
 internal static class EllipsePerimeter
 {
     /// <summary>The perimeter of an ellipse.</summary>

@@ -81,7 +81,7 @@ internal static class ToolArms
         };
     }
 
-    /// <summary>From now on the tool is one whose heats before nobody knows: earlier readings no longer count.</summary>
+    /// <summary>From now on nobody knows the heats the tool worked before: earlier readings no longer count.</summary>
     internal static Step StartHere(Shop shop, Entered entered, ToolStartedHere e)
     {
         if (!shop.Marks.TryGetValue(e.Tool, out long id))

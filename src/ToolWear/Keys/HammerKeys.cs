@@ -7,7 +7,7 @@ namespace ToolWear.Keys;
 internal static class HammerKeys
 {
     private static string WhatFindingsAre =>
-        "At the end of each tool: what was found on it, then where. Any number can be entered. "
+        "At the end of each tool: what was found on it, then where. Any number of findings can be added. "
         + string.Join(", ", FindingKeys.Zip(ToolLookedOver.FindingWords.All, (key, word) => $"{key} {word}"));
 
     public static KeyRow[] All() => [.. Tonight(), .. MorningAfter()];

@@ -45,7 +45,7 @@ internal static class KeyWords
             Need.MorePages => "All of it is on the screen.",
             Need.Recorded => NothingToTakeBack,
             Need.Chosen => "No tool is chosen for tonight. Press Space on one.",
-            Need.Pattern => "No pattern has been entered yet.",
+            Need.Pattern => "There is no pattern yet.",
             Need.Stage => "The session has no pattern with stages. You are asked for heads at the end.",
             Need.Set => "No tools work together yet. Press t while you choose tools.",
             Need.InHand => "No tool is selected.",

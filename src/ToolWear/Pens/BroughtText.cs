@@ -34,7 +34,7 @@ internal static class BroughtText
 
     /// <summary>Says what came in.</summary>
     public static string Imported(int entries, Shop shop) =>
-        $"{(entries == 1 ? "1 entry" : $"{entries} entries")}, {Of(shop.Tools.Count, "tool")}, {Of(shop.Sessions.Count, "session")} imported";
+        $"{(entries == 1 ? "1 entry" : $"{entries} entries")} imported; the shop has {Of(shop.Tools.Count, "tool")} and {Of(shop.Sessions.Count, "session")} now";
 
     /// <summary>So many of a thing.</summary>
     public static string Of(int count, string thing) => $"{count} {thing}{(count == 1 ? "" : "s")}";

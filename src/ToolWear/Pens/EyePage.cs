@@ -39,7 +39,7 @@ internal sealed record EyePage(
     ImmutableArray<(string Line, Ink Ink)> Told
 )
 {
-    private const string NoSeriesYet = "No series is entered for it: p proposes one.";
+    private const string NoSeriesYet = "It has no series yet: p proposes one.";
     private const string SeriesOfIt = "Its series";
     private const string DriftsNow = "Drifts that make it now";
     private const string NoDrifts = "none whose length and width are known";

@@ -375,10 +375,10 @@ internal sealed class Host : Runnable
     }
 
     private static string StillOpen(Session open) =>
-        $"Session {open.Name} is still open, nothing of it is lost: h goes on with it.";
+        $"Session {open.Name} is still open and nothing of it is lost: press h to go on with it.";
 
     private static string TakenBack(ImmutableArray<Entered> entries, LengthUnit units) =>
-        $"Taken back: {Tools(entries)}{EntryWords.Of(entries[0].What, units)}"
+        $"Undone: {Tools(entries)}{EntryWords.Of(entries[0].What, units)}"
         + (entries.Length > 1 ? $" and {entries.Length - 1} more" : "");
 
     internal static string Tools(ImmutableArray<Entered> entries)

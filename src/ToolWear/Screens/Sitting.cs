@@ -18,7 +18,7 @@ namespace ToolWear.Screens;
 /// <summary>One sitting at the screens: the bench, the forecasts, what was said last, what can be taken back.</summary>
 internal sealed class Sitting : IDisposable
 {
-    private const string TakenBackAtOnce = "taken back at once";
+    private const string TakenBackAtOnce = "undone at once";
 
     private readonly Stack<Undoable> recorded = new();
     private readonly DateOnly? day;

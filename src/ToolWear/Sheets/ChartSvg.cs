@@ -12,7 +12,7 @@ internal sealed class ChartSvg
 {
     private const string LegendReading = "read";
     private const string LegendMade = "made";
-    private const string LegendFitted = "to be expected";
+    private const string LegendFitted = "expected";
     private const string LegendBand = "8 times in 10";
     private const string LegendScrap = "limit";
 

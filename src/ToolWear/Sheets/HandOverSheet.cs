@@ -13,7 +13,7 @@ internal static class HandOverSheet
     internal const string DriveMarkExplained =
         "Drive mark: how far from the shank mark the drift goes in; a new mark stands beside how much deeper that is.";
     private const string HandOverBasis =
-        "By the records, in this order; what you see decides. Look each tool over before you use it, and leave it where it is cracked, bent, chipped, loose or mushroomed. Stop at the number of heats at the latest: the tool is near its limit then, or is to be dressed. A tool that stands in more than one step has so many heats in the one or in the other, not in both.";
+        "By the records, in this order; what you see decides. Look each tool over before you use it, and leave it out if it is cracked, bent, chipped, loose or mushroomed. Stop at the number of heats at the latest: the tool is near its limit then, or is to be dressed. A tool that stands in more than one step has that many heats in one step or the other, not in both.";
 
     // When to stop before the count is reached. Common practice, no source.
     private const string StopAtOnce =

@@ -16,7 +16,7 @@ internal static class Words
 {
     public const string HeatsAxis = "heats";
     public const string LoansLegend =
-        "A lent tool stands on no rack. Once it is back it needs looking over and measuring: nobody here counted its heats.";
+        "A lent tool is off the rack. Once it is back it needs looking over and measuring: nobody here counted its heats.";
     public const string NothingToMeasure = "Nothing worked since";
     public const string NoGaugeMark = "It has no gauge mark to read.";
     public const string PatternsLegend =
@@ -97,7 +97,7 @@ internal static class Words
     private static string WearIn(double mm, LengthUnit units) => $"{SizeShown.Wear(mm, units)} {SizeShown.Mark(units)}";
 
     /// <summary>A size that is unlikely is asked about once.</summary>
-    public static string AskedOnce(string doubt) => $"{doubt} Enter once more saves it.";
+    public static string AskedOnce(string doubt) => $"{doubt} Press Enter again to save it.";
 
     /// <summary>Where the last size known is what a rework left; null where it was read or made.</summary>
     public static string? AfterRework(GaugeHistory history) =>
@@ -148,7 +148,7 @@ internal static class Words
 
     public static string CountOf(int number, string one) => number == 1 ? $"1 {one}" : $"{number} {one}s";
 
-    public static string ToolEntered(string mark, int rows) => $"{mark} is entered ({rows} so far).";
+    public static string ToolEntered(string mark, int rows) => $"{mark} saved ({rows} so far).";
 
     /// <summary>Two marks can be mixed up.</summary>
     public static string MarksAlike(ToolMark given, ToolMark other) =>
@@ -189,7 +189,7 @@ internal static class Words
     {
         string about = left.Q50 is { } middle
             ? $"about {About(middle)} {(About(middle) == "1" ? "heat" : "heats")} left"
-            : "more than the readings can bound";
+            : "more than the readings can tell";
         string from = left.Q05 is { } low ? About(low) : "-";
         return left.Q95 is { } high
             ? $"{about}; nine times in ten between {from} and {About(high)}{(left.IsWide ? $"; {MeasureOnceMore}" : "")}"

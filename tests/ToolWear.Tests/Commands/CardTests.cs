@@ -108,6 +108,14 @@ public sealed class CardTests(DemoFixture demo)
         Assert.Equal($"{exactly}\nc\n", Wrapped.Of($"{exactly}\nc"));
     }
 
+    [Theory]
+    [InlineData("cut to 94 mm", "cut to\n94 mm\n")]
+    [InlineData("sure 92.9 %.", "sure\n92.9 %.\n")]
+    [InlineData("at 0.59 kg.", "at\n0.59 kg.\n")]
+    [InlineData("of 10 mmm", "of 10\nmmm\n")]
+    public void A_number_keeps_its_unit_on_its_line(string text, string lines) =>
+        Assert.Equal(lines, Wrapped.Of(text, width: text.Length - 1));
+
     // names and notes may be of any length; the rest is the program's own
     private static string[] TooWide(string card) =>
         [

@@ -165,7 +165,7 @@ public sealed class PlanningVerbTests(DemoFixture demo)
         Assert.Contains("Q,rough,drift,teardrop,26.55,15.55", string.Join('\n', series), StringComparison.Ordinal);
         Assert.Contains("Q,teardrop", File.ReadAllText(site.In("out/eyes.csv")), StringComparison.Ordinal);
         Assert.Contains(
-            "entered already",
+            "on record already",
             site.Run("quote", "Q", "--heads", "3", "--make").Error,
             StringComparison.Ordinal
         );

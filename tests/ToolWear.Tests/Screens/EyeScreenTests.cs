@@ -138,7 +138,7 @@ public sealed class EyeScreenTests
         EyeDescribed eye = Assert.IsType<EyeDescribed>(evening.Sitting.Shop.Ledger[^1].What);
         Assert.Equal(("odd hawk", 33.0, 20.0, 0.03), (eye.Handle, eye.Length.Mm, eye.Width.Mm, eye.TaperLength));
         Assert.Equal((Fit.SlipOn, Core.Eyes.Driving.OneFace), (eye.Fit, eye.Driven));
-        Assert.Contains("proposed and not entered yet", evening.Text, StringComparison.Ordinal);
+        Assert.Contains("proposed and not saved yet", evening.Text, StringComparison.Ordinal);
     }
 
     [Theory]

@@ -26,7 +26,7 @@ public sealed class PatternScreenTests
         Answer("slit", "T", "slot punch", "none", "", "2", "");
         Show("the first stage of a new pattern");
         screens.Type("a pattern of a rather long name for one");
-        Show("it is entered", "Enter");
+        Show("It is saved", "Enter");
         PatternDescribed entered = screens.Sitting.Shop.Patterns["a pattern of a rather long name for one"];
         PatternStage slit = Assert.Single(entered.Stages);
         Assert.Equal(

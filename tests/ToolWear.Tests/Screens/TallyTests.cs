@@ -100,9 +100,9 @@ public sealed class TallyTests : IDisposable
         evening.Press("x", "Enter");
         Assert.True(evening.Sitting.Shop.CrossedOut.ContainsKey(crossed));
         evening.Press("Backspace");
-        Assert.Equal(new EntryCountsAgain(crossed, "taken back at once"), evening.Sitting.Shop.Ledger[^1].What);
+        Assert.Equal(new EntryCountsAgain(crossed, "undone at once"), evening.Sitting.Shop.Ledger[^1].What);
         Assert.Empty(evening.Sitting.Shop.CrossedOut);
-        Assert.Contains($"Taken back: entry {crossed} crossed out", evening.Text, StringComparison.Ordinal);
+        Assert.Contains($"Undone: entry {crossed} crossed out", evening.Text, StringComparison.Ordinal);
         evening.Press("Backspace");
         Assert.Equal([heat], evening.Sitting.Shop.CrossedOut.Keys);
     }

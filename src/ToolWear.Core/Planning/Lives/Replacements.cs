@@ -17,7 +17,7 @@ public sealed record Replacements(int DemandHeats, double Sure, ImmutableArray<d
     private const double AsGoodAsSure = 1e-12;
     private const int MostNew = 50_000;
 
-    /// <summary>How many new tools are to be expected to be used up or begun.</summary>
+    /// <summary>How many new tools are used up or begun on average.</summary>
     public double Expected => ExpectedShort(0);
 
     /// <summary>The certainty with one new tool fewer than needed; null where none is needed.</summary>

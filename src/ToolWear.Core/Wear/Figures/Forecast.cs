@@ -11,7 +11,7 @@ public abstract record Forecast : Estimated
 {
     private protected Forecast() { }
 
-    /// <summary>Wear in mm to be expected now, from the tool's start size.</summary>
+    /// <summary>Expected wear now, mm, from the tool's start size.</summary>
     public abstract double WearNowMm { get; }
 
     /// <summary>The wear in mm at which the tool is worn out.</summary>

@@ -27,7 +27,7 @@ public sealed record WeibullFit(
     int Failures
 ) : Estimated
 {
-    /// <summary>From so many failures on the fit is better than the curve with a prior.</summary>
+    /// <summary>With at least so many failures the fit is better than the curve with a prior.</summary>
     public const int EnoughFailures = 8;
 
     private const double LeastShape = 1e-3;

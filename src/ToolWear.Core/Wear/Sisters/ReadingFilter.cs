@@ -15,7 +15,7 @@ namespace ToolWear.Core.Wear.Sisters;
 //   ln(a1+a2) = ln(.95 exp(-e^2 .125/(V1 V2))/sqrt V1 + .05/sqrt V2) - e^2/2V2
 // and with m1 - mb = (1-w)(K1-K2)e, m2 - mb = -w(K1-K2)e:
 //   P = P(1 - w K1 - (1-w) K2) + w (1-w) ((K1-K2) e)^2
-/// <summary>What the readings so far say of the wear.</summary>
+/// <summary>The wear as the readings so far tell it.</summary>
 /// <param name="m">Mean of the wear at each lambda.</param>
 /// <param name="P">Variance of the wear at each lambda.</param>
 internal readonly ref struct ReadingFilter(Span<float> m, Span<float> P)

@@ -99,7 +99,7 @@ public sealed record SisterForecast : Forecast
     public ImmutableArray<double> Fitted(int segment, IReadOnlyList<double> heats) =>
         WearPath.Fitted(mixture, Segment(segment), heats);
 
-    /// <summary>How many more heats until the wear to be expected has come to a size.</summary>
+    /// <summary>How many more heats until the expected wear reaches a size.</summary>
     /// <param name="wearMm">Wear in mm.</param>
     /// <returns>Heats, 0 where it is there already; null beyond 20 000.</returns>
     public double? HeatsToWear(double wearMm) =>

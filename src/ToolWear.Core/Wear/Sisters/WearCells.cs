@@ -18,7 +18,7 @@ internal sealed class WearCells(TargetWeights weights)
     /// <summary>P' of each cell.</summary>
     internal double[] P { get; } = new double[weights.Cells];
 
-    /// <summary>The wear to be expected.</summary>
+    /// <summary>The expected wear.</summary>
     internal double Mean => m.Zip(weights.w, (each, w) => each * w).Sum();
 
     /// <summary>Adds one noise of a run.</summary>

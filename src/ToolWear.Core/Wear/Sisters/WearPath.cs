@@ -26,7 +26,7 @@ internal sealed class WearPath
         (before, beforeP, m, P) = (new float[size], new float[size], new float[size], new float[size]);
     }
 
-    /// <summary>The wear to be expected and its band, from the chance low to the chance high.</summary>
+    /// <summary>The expected wear and its band, from the chance low to the chance high.</summary>
     internal static ImmutableArray<WearBand> Bands(
         Mixture mixture,
         Stretch stretch,
@@ -35,7 +35,7 @@ internal sealed class WearPath
         double high
     ) => [.. heats.Zip(Cells(mixture, stretch, heats), (n, cells) => Band(n, cells, mixture.Tool.Limit, low, high))];
 
-    /// <summary>The wear to be expected alone, in mm: without the band it is had for a fraction of the work.</summary>
+    /// <summary>The expected wear alone, in mm: without the band it is had for a fraction of the work.</summary>
     internal static ImmutableArray<double> Fitted(Mixture mixture, Stretch stretch, IReadOnlyList<double> heats) =>
         [.. Cells(mixture, stretch, heats).Select(cells => mixture.Tool.Limit * cells.Mean)];
 

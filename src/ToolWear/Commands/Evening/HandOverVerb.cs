@@ -69,5 +69,5 @@ internal static class HandOverVerb
         "\n" + string.Concat(HandOverSheet.CautionsOf(steps).Select(each => each + "\n"));
 
     private static string NoPatternYet =>
-        "no session has a pattern yet: name one with --pattern, as patterns.csv or the screens entered it";
+        "no session has a pattern yet: name one with --pattern, as patterns.csv or the screens saved it";
 }

@@ -79,7 +79,7 @@ internal static class DriveDepthVerb
 
     private static EyeDescribed Described(Shop shop, ToolInShop tool) =>
         (tool.Tool.Eye is { } name ? shop.Eyes.GetValueOrDefault(name) : null)
-        ?? throw RefusedException.WrongData($"{tool.Mark}: its eye is not entered");
+        ?? throw RefusedException.WrongData($"{tool.Mark}: its eye is not on record");
 
     private static TaperedDrift Drift(Call call, Tool tool)
     {
@@ -98,7 +98,7 @@ internal static class DriveDepthVerb
             ? throw RefusedException.WrongData(EyeNotFinished(tool.Mark))
             : DriftOutlooks.WantedOf(shop, eye).Judged
                 ?? throw RefusedException.WrongData(
-                    $"eye {eye.Name}: its least and greatest length and width are not all entered"
+                    $"eye {eye.Name}: its least and greatest length and width are not all on record"
                 );
     }
 

@@ -93,6 +93,6 @@ internal static class StockVerb
 
     private static ImmutableArray<Station> OfTool(ToolInShop tool) =>
         tool.Tool.Stations.IsEmpty
-            ? throw RefusedException.WrongData($"{tool.Mark}: the stations of its body are not entered")
+            ? throw RefusedException.WrongData($"{tool.Mark}: its body sizes are not on record")
             : tool.Tool.Stations;
 }

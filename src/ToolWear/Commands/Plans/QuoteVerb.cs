@@ -19,7 +19,7 @@ internal static class QuoteVerb
 
     private static readonly Argument<string?> Eye = Said.Maybe(
         "EYE",
-        "an eye of the shop; or --section or --handle for one that is not entered"
+        "an eye of the shop; or --section or --handle for one that is not on record"
     );
     private static readonly Option<Section?> SectionOption = Said.Section(
         "--section",
@@ -165,7 +165,7 @@ internal static class QuoteVerb
         ];
         if (entries.IsEmpty)
         {
-            throw RefusedException.WrongData($"the series for eye {series.Eye.Name} is entered already");
+            throw RefusedException.WrongData($"the series for eye {series.Eye.Name} is on record already");
         }
 
         call.Record(entries);

@@ -24,7 +24,7 @@ internal static class EyesVerb
             "eyes H",
             [Name],
             Run,
-            $"With a name it shows one of them. As csv and json it gives the eyes as entered.\n{Cautions.EyeCaution}"
+            $"With a name it shows one of them. As csv and json it gives the eyes as saved.\n{Cautions.EyeCaution}"
         );
 
     private static void Run(Call call)

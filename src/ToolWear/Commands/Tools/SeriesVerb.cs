@@ -22,7 +22,7 @@ internal static class SeriesVerb
             "series H",
             [Eye],
             Run,
-            $"Where none is entered it proposes one.\n{Cautions.EyeCaution}"
+            $"Where none is saved it proposes one.\n{Cautions.EyeCaution}"
         );
 
     private static void Run(Call call)
@@ -34,7 +34,7 @@ internal static class SeriesVerb
         }
 
         LengthUnit units = call.Units;
-        string proposed = plan.Tools.Any(tool => !tool.IsEntered) ? "* is proposed and not entered yet." + "\n\n" : "";
+        string proposed = plan.Tools.Any(tool => !tool.IsEntered) ? "* is proposed and not saved yet." + "\n\n" : "";
         IEnumerable<string> stock = plan.Tools.Select(tool => EyeWords.StockSentence(tool, units));
         IEnumerable<string> slit = QuoteText.SlitSentences(plan, units).Select(each => each.Sentence);
         string nesting = string.Concat(

@@ -24,7 +24,7 @@ internal static class ReckonedTables
             .Means("the area of a section"),
         Shape
             .Number("perimeter_mm", "Perimeter, mm", shape => shape.PerimeterMm(), Hundredths)
-            .Means("the way round a section"),
+            .Means("the length round a section"),
     ];
 
     /// <summary>One section inside another.</summary>

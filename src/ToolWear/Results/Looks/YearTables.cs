@@ -36,7 +36,7 @@ internal static class YearTables
                 "tools whose life had ended by the end of the year for a cause that lies in the tool, with heats from new known"
             ),
         new Tool("median_heats", "Half last", (tools, _) => Lasts(tools), "heats").Means(
-            "half of such tools have ended by so many weighted heats from new; empty is not enough data"
+            "weighted heats from new by which half of such tools were done; empty is not enough data"
         ),
         Tool.Number("median_lo95", "from", tools => Life(tools)?.Low95, Quantity.Heats)
             .Means("nineteen times in twenty at least so many"),

@@ -67,7 +67,7 @@ internal static class DecisionTables
             .Means("the best number of rough heats a head"),
         Split
             .Number("cost_at_best", "Cost there", row => row.Split.CostAtBest, Quantity.Money)
-            .Means("what the heats of a head cost at the best number, were there parts of heats"),
+            .Means("what the heats of a head cost at the best number, if heats came in parts"),
         Split
             .Number("cost_a_rough_heat", "A rough heat costs", row => row.Split.CostARoughHeat, Quantity.Money)
             .Means("what a heat on the rough drift costs"),
@@ -130,10 +130,10 @@ internal static class DecisionTables
         ).Means("whether to re-forge a worn tool: yes, no"),
         Rework
             .Number("rework_a_heat", "Rework, a heat", row => row.Answer.ReworkAHeat, Quantity.Money)
-            .Means("a heat that a rework gains"),
+            .Means("what a heat gained by a rework costs"),
         Rework
             .Number("new_a_heat", "New one, a heat", row => row.Answer.NewAHeat.Value, Quantity.Money)
-            .Means("a heat of a new tool in the place of a worn one"),
+            .Means("what a heat of a new tool costs"),
         Rework
             .Number("new_a_heat_lo90", "from", row => row.Answer.NewAHeat.Low90, Quantity.Money)
             .Means("nine times in ten at least so much"),

@@ -20,7 +20,7 @@ internal static class PlanWords
     public const string ReforgeBasis =
         "A rework pays where a heat that it gains costs less than a heat of a new tool over its life.";
     public const string AsItIs = "As it is";
-    public const string WasStopped = "It was stopped before it was done. Esc goes back; to begin again come once more.";
+    public const string WasStopped = "Stopped before it was done. Esc goes back; open this page again to start over.";
     public const string NoOrders = "No order is open.";
 
     /// <summary>No batch is needed.</summary>
@@ -29,7 +29,7 @@ internal static class PlanWords
 
     /// <summary>What costs rest on.</summary>
     public const string CostBasis =
-        "Costs are those noted when tools were added, at the shop's hourly rate; what was not noted is the usual of its place, and a part that nobody ever noted is left out. Ranges are nine times in ten.";
+        "Costs are as noted when tools were added, at the shop's hourly rate. Where none was noted, the usual cost of that place counts; a part nobody ever noted is left out. Ranges hold nine times in ten.";
     private const int MostNamed = 6;
 
     // a cut is never short, and what is left never more than there is: whole mm, sixteenths of an inch
@@ -68,7 +68,7 @@ internal static class PlanWords
         string borrowed = place.Cost.Borrowed.IsEmpty
             ? ""
             : $" {Words.And([.. place.Cost.Borrowed])} as of such tools for other eyes";
-        string missing = left.Length == 0 ? "" : $" {Words.And(left)} noted nowhere and left out";
+        string missing = left.Length == 0 ? "" : $" {Words.And(left)} not on record and left out";
         if (borrowed.Length + missing.Length > 0)
         {
             yield return $"{place.Tools}:{borrowed}{(borrowed.Length > 0 && missing.Length > 0 ? ";" : "")}{missing}.";
@@ -182,7 +182,7 @@ internal static class PlanWords
             SoonerBy.FetchBack => $"fetch {way.Tool!.Mark} back from {way.Tool.Lent!.To}.",
             SoonerBy.BringBack => $"bring {way.Tool!.Mark} back, which is set aside.",
             SoonerBy.Reforge => $"re-forge {way.Tool!.Mark} on its edges; one heat brings it back on size.",
-            SoonerBy.MakeInto => $"make {way.Tool!.Mark} into one; it is worn and holds it.",
+            SoonerBy.MakeInto => $"make {way.Tool!.Mark} into one; there is room for it in the worn tool.",
             _ => "forge, harden and grind one at once, before any other work.",
         };
 
@@ -191,8 +191,8 @@ internal static class PlanWords
         $"{capacity.Pattern}: {Words.Heats(capacity.HeadsADay)} heads a day, "
         + (
             capacity.Sessions > 0
-                ? $"the mean of the fuller half of {capacity.Sessions} sessions."
-                : "assumed (set heads_a_day), no session of it was closed yet."
+                ? $"the average of the busier half of {capacity.Sessions} sessions."
+                : "assumed, since no session of it is closed yet (set heads_a_day)."
         );
 
     /// <summary>What no plan counts on, and places whose plan was given up.</summary>
@@ -233,9 +233,9 @@ internal static class PlanWords
         [
             .. list.Places.Where(place => !place.Demand.IsLearned).Select(place => place.Demand.Tools.ToString()),
         ];
-        return list.Places.IsEmpty ? "No heats are asked for."
-            : guessed.Length == 0 ? "Heats a head are those of the shop's records."
-            : $"Heats a head are those of the shop's records, but first guesses for {FirstOf(guessed)}.";
+        return list.Places.IsEmpty ? "No open order asks for heats."
+            : guessed.Length == 0 ? "Heats a head are from the shop's records."
+            : $"Heats a head are from the shop's records, but first guesses for {FirstOf(guessed)}.";
     }
 
     // a line of a screen has room for some names, and a shop may have any number
@@ -318,7 +318,7 @@ internal static class PlanWords
     {
         string batches = FirstOf([.. shared.Batches.Select(batch => $"{batch.Tools} by {batch.ForgeBy:MM-dd}")]);
         string enough = shared.IsTooShort ? "too short for all of them" : "long enough for all";
-        return $"{shared.Batches.Length} batches want bar {BarOf(shared.Bar, units)} ({batches}): it is {enough}.";
+        return $"{shared.Batches.Length} batches need bar {BarOf(shared.Bar, units)} ({batches}): it is {enough}.";
     }
 
     private static string BarLength(double mm, LengthUnit units) =>
@@ -353,7 +353,7 @@ internal static class PlanWords
     public static string WallSentence(ForgeBatch batch, LengthUnit units)
     {
         string past = batch.IsLate
-            ? $" (first of all: ready on {Words.Weekday(batch.ReadyBy)}, wanted on {Words.Weekday(batch.Needed.WantedOn)}; until then {Words.Percent(batch.SureUntil)} sure)"
+            ? $" (make this first: ready on {Words.Weekday(batch.ReadyBy)}, needed on {Words.Weekday(batch.Needed.WantedOn)}; until then {Words.Percent(batch.SureUntil)} sure)"
             : "";
         string what = batch.Number == 1 ? batch.Tools.ToString() : $"{batch.Tools}s";
         return $"{ToolsLeft(batch)}; make {Number(batch.Number)} {what} by {Words.Weekday(batch.ForgeBy)}{past} {FromStock(batch, units)}.";

@@ -15,7 +15,7 @@ internal static class FindingWords
 {
     private const string OverheatedShort = "Over-heated air-hardening steel is brittle until tempered.";
 
-    public const string OnceMore = "The same key once more records it all the same.";
+    public const string OnceMore = "Press the same key again to record it anyway.";
 
     public static string SaidOtherwise(ToolMark tool, string before) => $"{tool} was {before}.";
 
@@ -93,7 +93,7 @@ internal static class FindingWords
         Dressing.Of(shop, tool.Tool) is not { } dressing
             ? tool.Tool.Tool.Form.DressedAfter is null
                 ? null
-                : "Dress it when its flat shows. Practice names no number of heats; from three dressings on your records do."
+                : "Dress it when its flat shows. Practice names no number of heats; after three dressings your own records do."
             : $"{Sentence(DressAfter(dressing))[..^1]} ({(dressing.Learned == 0 ? "common practice" : $"by {dressing.Learned} dressings on record")})"
                 + (
                     tool.Gauges.All(gauge => gauge.Forecast is null) ? "."

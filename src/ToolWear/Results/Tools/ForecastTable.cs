@@ -82,7 +82,7 @@ internal static class ForecastTable
             .Means("weighted heats since the last rework of that gauge mark"),
         Row.Number("readings", "Read", row => row.Wear.Last.Readings.Length)
             .Means("caliper readings since the last rework; in card the readings themselves"),
-        Row.Number("wear_now_mm", "Worn", row => row.WearNowMm, Quantity.Wear).Means("the wear to be expected now"),
+        Row.Number("wear_now_mm", "Worn", row => row.WearNowMm, Quantity.Wear).Means("the wear expected now"),
         Row.Number("limit_mm", "Of", row => row.Wear.LimitMm, Quantity.Wear)
             .Means("the wear at which the tool is done"),
         Row.Number("rate_mm_per_heat", null, row => row.RateMmPerHeat, Quantity.Rate)

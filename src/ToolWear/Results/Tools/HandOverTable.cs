@@ -134,7 +134,7 @@ internal static class HandOverTable
         );
 
     public static Column<HandOverStep> ThenTake { get; } =
-        new Row("then_take", "Then take", (step, _) => step.ThenTake).Means(
+        new Row("then_take", "Then use", (step, _) => step.ThenTake).Means(
             "tools to take when the first has done its heats, in order"
         );
 

@@ -57,7 +57,7 @@ internal static class HistoryTable
         Row.Number("wear_mm", "Worn", row => row.Reading.WearMm, Quantity.Wear)
             .Means("start less size, or size less start where it wears larger, since the stretch began"),
         Row.Number("fitted_mm", "Fitted", row => row.FittedMm, Quantity.Wear)
-            .Means("the wear to be expected at that reading by the forecast of today"),
+            .Means("the wear expected at that reading by the forecast of today"),
         Row.Number("heats_left", null, row => row.Left?.Q50, Quantity.Heats),
         Row.Number("left_lo80", null, row => row.Left?.Q10, Quantity.Heats),
         Row.Number("left_hi80", null, row => row.Left?.Q90, Quantity.Heats),

@@ -35,7 +35,7 @@ internal sealed record RackRow(ShopForecasts All, ToolForecast Tool, bool IsNext
 /// <summary>The tool rack, with the pinned columns.</summary>
 internal static class RackTable
 {
-    public const string MarksExplained = "> use next; ! not as it is.";
+    public const string MarksExplained = "> use next; ! do not use as is.";
 
     public static Column<RackRow> Next { get; } = Row.Text(null, "", row => row.Mark, none: "");
 
@@ -83,7 +83,7 @@ internal static class RackTable
 
     public static Column<RackRow> Verdict { get; } =
         new Row("verdict", "Verdict", (row, _) => Cell.Of(row.Verdict.Word, AsideOr(row.Tool.Tool, row.Verdict))).Means(
-            "out, dress first, past its limit, near its limit, look it over, measure it, inside its limit; in comparisons who lasts longer"
+            "out, dress first, past its limit, near its limit, look it over, measure it, inside its limit; in comparisons which lasts longer"
         );
 
     public static Column<RackRow> Why { get; } =

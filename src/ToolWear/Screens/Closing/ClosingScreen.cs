@@ -167,5 +167,5 @@ internal sealed class ClosingScreen(Host host) : Screen(host)
     private static string AskCountOff(ImmutableArray<(OrderDescribed Before, OrderDescribed After)> orders) =>
         "Count them off the orders? "
         + string.Join("; ", orders.Select(each => PlanWords.CountedOff(each.Before, each.After)))
-        + ". Enter does, n leaves the orders as they are.";
+        + ". Enter: yes. n: leave the orders as they are.";
 }

@@ -18,7 +18,7 @@ internal static class ClosingText
     private const string ClosingQuestionWithoutPattern = "How many heads were finished tonight?";
     private const string ClosingLegendWithoutPattern = "Empty: nobody counted.";
     private const string ClosingLegend =
-        "Empty: nobody counted. Where a stage has heads and none of its tools a tally, heats are estimated from the pattern and marked as estimated.";
+        "Empty: nobody counted. Where a stage has heads but none of its tools has a tally, its heats are estimated from the pattern and marked as estimated.";
 
     private const int HeadsEnd = 34;
 

@@ -235,26 +235,12 @@ internal sealed class Picture
         return cut.Append('…').ToString();
     }
 
-    /// <summary>Breaks a text into lines at spaces.</summary>
+    /// <summary>Breaks a text into lines between words.</summary>
     /// <param name="text">The text; line ends in it are kept.</param>
     /// <param name="room">Columns, at least 1.</param>
     /// <returns>The lines.</returns>
-    public static IEnumerable<string> Wrap(string text, int room)
-    {
-        foreach (string line in text.ReplaceLineEndings("\n").Split('\n'))
-        {
-            string left = line;
-            while (ColumnsOf(left) > room)
-            {
-                int space = left.LastIndexOf(' ', Math.Min(room, left.Length - 1));
-                string head = space > 0 ? left[..space] : Fit(left, room);
-                yield return head;
-                left = space > 0 ? left[(space + 1)..] : "";
-            }
-
-            yield return left;
-        }
-    }
+    public static string[] Wrap(string text, int room) =>
+        Wrapped.Lines(text.ReplaceLineEndings("\n"), room, ColumnsOf).Split('\n');
 
     /// <summary>Fills lines with items that are not broken.</summary>
     /// <param name="items">The items.</param>

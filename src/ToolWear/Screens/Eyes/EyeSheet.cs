@@ -104,5 +104,5 @@ internal sealed class EyeSheet : FieldSheet<EyeDescribed>
 
     private static string NoHandle(string handle, Shop shop) => NearNames.Refusal("handle", handle, shop.Handles.Keys);
 
-    private static string EyeEntered(string eye) => $"Eye {eye} is entered.";
+    private static string EyeEntered(string eye) => $"Eye {eye} saved.";
 }

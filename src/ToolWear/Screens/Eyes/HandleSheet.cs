@@ -31,5 +31,5 @@ internal sealed class HandleSheet(Sitting sitting, HandleDescribed? before)
 
     private static string HandleThere(string handle) => $"there is a handle {handle} already: change that one";
 
-    private static string HandleEntered(string handle) => $"Handle {handle} is entered.";
+    private static string HandleEntered(string handle) => $"Handle {handle} saved.";
 }

@@ -9,7 +9,7 @@ namespace ToolWear.Screens.FirstStart;
 internal static class FirstStartText
 {
     private const string FirstWords =
-        "Nothing is entered yet. Most shops begin with the table: mark, form, eye, place, steel, size now, scrap size, a few seconds a tool. Everything else can wait. The demo shows what it looks like after half a year.";
+        "The shop is empty. Most shops begin with the table: mark, form, eye, place, steel, size now, scrap size, a few seconds a tool. Everything else can wait. The demo shows what it looks like after half a year.";
 
     /// <summary>Draws it.</summary>
     /// <param name="body">Where to.</param>

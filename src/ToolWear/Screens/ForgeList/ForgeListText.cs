@@ -15,7 +15,7 @@ internal static class ForgeListText
     private const string MindRow = "What to mind";
     private const string NothingToCutNow = "Nothing to cut.";
     private const string NothingToForgeNow =
-        $"{PlanWords.NothingToForge} Heats are asked for by orders: o on the tool rack enters one.";
+        $"{PlanWords.NothingToForge} Orders ask for heats: o on the tool rack adds one.";
 
     private const int Least = 4;
 

@@ -22,12 +22,12 @@ internal sealed record SupposingSheet(Act Act, GuidedLine Guided)
 {
     private const string SureAsked = "How sure";
     private const string OrderToGrow = "Order";
-    private const string HeadsMore = "Heads more";
+    private const string HeadsMore = "More heads";
     private const string ToolLost = "Tool lost";
     private const string SureMeaning = "A share above 0 and below 1: 0.95 is nineteen times in twenty.";
-    private const string OrderToGrowMeaning = "Which order grows: the first letters do, or the arrows.";
-    private const string HeadsMoreMeaning = "How many heads it would have more.";
-    private const string ToolLostMeaning = "Which tool would be lost: the first letters do, or the arrows.";
+    private const string OrderToGrowMeaning = "Which order grows: type its first letters, or use the arrows.";
+    private const string HeadsMoreMeaning = "How many more heads it would have.";
+    private const string ToolLostMeaning = "Which tool would be lost: type its first letters, or use the arrows.";
 
     /// <summary>Begins to ask.</summary>
     /// <param name="act">What for.</param>

@@ -11,7 +11,7 @@ namespace ToolWear.Screens.Guided;
 internal abstract class FieldSheet<T> : GuidedEntry
     where T : class
 {
-    private const string FirstLettersDo = " The first letters do, or the arrows.";
+    private const string FirstLettersDo = " Type the first letters, or use the arrows.";
 
     private readonly FieldTable<T> fields;
     private readonly ImmutableArray<Field<T>> asked;

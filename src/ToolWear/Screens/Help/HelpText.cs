@@ -20,18 +20,18 @@ internal static class HelpText
     private const string AboutHandOver =
         "For a helper: the tools to take for tonight's pattern, in the order of its stages; from which peg, after how many heats to stop, how deep to drive from the shank mark, how to cool. The verb hand-over prints the same.";
     private const string AboutLoans =
-        "The tools that are lent out, longest first. A lent tool stands on no rack and in no plan. When it comes back it is looked over; until a finding is sound its verdict is \"look it over\". Nobody here counted its heats elsewhere, so measure it too.";
+        "The tools that are lent out, longest first. A lent tool is on no rack and in no plan. When it comes back it is looked over; until a finding is sound its verdict is \"look it over\". Nobody here counted its heats elsewhere, so measure it too.";
     private const string AboutOrders =
         "The open orders by due date: heads, heats at the fire they take by the records or else by first guess, and the day the last head will be done if the hammer runs on its days. It names what cannot be done in time.";
     private const string AboutPatterns =
         "What is forged, stage by stage: which tool, which work, how many heats a head takes. The first guess is yours; closed sessions teach the real figure, which plans use once there are two.";
     private const string AboutStockTake =
-        "Every tool that is not scrapped, with the last day on which the ledger shows that it was there: a stock-take, heats, a reading, a finding. s for seen, n for not seen; at the end stands what was not seen. A tool that does not turn up is scrapped as lost.";
+        "Every tool that is not scrapped, with the last day on which the ledger shows that it was there: a stock-take, heats, a reading, a finding. s for seen, n for not seen; what was not seen is listed at the end. A tool that does not turn up is scrapped as lost.";
     private const string AboutLosses =
         "What ended tools, by form, steel, cause and hand, by all records: how many, after how many heats, and what led to it. What was made into another tool is no loss.";
 
     private const string AboutYear =
-        "A year looked back on. Half last: half of such tools have ended by so many heats from new, by all records to the end of the year; those still at work are taken for what they are; nineteen times in twenty between the two figures. Tools whose heats before nobody knows are left out there. A reading followed: heats after which the tool was read before it was reworked or scrapped.";
+        "A look back at the year. Half last: the heats from new by which half of such tools were done, by all records to the end of the year, those still at work included; nineteen times in twenty it lies between the two figures. Tools whose earlier heats nobody knows are left out there. A reading followed: heats after which the tool was read before it was reworked or scrapped.";
 
     private const int KeyColumns = 11;
 
@@ -85,7 +85,7 @@ internal static class HelpText
         screen switch
         {
             ScreenName.ToolRack =>
-                "The tools in service, by eye and place. Worn of the limit that ends the tool first, in the shop's unit; heats left, about and nine times in ten between; the eye a drift would make now; the verdict. Wear says nothing of cracks: no verdict calls a tool fit.",
+                "The tools in service, by eye and place: how far each is worn of the limit that ends it first, in the shop's unit; heats left, about and nine times in ten between; the eye a drift makes now; the verdict. Wear says nothing of cracks: no verdict calls a tool fit.",
             ScreenName.Choosing =>
                 "Once a session: which tools stand at the hammer and what is forged. Each chosen row has a number, which is its key at the hammer.",
             ScreenName.Hammer => "The tally: one key a heat. The figures are the heats of this session.",
@@ -94,7 +94,7 @@ internal static class HelpText
             ScreenName.CaliperRound =>
                 "What to measure, the tools used last first, and the selected tool. Type sizes any way you like: 36.5, 36,5 mm, 1.44\", 1 7/16. Measure cold: black is not cold.",
             ScreenName.WearCard =>
-                "One tool: its readings, the wear to be expected with the band that holds it eight times in ten, the limit, the end to be expected. A break is a rework.",
+                "One tool: its readings, the expected wear in a band that holds it eight times in ten, the limit, and where the wear is expected to reach it. A break in the curve is a rework.",
             ScreenName.ForgeList => AboutForgeList,
             ScreenName.Orders => AboutOrders,
             ScreenName.Patterns => AboutPatterns,
@@ -105,13 +105,13 @@ internal static class HelpText
             ScreenName.HandOver => AboutHandOver,
             ScreenName.StockTake => AboutStockTake,
             ScreenName.TrialPages =>
-                "Steels, lubricants and ways of cooling compared by how long the tools last, where the records can say something.",
+                "Steels, lubricants and ways of cooling compared by how long the tools last, where there are enough records.",
             ScreenName.LedgerPages => "Every entry, the last one first. Crossed-out entries stay but no longer count.",
             ScreenName.ShopPage =>
                 "The shop's units, usual values and names. A change is an entry in the ledger like any other.",
             ScreenName.FirstStart => "The store is empty. A table of the tools you have takes a few seconds a tool.",
             ScreenName.Import =>
-                "A table of tools, readings, heats, bars or orders as a spreadsheet saves it, or a folder that export wrote, which goes into an empty store only. \"toolwear import --help\" says more.",
+                "A table of tools, readings, heats, bars or orders as a spreadsheet saves it, or a folder that export wrote (into an empty store only). \"toolwear import --help\" says more.",
             ScreenName.ToolTable =>
                 "One row a tool. Press Enter for the next cell; what repeats is carried down from the row above. Leave empty what can wait.",
             ScreenName.Eyes => AboutEyes,

@@ -10,7 +10,7 @@ internal sealed class LendSheet(Sitting sitting)
     : FieldSheet<LoanSaid>(EventFields.Loans, sitting, EventFields.Loans.Blank with { On = sitting.Today }, isNew: true)
 {
     /// <inheritdoc />
-    public override string Heading => "A tool is lent out";
+    public override string Heading => "Lend a tool";
 
     /// <inheritdoc />
     protected override FieldFault? FaultIn(LoanSaid thing, Shop shop) =>

@@ -13,7 +13,7 @@ namespace ToolWear.Screens.Loans;
 /// <summary>The text of the loans.</summary>
 internal static class LoansText
 {
-    private const string NoLoans = "No tool is lent out: a lends one.";
+    private const string NoLoans = "No tool is lent out. Press a to lend one.";
 
     // empty row, two lines of what it means
     private const int Below = 3;

@@ -13,7 +13,7 @@ internal static class OrdersText
 {
     private const string NoOrdersYet = $"{PlanWords.NoOrders} Press a to add one.";
     private const string NoOrdersNoPatterns =
-        $"{PlanWords.NoOrders} An order is so many heads of a pattern: p leads to the patterns, enter one first.";
+        $"{PlanWords.NoOrders} An order is so many heads of a pattern. Add a pattern first (p).";
 
     /// <summary>Draws the orders.</summary>
     /// <param name="body">Where to.</param>

@@ -15,7 +15,7 @@ namespace ToolWear.Screens.Patterns;
 internal sealed class PatternsScreen(Host host) : GuidedScreen(host)
 {
     private const string PatternsHeading = "Patterns";
-    private const string StageOneLeft = "A pattern has at least one stage: it stays. Its orders can be dropped.";
+    private const string StageOneLeft = "A pattern keeps at least one stage. Its orders can be dropped.";
 
     private (Shop Shop, ImmutableArray<HeatsAHead> Stages)? known;
 
@@ -107,7 +107,7 @@ internal sealed class PatternsScreen(Host host) : GuidedScreen(host)
     }
 
     private static string PatternEntered(string pattern, int stages) =>
-        $"Pattern {pattern} is entered, {Words.CountOf(stages, "stage")} so far: n adds the next.";
+        $"Pattern {pattern} saved, {Words.CountOf(stages, "stage")} so far: n adds the next.";
 
-    private static string StageLeftOut(string pattern, string stage) => $"{pattern}: {stage} is out.";
+    private static string StageLeftOut(string pattern, string stage) => $"{pattern}: {stage} removed.";
 }

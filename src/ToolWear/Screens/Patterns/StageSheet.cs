@@ -84,7 +84,7 @@ internal sealed class StageSheet : FieldSheet<StageOf>
         : null;
 
     private static string StageHeading(string pattern, string? stage) =>
-        stage is null ? $"{pattern}: a stage more" : $"{pattern}: {stage}";
+        stage is null ? $"{pattern}: one more stage" : $"{pattern}: {stage}";
 
     private static string PatternThere(string pattern) => $"there is a pattern {pattern} already: n adds a stage to it";
 }

@@ -10,7 +10,7 @@ namespace ToolWear.Screens.Running;
 internal static class Evening
 {
     private const string NoTerminal =
-        "the screens want a terminal for input and output (and TERM other than dumb); without one use the verbs: "
+        "the screens need a terminal for input and output (and TERM other than dumb); without one use the verbs: "
         + "rack, heats TOOL N, measure TOOL GAUGE SIZE, look-over TOOL FINDING, card TOOL; \"toolwear --help\" lists them all";
 
     /// <summary>Runs the screens on a store.</summary>

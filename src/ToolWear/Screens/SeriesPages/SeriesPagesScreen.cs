@@ -14,8 +14,8 @@ namespace ToolWear.Screens.SeriesPages;
 /// <param name="host">Where it is shown.</param>
 internal sealed class SeriesPagesScreen(Host host) : GuidedScreen(host)
 {
-    private const string NotYetRecorded = "Changed here; t enters it in the ledger.";
-    private const string StaysEntered = "It is entered in the ledger: cross its entry out there.";
+    private const string NotYetRecorded = "Changed here; t saves it.";
+    private const string StaysEntered = "It is saved: cross its entry out in the ledger.";
 
     private EyeDescribed? eye;
     private ImmutableArray<Series> draft = [];
@@ -150,5 +150,5 @@ internal sealed class SeriesPagesScreen(Host host) : GuidedScreen(host)
     private static string SeriesHeading(string eye) => $"Series for eye {eye}";
 
     private static string SeriesEntered(string eye, int places) =>
-        $"The series for eye {eye}: {places} {(places == 1 ? "place is" : "places are")} entered.";
+        $"The series for eye {eye}: {places} {(places == 1 ? "place" : "places")} saved.";
 }

@@ -12,7 +12,7 @@ namespace ToolWear.Screens.SeriesPages;
 internal static class SeriesPagesText
 {
     private const string NoSeries = "No series can be proposed for this eye: look at its figures.";
-    private const string Proposed = "* is proposed and not entered yet: change what you like, then t enters it.";
+    private const string Proposed = "* is proposed and not saved yet: change what you like, then t saves it.";
 
     /// <summary>Draws it.</summary>
     /// <param name="body">Where to.</param>

@@ -37,5 +37,5 @@ internal sealed class BarSheet : FieldSheet<BarDescribed>
 
     private static string BarThere(string bar) => $"there is a bar {bar} already: change that one";
 
-    private static string BarEntered(string bar) => $"Bar {bar} is entered.";
+    private static string BarEntered(string bar) => $"Bar {bar} saved.";
 }

@@ -16,7 +16,7 @@ internal sealed class ToolRackScreen(Host host) : Screen(host)
 {
     private const string RackHeading = "Tool rack";
     private const string NoFileName = "Nothing was written: no file was named.";
-    private const string NotWorkedOut = "The forecasts are being worked out; once more in a moment.";
+    private const string NotWorkedOut = "The forecasts are still being worked out; try again in a moment.";
 
     private RackRows known = new(null, Core.Measure.LengthUnit.Mm);
     private TypedLine? path;

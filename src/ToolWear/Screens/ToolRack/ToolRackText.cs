@@ -14,7 +14,7 @@ namespace ToolWear.Screens.ToolRack;
 internal static class ToolRackText
 {
     private const string EveryEye = "all";
-    private const string ExportTo = "Wear history into the file:";
+    private const string ExportTo = "Write the wear history to the file:";
     private const string RackLegend =
         "> use next  * range may be too narrow  Heats left is an estimate, not a go-ahead";
     private const string RackLegendShort = "Heats left is an estimate, not a go-ahead";
@@ -120,7 +120,7 @@ internal static class ToolRackText
         string none =
             row is { IsNext: false }
             && NextToTake.None(row.All).FirstOrDefault(each => each.Contains(row.Tool)) is { IsDefault: false }
-                ? " (of its place none is to be used next)"
+                ? " (none of its place is to be used next)"
                 : "";
         string why = $"{tool.Mark}: {row?.Verdict.Why}{none}";
         string both = $"{why}; {Words.MeasureOnceMore}";

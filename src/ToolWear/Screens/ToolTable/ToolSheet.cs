@@ -17,7 +17,7 @@ namespace ToolWear.Screens.ToolTable;
 /// <summary>A tool that is added: by itself, or as a row of the table of the tools one has.</summary>
 internal sealed class ToolSheet : FieldSheet<InUse>
 {
-    private const string NewToolHeading = "A tool more";
+    private const string NewToolHeading = "One more tool";
     private const string TableHeading = "The tools I have";
     private const string Scrap = "scrap_mm";
 

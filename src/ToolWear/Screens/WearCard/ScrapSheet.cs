@@ -16,8 +16,9 @@ internal sealed class ScrapSheet : GuidedEntry
 {
     private const string AskNote = "A note, or nothing.";
     private const string AskCause =
-        "What ended it: worn, cracked, broken, bent, soft, glass-hard, lost, made-into, other; the first letters do, or the arrows.";
-    private const string AskInto = "Only with made-into: the mark of the new tool, which is added first. Else empty.";
+        "What ended it: worn, cracked, broken, bent, soft, glass-hard, lost, made-into, other. Type the first letters, or use the arrows.";
+    private const string AskInto =
+        "Only with made-into: the mark of the new tool, which is added first. Otherwise leave it empty.";
     private const string MadeIntoHow = "To do so: Esc, add the new tool, and come back with made-into and its mark.";
 
     private const int Cause = 0;
@@ -117,7 +118,7 @@ internal sealed class ScrapSheet : GuidedEntry
     ];
 
     private const string AskPart =
-        "Where it failed: struck end, body, working end, handle; the first letter does. Empty: not known.";
+        "Where it failed: struck end, body, working end, handle; type the first letter. Empty: not known.";
 
     private const string AskLedTo =
         "What led to it: l left in too long, w water on hot steel, m missed blow, s struck cold, h poor heat treatment, n not known.";

@@ -106,6 +106,5 @@ internal static class WearCardText
     private static string EyeLine(Card card) =>
         card.Drift is not { } drift ? "" : $"{EyeText.Short(drift, card.Units)} {CheckByHand}\n";
 
-    private static IEnumerable<string> Lines(string text, int width) =>
-        Picture.Wrap(text.TrimEnd('\n'), Math.Max(10, width));
+    private static string[] Lines(string text, int width) => Picture.Wrap(text.TrimEnd('\n'), Math.Max(10, width));
 }

@@ -11,7 +11,7 @@ namespace ToolWear.Screens.Year;
 internal static class YearText
 {
     private const string YearBasisShort =
-        "Half last: half of such tools have ended by so many heats from new, by all records to the end of the year (in brackets: nineteen times in twenty between).";
+        "Half last: the heats from new by which half of such tools were done, by all records to the end of the year (in brackets: nineteen times in twenty between).";
 
     private const int Steel = 18;
     private const int InUse = 33;

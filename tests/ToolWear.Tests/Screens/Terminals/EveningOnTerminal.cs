@@ -50,7 +50,7 @@ internal sealed partial class EveningOnTerminal : IDisposable
         Press("f", "One less");
         Press("\e", "use next");
         terminal.WaitFor(text => !text.Contains("being worked out", StringComparison.Ordinal), "the forecasts");
-        Press("e", "Wear history into the file");
+        Press("e", "Write the wear history to the file");
         string file = site.In("history.csv");
         Press(file + "\r", "readings written to");
         Assert.True(File.Exists(file));
