@@ -68,13 +68,15 @@ internal sealed record KindScores(
             }
 
             last = reading.Entry;
+            if (!WasSaid(then[at], reading))
+            {
+                continue;
+            }
+
             (KindPool now, int[] place) = KindPool.Of(then, pool);
             pool?.Dispose();
             pool = now;
-            if (Score(now, place[at], then[at], reading) is { } score)
-            {
-                scores.Add(new(reading.Entry, score));
-            }
+            scores.Add(new(reading.Entry, Score(now.Tools[place[at]], now, then[at], reading)));
         }
 
         pool?.Dispose();
@@ -130,23 +132,18 @@ internal sealed record KindScores(
     private static WearHistory At(Shop shop, GaugeHistory member, long entry) =>
         ShopHistories.Of(shop, member.Tool, entry).First(each => each.Gauge.Name == member.Gauge.Name).Wear;
 
-    // none where no range was said: its start was not known, or what follows it was entered before it
-    private static double? Score(KindPool pool, int place, WearHistory then, GaugeReading reading)
-    {
-        if (
-            then.LimitMm is not { } limit
-            || then.Last.StartMm is null
-            || then.Segments.Length != reading.Segment
-            || then.HeatsNow > reading.Heats + WearHistory.Rounding
-        )
-        {
-            return null;
-        }
+    // not where its start was not known, or what follows it was entered before it
+    private static bool WasSaid(WearHistory then, GaugeReading reading) =>
+        then.LimitMm is not null
+        && then.Last.StartMm is not null
+        && then.Segments.Length == reading.Segment
+        && then.HeatsNow <= reading.Heats + WearHistory.Rounding;
 
-        PooledTool tool = pool.Tools[place];
+    private static double Score(PooledTool tool, KindPool pool, WearHistory then, GaugeReading reading)
+    {
         Mixture mixture = new(tool.Record, TargetWeights.Of(pool, tool.Group, tool.Likelihood));
         double k = Math.Max(0, reading.Heats - then.HeatsNow);
-        double above = mixture.Above(k, reading.WearMm / limit, withReading: true);
+        double above = mixture.Above(k, reading.WearMm / tool.Record.Limit, withReading: true);
         return NormalCurve.Inverse(Math.Clamp(1 - above, Least, 1 - Least));
     }
 }

@@ -60,7 +60,7 @@ public sealed class DrawnLives
         for (int i = 0; i < heats.Length; i++)
         {
             SharedDraw draw = shared[i];
-            Kernels.W(draw.Tau, draw.Mu[tool.Group]).CopyTo(weight);
+            Kernels.W[draw.Tau][draw.Mu[tool.Group]].CopyTo(weight);
             if (tool.Likelihood is { } likelihood)
             {
                 Vectors.Multiply(weight, likelihood.At(draw.Node));

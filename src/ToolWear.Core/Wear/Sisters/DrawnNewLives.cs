@@ -36,7 +36,7 @@ public sealed class DrawnNewLives
     private double Narrow(int draw, long stream)
     {
         SharedDraw of = shared[draw];
-        int l = SharedDraw.Pick(Kernels.W(of.Tau, mu[draw]), Chance.Uniform(seed, draw, stream, 0));
+        int l = SharedDraw.Pick(Kernels.W[of.Tau][mu[draw]], Chance.Uniform(seed, draw, stream, 0));
         return mixture.At(of.Shape, l).Heats(Chance.Uniform(seed, draw, stream, 1), mixture.Tool);
     }
 }

@@ -25,7 +25,6 @@ internal sealed class KindPool : IDisposable
     private readonly PooledTool[] tools;
     private readonly float[] everyF;
     private readonly float[] everyU;
-    private readonly float[] everyQ;
     private readonly double[] logScales = new double[Nodes.Count * Nodes.Taus.Length];
     private readonly List<int> live;
 
@@ -35,7 +34,6 @@ internal sealed class KindPool : IDisposable
         everyF = ArrayPool<float>.Shared.Rent(logScales.Length * groups * Grid.MuRow);
         everyF.AsSpan().Fill(1);
         everyU = ArrayPool<float>.Shared.Rent(everyF.Length);
-        everyQ = ArrayPool<float>.Shared.Rent(everyF.Length);
         live = [.. Enumerable.Range(0, Nodes.Count).Where(node => Nodes.LogPriors[node] >= LeastLogPrior)];
         tools = [.. records.Select(tool => new PooledTool(tool.Record, tool.Group, null))];
         // among equals the order is that of what was read, so that the order of the tools cannot matter
@@ -95,9 +93,6 @@ internal sealed class KindPool : IDisposable
     /// <summary>F of a group over mu, with 1 as its largest.</summary>
     internal Span<float> FOf(int node, int tau, int group) => Row(everyF, node, tau, group);
 
-    /// <summary>Q(mu) = sum_k D(k) A[k,mu] of a group over mu, D without it: what the other groups say of it.</summary>
-    internal ReadOnlySpan<float> QOf(int node, int tau, int group) => Row(everyQ, node, tau, group);
-
     /// <summary>D(k) = p(k) prod of U_g(k) over the groups g other than the two given.</summary>
     /// <returns>ln of what it was divided by.</returns>
     internal double WithoutGroups(int node, int tau, int one, int other, Span<float> D)
@@ -125,7 +120,6 @@ internal sealed class KindPool : IDisposable
     {
         ArrayPool<float>.Shared.Return(everyF);
         ArrayPool<float>.Shared.Return(everyU);
-        ArrayPool<float>.Shared.Return(everyQ);
         foreach (PooledTool tool in tools)
         {
             tool.Likelihood?.Dispose();
@@ -192,18 +186,7 @@ internal sealed class KindPool : IDisposable
             {
                 for (int g = 0; g < Groups; g++)
                 {
-                    Span<float> U_g = Row(everyU, node, tau, g);
-                    U_g.Clear();
-                    for (int k = 0; k < Grid.Mus; k++)
-                    {
-                        U_g[k] = Vectors.Dot(Kernels.A(k), FOf(node, tau, g));
-                    }
-                }
-
-                for (int g = 0; g < Groups; g++)
-                {
-                    _ = WithoutGroups(node, tau, g, g, D);
-                    Kernels.GroupOf(D, Row(everyQ, node, tau, g));
+                    Kernels.TurnedA.Sum(FOf(node, tau, g), (0, Grid.Mus), Row(everyU, node, tau, g), 0);
                 }
 
                 double log = LogScale(node, tau) + WithoutGroups(node, tau, -1, -1, D);

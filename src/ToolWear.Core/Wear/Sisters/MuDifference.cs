@@ -22,7 +22,7 @@ internal static class MuDifference
             pool.WithoutGroups(node, tau, groupA, groupB, D);
             for (int k = 0; k < Grid.Mus; k++)
             {
-                Kernels.A(k).CopyTo(B[(k * Grid.MuRow)..]);
+                Kernels.A[k].CopyTo(B[(k * Grid.MuRow)..]);
                 Vectors.Scale(B.Slice(k * Grid.MuRow, Grid.MuRow), MathF.Sqrt(D[k]));
             }
 

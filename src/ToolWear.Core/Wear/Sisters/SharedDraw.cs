@@ -52,7 +52,7 @@ internal sealed record SharedDraw(int Node, int Tau, int Kind, ImmutableArray<in
     {
         // FNV-1a, which is the same in every process; slots of groups that are there are small and positive
         int slot = unchecked((int)name.Aggregate(2_166_136_261u, (hash, c) => (hash ^ c) * 16_777_619u)) | int.MinValue;
-        return Pick(Kernels.A(Kind), Chance.Uniform(seed, draw, KindStream, slot));
+        return Pick(Kernels.A[Kind], Chance.Uniform(seed, draw, KindStream, slot));
     }
 
     /// <summary>The place that a share of the whole weight falls on.</summary>
@@ -91,7 +91,7 @@ internal sealed record SharedDraw(int Node, int Tau, int Kind, ImmutableArray<in
         for (int g = 0; g < pool.Groups; g++)
         {
             pool.FOf(node, tau, g).CopyTo(weight);
-            Vectors.Multiply(weight, Kernels.A(k));
+            Vectors.Multiply(weight, Kernels.A[k]);
             mu.Add(Pick(weight, Chance.Uniform(seed, draw, KindStream, 2 + g)));
         }
 

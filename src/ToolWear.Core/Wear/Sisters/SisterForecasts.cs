@@ -40,6 +40,13 @@ public sealed class SisterForecasts
             throw new ArgumentException("kinds never influence each other", nameof(kind));
         }
 
+        bool followed = kind.Any(WasFollowed);
+        Estimated?[] missing = [.. kind.Select(Missing)];
+        if (!missing.Contains(null))
+        {
+            return new([.. missing!], followed);
+        }
+
         (KindPool pool, int[] place) = KindPool.Of(kind);
         using KindPool held = pool;
         KindTraits traits = TraitSums.Of(pool);
@@ -49,8 +56,8 @@ public sealed class SisterForecasts
         [
             .. kind.Select(
                 (history, i) =>
-                    Missing(history)
-                    ?? (Estimated)(
+                    missing[i]
+                    ?? (
                         Of(pool, place[i], history, traits, widening) with
                         {
                             UsualHeats = history.GuessHeats * usual[pool.Tools[place[i]].Group],
@@ -59,7 +66,7 @@ public sealed class SisterForecasts
                     )
             ),
         ];
-        return new SisterForecasts(tools, kind.Any(WasFollowed));
+        return new(tools, followed);
     }
 
     /// <summary>Forecasts tools of any number of kinds, several kinds at a time.</summary>

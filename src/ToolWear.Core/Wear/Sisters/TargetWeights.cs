@@ -57,32 +57,34 @@ internal sealed class TargetWeights
     /// <param name="likelihood">What its readings say, null where there are none.</param>
     internal static TargetWeights Of(KindPool pool, int group, ToolLikelihood? likelihood)
     {
-        float[] rented = ArrayPool<float>.Shared.Rent(Nodes.Count * Grid.Row);
+        float[] rented = ArrayPool<float>.Shared.Rent((Nodes.Count + Shape.All.Length + 1) * Grid.Row);
         Span<float> all = rented.AsSpan(0, Nodes.Count * Grid.Row);
-        all.Clear();
+        Span<float> merged = rented.AsSpan(all.Length, Shape.All.Length * Grid.Row);
+        Span<float> own = rented.AsSpan(all.Length + merged.Length, Grid.Row);
+        rented.AsSpan().Clear();
         Span<float> C = stackalloc float[Grid.MuRow];
         foreach ((int node, int tau, double logWeight) in pool.Pairs)
         {
             (int from, int count) = likelihood?.WindowOf(node) ?? (0, Grid.Row);
-            Span<float> pi = all.Slice(node * Grid.Row, Grid.Row);
             FillC(pool, (node, tau, logWeight), group, likelihood, C);
-            for (int mu = 0; mu < Grid.Mus; mu++)
-            {
-                (int first, int end) = Kernels.BandOfW(tau, mu);
-                (first, end) = (Math.Max(first, from), Math.Min(end, from + count));
-                if (C[mu] > 0 && first < end)
-                {
-                    Vectors.AddScaled(pi[first..end], C[mu], Kernels.W(tau, mu)[first..end]);
-                }
-            }
+            Kernels.W[tau].Sum(C, (0, Grid.Mus), own[..count], from);
+            Vectors.AddScaled(all.Slice((node * Grid.Row) + from, count), 1, own);
         }
 
-        foreach (int node in likelihood is null ? [] : pool.Live)
+        double sum = 0;
+        foreach (int node in pool.Live)
         {
-            Vectors.Multiply(all.Slice(node * Grid.Row, Grid.Row), likelihood!.At(node));
+            Span<float> row = all.Slice(node * Grid.Row, Grid.Row);
+            if (likelihood is not null)
+            {
+                Vectors.Multiply(row, likelihood.At(node));
+            }
+
+            Vectors.AddScaled(merged.Slice(node / Nodes.Noises.Length * Grid.Row, Grid.Row), 1, row);
+            sum += Vectors.Sum(row);
         }
 
-        TargetWeights weights = Kept(all);
+        TargetWeights weights = Kept(all, merged, sum);
         ArrayPool<float>.Shared.Return(rented);
         return weights;
     }
@@ -113,16 +115,12 @@ internal sealed class TargetWeights
         Span<float> C
     )
     {
+        Span<float> D = stackalloc float[Grid.MuRow];
+        _ = pool.WithoutGroups(pair.Node, pair.Tau, group, group, D);
+        Kernels.A.Sum(D, (0, Grid.Mus), C, 0);
         if (group >= 0)
         {
-            pool.QOf(pair.Node, pair.Tau, group).CopyTo(C);
             Vectors.Multiply(C, pool.FOf(pair.Node, pair.Tau, group));
-        }
-        else
-        {
-            Span<float> D = stackalloc float[Grid.MuRow];
-            _ = pool.WithoutGroups(pair.Node, pair.Tau, -1, -1, D);
-            Kernels.GroupOf(D, C);
         }
 
         Vectors.Scale(C, (float)(Math.Exp(pair.LogWeight) / Vectors.Sum(C)));
@@ -136,28 +134,18 @@ internal sealed class TargetWeights
         }
     }
 
-    private static TargetWeights Kept(ReadOnlySpan<float> all)
+    private static TargetWeights Kept(ReadOnlySpan<float> all, Span<float> merged, double sum)
     {
-        double[] rented = ArrayPool<double>.Shared.Rent(Shape.All.Length * Grid.Row);
-        Span<double> merged = rented.AsSpan(0, Shape.All.Length * Grid.Row);
-        merged.Clear();
-        double sum = 0;
-        for (int i = 0; i < all.Length; i++)
+        foreach (ref float cell in merged)
         {
-            merged[(i / Grid.Row / Nodes.Noises.Length * Grid.Row) + (i % Grid.Row)] += all[i];
-            sum += all[i];
-        }
-
-        foreach (ref double cell in merged)
-        {
-            cell = cell >= Dropped * sum ? 1 / sum : 0;
+            cell = cell >= Dropped * sum ? (float)(1 / sum) : 0;
         }
 
         ImmutableArray<ShapeRun> runs = RunsOf(merged);
         TargetWeights kept = new(runs);
         foreach (ShapeRun run in runs)
         {
-            ReadOnlySpan<double> scale = merged.Slice((run.Shape * Grid.Row) + run.From, run.Count);
+            ReadOnlySpan<float> scale = merged.Slice((run.Shape * Grid.Row) + run.From, run.Count);
             for (int q = 0; q < Nodes.Noises.Length; q++)
             {
                 int row = ((run.Shape * Nodes.Noises.Length) + q) * Grid.Row;
@@ -166,17 +154,16 @@ internal sealed class TargetWeights
         }
 
         kept.Merge();
-        ArrayPool<double>.Shared.Return(rented);
         return kept;
     }
 
-    private void Add(ShapeRun run, int q, ReadOnlySpan<float> weight, ReadOnlySpan<double> scale)
+    private void Add(ShapeRun run, int q, ReadOnlySpan<float> weight, ReadOnlySpan<float> scale)
     {
         (double sigma, double phi) = Nodes.Noises[q];
         Span<float> own = Of(run, q);
         for (int c = 0; c < own.Length; c++)
         {
-            own[c] = (float)(weight[c] * scale[c]);
+            own[c] = weight[c] * scale[c];
             w[run.At + c] += own[c];
             Phi[run.At + c] += own[c] * phi;
             Sigma2[run.At + c] += own[c] * sigma * sigma;
@@ -192,18 +179,18 @@ internal sealed class TargetWeights
         }
     }
 
-    private static ImmutableArray<ShapeRun> RunsOf(ReadOnlySpan<double> kept)
+    private static ImmutableArray<ShapeRun> RunsOf(ReadOnlySpan<float> kept)
     {
         ImmutableArray<ShapeRun>.Builder runs = ImmutableArray.CreateBuilder<ShapeRun>();
         int cells = 0;
         for (int shape = 0; shape < Shape.All.Length; shape++)
         {
-            ReadOnlySpan<double> row = kept.Slice(shape * Grid.Row, Grid.Row);
-            int first = row.IndexOfAnyExcept(0.0);
+            ReadOnlySpan<float> row = kept.Slice(shape * Grid.Row, Grid.Row);
+            int first = row.IndexOfAnyExcept(0f);
             if (first >= 0)
             {
                 int from = first / Vectors.Width * Vectors.Width;
-                int end = (row.LastIndexOfAnyExcept(0.0) / Vectors.Width * Vectors.Width) + Vectors.Width;
+                int end = (row.LastIndexOfAnyExcept(0f) / Vectors.Width * Vectors.Width) + Vectors.Width;
                 runs.Add(new(shape, from, end - from, cells));
                 cells += end - from;
             }

@@ -58,7 +58,7 @@ internal sealed class ToolLikelihood : IDisposable
             logMax[node] = max;
             for (int tau = 0; tau < Nodes.Taus.Length; tau++)
             {
-                FillM(tau, row, windows[shape], M.AsSpan(((slot * Nodes.Taus.Length) + tau) * Grid.MuRow, Grid.MuRow));
+                Kernels.TurnedW[tau].Sum(row, WindowOf(node), MOf(node, tau), 0);
             }
         }
 
@@ -78,7 +78,7 @@ internal sealed class ToolLikelihood : IDisposable
     internal (int From, int Count) WindowOf(int node) => windows[node / Nodes.Noises.Length];
 
     /// <summary>M over mu.</summary>
-    internal ReadOnlySpan<float> MOf(int node, int tau) =>
+    internal Span<float> MOf(int node, int tau) =>
         M.AsSpan(((slots[node] * Nodes.Taus.Length) + tau) * Grid.MuRow, Grid.MuRow);
 
     /// <summary>Gives the room back.</summary>
@@ -105,16 +105,5 @@ internal sealed class ToolLikelihood : IDisposable
         int from = Math.Max(0, first - Wider) / Vectors.Width * Vectors.Width;
         int end = (Math.Min(Grid.Lambdas - 1, last + Wider) / Vectors.Width * Vectors.Width) + Vectors.Width;
         return (from, end - from);
-    }
-
-    private static void FillM(int tau, ReadOnlySpan<float> lik, (int From, int Count) window, Span<float> M)
-    {
-        M.Clear();
-        int end = Math.Min(Grid.Lambdas, window.From + window.Count);
-        for (int l = window.From; l < end; l++)
-        {
-            (int from, int upTo) = Kernels.BandOfColumn(tau, l);
-            Vectors.AddScaled(M[from..upTo], lik[l], Kernels.ColumnOfW(tau, l)[from..upTo]);
-        }
     }
 }

@@ -1,4 +1,5 @@
 using ToolWear.Core.Measure;
+using ToolWear.Core.Wear.Figures;
 using ToolWear.Core.Wear.Histories;
 using ToolWear.Core.Wear.Sisters;
 

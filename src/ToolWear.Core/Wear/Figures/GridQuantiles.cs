@@ -1,4 +1,4 @@
-namespace ToolWear.Core.Wear.Sisters;
+namespace ToolWear.Core.Wear.Figures;
 
 /// <summary>Quantiles of a distribution on a grid: its cdf is linear inside a cell, centre plus or minus half a step.</summary>
 internal static class GridQuantiles
