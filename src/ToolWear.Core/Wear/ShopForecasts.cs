@@ -116,7 +116,7 @@ public sealed class ShopForecasts
                 .Value.Select(SortOf)
                 .Distinct()
                 .AsParallel()
-                .Select(sort => Held(sort, 100, 1))
+                .Select(sort => Held(sort, 100, 1, stops: false))
                 .Where(sort => sort.Readings > 0)
                 .OrderBy(sort => sort.Place)
                 .ThenBy(sort => sort.Form, StringComparer.Ordinal),
@@ -125,12 +125,13 @@ public sealed class ShopForecasts
     /// <summary>How the ranges held that were said before the last readings of one form and place: what widens the next.</summary>
     /// <param name="form">The form's name.</param>
     /// <param name="place">The place.</param>
-    /// <returns>The record of the last readings; of none where they are too few to widen anything.</returns>
+    /// <returns>The record of the last readings: of none where they are too few to widen anything, and of no more than show
+    /// that nothing is widened.</returns>
     public KeptRanges RangesOf(string form, Place place) =>
         ranges
             .GetOrAdd(
                 (form, place),
-                sort => new Lazy<KeptRanges>(() => Held(sort, KeptRanges.Window, KeptRanges.Least))
+                sort => new Lazy<KeptRanges>(() => Held(sort, KeptRanges.Window, KeptRanges.Least, stops: true))
             )
             .Value;
 
@@ -195,7 +196,7 @@ public sealed class ShopForecasts
         return (first.Form.Name, first.Place);
     }
 
-    private KeptRanges Held((string Form, Place Place) sort, int last, int least)
+    private KeptRanges Held((string Form, Place Place) sort, int last, int least, bool stops)
     {
         (string Kind, ImmutableArray<GaugeHistory> Members)[] of =
         [
@@ -214,18 +215,17 @@ public sealed class ShopForecasts
                 .OrderDescending()
                 .Take(last),
         ];
-        return KeptRanges.Of(
-            sort.Form,
-            sort.Place,
-            entries.Length < least
-                ? []
-                // an array, for who reads on as they come spins until then
-                : of.AsParallel().SelectMany(kind => Scores(kind.Kind, kind.Members, entries[^1])).ToArray()
-        );
-    }
+        int enough = stops ? KeptRanges.Enough(entries.Length) : int.MaxValue;
+        List<ReadingScore> scored = [];
+        foreach ((string kind, ImmutableArray<GaugeHistory> each) in entries.Length < least ? [] : of)
+        {
+            KindScores? known = scores.GetValueOrDefault(kind);
+            scores[kind] = KindScores.Of(Shop, each, entries[^1], enough - scored.Count(KeptRanges.IsInside), known);
+            scored.AddRange(scores[kind].Scores);
+        }
 
-    private ImmutableArray<ReadingScore> Scores(string kind, ImmutableArray<GaugeHistory> of, long from) =>
-        (scores[kind] = KindScores.Of(Shop, of, from, scores.GetValueOrDefault(kind))).Scores;
+        return KeptRanges.Of(sort.Form, sort.Place, scored);
+    }
 
     private ImmutableDictionary<string, KindForecasts> WorkedOut() =>
         before.SetItems(

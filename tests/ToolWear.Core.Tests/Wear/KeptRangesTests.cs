@@ -70,6 +70,8 @@ public sealed class KeptRangesTests
                     double[] last = [.. r.TakeLast(25)];
                     bool isTooFew = last.Length >= 20 && last.Count(each => each <= 1) < 0.8 * last.Length;
                     Assert.Equal(isTooFew, kept.Widening > 1);
+                    int inside = last.Count(each => each <= 1);
+                    Assert.Equal(isTooFew, last.Length >= 20 && inside < KeptRanges.Enough(last.Length));
                     Assert.True(!isTooFew || last.Count(each => each <= kept.Widening) >= 0.9 * last.Length);
                     Assert.True(!isTooFew || last.Count(each => each < kept.Widening - 0.0101) < 0.9 * last.Length);
                 },
@@ -89,8 +91,13 @@ public sealed class KeptRangesTests
         Story story = Worn(new Random(5), tools: 4, chance => 0.03 + (0.06 * chance.NextDouble()));
         ShopForecasts all = ShopForecasts.Of(story.Shop);
         GaugeHistory[] members = [.. all.All.Select(tool => tool.Gauges[0].History)];
-        ImmutableArray<ReadingScore> scores = KindScores.Of(story.Shop, [.. members], 0, null).Scores;
-        Assert.True(scores.Length > 20);
+        ImmutableArray<ReadingScore> scores = KindScores.Of(story.Shop, [.. members], 0, int.MaxValue, null).Scores;
+        Assert.True(scores.Length > 25);
+        // what widens is known before all of the last 25 are worked out
+        KeptRanges kept = all.RangesOf("drift", Place.Rough);
+        Assert.Equal(KeptRanges.Of("drift", Place.Rough, scores.TakeLast(25)).Widening, kept.Widening);
+        Assert.Equal((20, 1.0), (kept.Inside, kept.Widening));
+        Assert.InRange(kept.Readings, 20, 24);
         foreach (ReadingScore score in scores.Where((_, i) => i % 4 == 0))
         {
             // the shop as it was, folded anew: nothing that came later is in it

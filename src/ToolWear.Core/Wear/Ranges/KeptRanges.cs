@@ -24,6 +24,12 @@ public sealed record KeptRanges(string Form, Place Place, int Readings, int Insi
 
     private const double EndOfRange = 1.6448536269514722;
 
+    /// <summary>How many of some readings must lie in the model's range so that nothing is widened, however the rest lie.</summary>
+    internal static int Enough(int readings) => (int)Math.Ceiling(TooFew * readings);
+
+    /// <summary>Whether a reading lay in the model's range.</summary>
+    internal static bool IsInside(ReadingScore reading) => Math.Abs(reading.Score) <= EndOfRange;
+
     /// <summary>Follows the readings from the first on.</summary>
     internal static KeptRanges Of(string form, Place place, IEnumerable<ReadingScore> scores)
     {

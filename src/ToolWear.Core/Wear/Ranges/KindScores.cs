@@ -20,11 +20,13 @@ internal readonly record struct ReadingScore(long Entry, double Score);
 /// <param name="Shop">The shop they were worked out in.</param>
 /// <param name="Members">The gauge marks of the kind there, in the order in which their tools were added.</param>
 /// <param name="From">The number of the first reading that was asked for.</param>
+/// <param name="UpTo">The number of the last that was scored.</param>
 /// <param name="Scores">The scores in the order of the ledger.</param>
 internal sealed record KindScores(
     Shop Shop,
     ImmutableArray<GaugeHistory> Members,
     long From,
+    long UpTo,
     ImmutableArray<ReadingScore> Scores
 )
 {
@@ -35,15 +37,23 @@ internal sealed record KindScores(
     /// <param name="shop">The shop.</param>
     /// <param name="members">The gauge marks of the kind, in the order in which their tools were added.</param>
     /// <param name="from">The number of the first reading that is asked for.</param>
+    /// <param name="enough">After so many that lay inside the rest is not asked for.</param>
     /// <param name="before">The scores of another state of the shop, null for none: those that hold are taken over.</param>
     /// <returns>The scores.</returns>
-    internal static KindScores Of(Shop shop, ImmutableArray<GaugeHistory> members, long from, KindScores? before)
+    internal static KindScores Of(
+        Shop shop,
+        ImmutableArray<GaugeHistory> members,
+        long from,
+        int enough,
+        KindScores? before
+    )
     {
         long upTo = before is not null && before.From <= from ? before.HoldUpTo(shop, members) : 0;
         List<ReadingScore> scores =
         [
             .. (before?.Scores ?? []).Where(score => score.Entry >= from && score.Entry <= upTo),
         ];
+        int inside = scores.Count(KeptRanges.IsInside);
         List<WearHistory> then = [];
         long last = 0;
         KindPool? pool = null;
@@ -52,6 +62,7 @@ internal sealed record KindScores(
                 .SelectMany((member, at) => member.Readings.Where(each => !each.IsStart).Select(each => (at, each)))
                 .Where(each => each.each.Entry >= from && each.each.Entry > upTo)
                 .OrderBy(each => each.each.Entry)
+                .TakeWhile(_ => inside < enough)
         )
         {
             for (int i = 0; i < members.Length && members[i].Tool.Id < reading.Entry; i++)
@@ -77,10 +88,11 @@ internal sealed record KindScores(
             pool?.Dispose();
             pool = now;
             scores.Add(new(reading.Entry, Score(now.Tools[place[at]], now, then[at], reading)));
+            inside += KeptRanges.IsInside(scores[^1]) ? 1 : 0;
         }
 
         pool?.Dispose();
-        return new(shop, members, from, [.. scores]);
+        return new(shop, members, from, inside < enough ? long.MaxValue : Math.Max(upTo, last), [.. scores]);
     }
 
     /// <summary>The number of the last entry up to which nothing differs that a score rests on.</summary>
@@ -95,7 +107,7 @@ internal sealed record KindScores(
             return 0;
         }
 
-        long upTo = Shop.Ledger.Count;
+        long upTo = Math.Min(UpTo, Shop.Ledger.Count);
         for (int i = 0; i < Math.Max(members.Length, Members.Length) && upTo > 0; i++)
         {
             upTo =
