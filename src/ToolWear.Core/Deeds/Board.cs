@@ -50,6 +50,12 @@ public sealed record Board(string? Pattern, ImmutableArray<BoardTool> Chosen, Im
                 .Take(MostRows),
         ];
 
+    /// <summary>The tools as the opening of a session keeps them.</summary>
+    /// <param name="shop">The shop.</param>
+    /// <returns>Each with its mark, in the order of the keys.</returns>
+    public ImmutableArray<ToolAtHammer> AtHammer(Shop shop) =>
+        [.. Chosen.Select(each => new ToolAtHammer(shop.Tools[each.Tool].Mark, each.Work, Together.Contains(each)))];
+
     /// <summary>The board with a tool more, or without it.</summary>
     /// <param name="tool">The tool.</param>
     /// <returns>The board.</returns>

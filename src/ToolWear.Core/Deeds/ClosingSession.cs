@@ -17,6 +17,13 @@ public sealed record ClosingSession(
     // stands in the ledger as the reason of a crossing out
     private const string CountedAtTheEnd = "counted again at the end";
 
+    /// <summary>The stages whose tally says less than half of what their heads and the pattern say, or nothing at all for
+    /// want of a tool.</summary>
+    public ImmutableArray<ShortTally> Short { get; private init; } = [];
+
+    /// <summary>The deed with the heats that are missing filled in as estimated.</summary>
+    public ClosingSession Filled => this with { Entries = [.. Short.SelectMany(each => each.Missing), .. Entries] };
+
     /// <summary>The deed with the orders counted down.</summary>
     public ImmutableArray<LedgerEntry> CountingOff => [.. Entries, .. Orders.Select(order => order.After)];
 
@@ -43,6 +50,7 @@ public sealed record ClosingSession(
         ClosingSession closing = Of(shop, open, heads.LastOrDefault(each => each is not null));
         return closing with
         {
+            Short = ShortOf(shop, open.Name, board, heads),
             Entries =
             [
                 .. LastTime
@@ -72,6 +80,45 @@ public sealed record ClosingSession(
             .. LastTime
                 .Stages(shop, board.Pattern)
                 .SelectMany((stage, i) => OfStage(shop, session, board, stage, heads[i]).Select(each => (i, each))),
+        ];
+
+    /// <summary>The stages whose tally falls short.</summary>
+    /// <param name="shop">The shop.</param>
+    /// <param name="session">The session's name.</param>
+    /// <param name="board">What stood at the hammer.</param>
+    /// <param name="heads">Heads by stage.</param>
+    /// <returns>In the order of the stages; those that share tools and work count together, by their first.</returns>
+    public static ImmutableArray<ShortTally> ShortOf(
+        Shop shop,
+        string session,
+        Board board,
+        IReadOnlyList<int?> heads
+    ) =>
+        [
+            .. LastTime
+                .Stages(shop, board.Pattern)
+                .Zip(heads)
+                .Where(each => each.Second > 0 && each.First is { Form: not null, HeatsAHead: > 0 })
+                .GroupBy(each => (each.First.Eye, each.First.Form, each.First.Place, each.First.Work))
+                .Select(group =>
+                {
+                    BoardTool[] tools = ToolsOf(shop, board, group.First().First);
+                    Heats tallied = tools.Aggregate(
+                        Heats.None,
+                        (sum, tool) => sum + Board.Tallied(shop, session, tool)
+                    );
+                    double says = group.Sum(each => each.First.HeatsAHead!.Value * each.Second!.Value);
+                    return new ShortTally(
+                        group.First().First.Name,
+                        group.Sum(each => each.Second!.Value),
+                        says,
+                        tallied,
+                        [.. Spread(shop, session, tools, says - tallied.Count)]
+                    );
+                })
+                .Where(each =>
+                    each.Missing.IsEmpty || (each.Tallied > Heats.None && each.Tallied.Count < each.Says / 2)
+                ),
         ];
 
     /// <summary>The tools that worked in a session: to look over, and to measure once cold.</summary>
@@ -116,29 +163,29 @@ public sealed record ClosingSession(
     {
         if (heads is not > 0 || stage.HeatsAHead is not { } aHead)
         {
-            yield break;
+            return [];
         }
 
-        BoardTool[] tools =
+        BoardTool[] tools = ToolsOf(shop, board, stage);
+        return tools.Any(tool => Board.Tallied(shop, session, tool) > Heats.None)
+            ? []
+            : Spread(shop, session, tools, aHead * heads.Value);
+    }
+
+    private static BoardTool[] ToolsOf(Shop shop, Board board, PatternStage stage) =>
         [
             .. board.Chosen.Where(each =>
                 LastTime.Fits(stage, shop.Tools[each.Tool].Tool)
                 && each.Work == (stage.Work ?? shop.Tools[each.Tool].Tool.MainWork)
             ),
         ];
-        if (tools.Any(tool => Board.Tallied(shop, session, tool) > Heats.None))
-        {
-            yield break;
-        }
 
+    // twins shared the work evenly, as far as anybody knows; half heats are the finest that is kept
+    private static IEnumerable<HeatsWorked> Spread(Shop shop, string session, BoardTool[] tools, double heats)
+    {
         foreach (BoardTool tool in tools)
         {
-            // twins shared the work evenly, as far as anybody knows; half heats are the finest that is kept
-            int halves = Math.Clamp(
-                (int)Math.Round(2 * aHead * heads.Value / tools.Length),
-                1,
-                Heats.MostAtOnce.Halves
-            );
+            int halves = Math.Clamp((int)Math.Round(2 * heats / tools.Length), 1, Heats.MostAtOnce.Halves);
             yield return new HeatsWorked(
                 session,
                 shop.Tools[tool.Tool].Mark,
@@ -149,3 +196,17 @@ public sealed record ClosingSession(
         }
     }
 }
+
+/// <summary>A stage whose tally says less than its heads.</summary>
+/// <param name="Stage">Its name.</param>
+/// <param name="Heads">The heads done at it.</param>
+/// <param name="Says">The heats that heads and pattern say.</param>
+/// <param name="Tallied">The heats tallied.</param>
+/// <param name="Missing">The heats that would fill it up; none where no tool for it stood at the hammer.</param>
+public sealed record ShortTally(
+    string Stage,
+    int Heads,
+    double Says,
+    Heats Tallied,
+    ImmutableArray<HeatsWorked> Missing
+);

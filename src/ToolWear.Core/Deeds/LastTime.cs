@@ -34,7 +34,8 @@ public static class LastTime
         };
     }
 
-    /// <summary>The board of a session that goes on: its own tallies, and what was offered for it.</summary>
+    /// <summary>The board of a session that goes on: what was chosen for it, and what was tallied besides; where nobody
+    /// chose, its own tallies and what was offered for it.</summary>
     /// <param name="shop">The shop.</param>
     /// <param name="open">The session.</param>
     /// <param name="forecasts">The forecasts, null while there are none.</param>
@@ -42,6 +43,22 @@ public static class LastTime
     public static Board GoingOn(Shop shop, Session open, ShopForecasts? forecasts)
     {
         Board own = InSession(shop, open);
+        if (open.Opened.AtHammer is { } chosen)
+        {
+            (BoardTool Tool, bool IsInSet)[] there =
+            [
+                .. from each in chosen
+                let tool = shop.TryFind(each.Tool, out ToolInShop? found) ? found : null
+                where tool is { State: ToolState.InService }
+                select (new BoardTool(tool.Id, each.Work), each.Together),
+            ];
+            return own with
+            {
+                Chosen = [.. there.Select(each => each.Tool).Union(own.Chosen).Take(Board.MostRows)],
+                Together = [.. there.Where(each => each.IsInSet).Select(each => each.Tool).Union(own.Together)],
+            };
+        }
+
         Board offered = Of(shop, open.Opened.Pattern, forecasts);
         return own with
         {

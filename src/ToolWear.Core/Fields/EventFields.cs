@@ -75,7 +75,7 @@ public static class EventFields
                     .Key("session", Name, s => s.Session, (s, v) => s with { Session = v! })
                     .Means("the session's name")
                     .Needs("on", PastDay, s => s.On, (s, v) => s with { On = v!.Value })
-                    .Means("the day, as year-month-day")
+                    .Means("the day, as year-month-day", "Day")
                     .Maybe("pattern", Text, s => s.Pattern, (s, v) => s with { Pattern = v }),
                 s => s.Opened,
                 (s, v) => s with { Opened = v }
@@ -85,19 +85,20 @@ public static class EventFields
             .Of(
                 new FieldTable<Care>("sessions.csv", Care.Usual)
                     .Maybe("lubricant", Text, c => c.Lubricant, (c, v) => c with { Lubricant = v })
-                    .Means("the lubricant of the session, else the shop's usual")
+                    .Means("the lubricant of the session, else the shop's usual", "Lubricant")
                     .Maybe("cooling", Word(Care.CoolingWords), c => c.Cooling, (c, v) => c with { Cooling = v })
-                    .Means("what cools the tool between heats")
+                    .Means("what cools the tool between heats", "Cooling")
                     .Maybe("blows", Whole(), c => c.Blows, (c, v) => c with { Blows = v })
-                    .Means("blows before the tool comes out of the work"),
+                    .Means("blows before the tool comes out of the work", "Blows"),
                 s => s.Opened.Care,
                 (s, v) => s with { Opened = s.Opened with { Care = v } }
             )
             .Maybe("hand", Text, s => s.Opened.Hand, (s, v) => s with { Opened = s.Opened with { Hand = v } })
-            .Means("who worked in it")
+            .Means("who worked in it", "Who works")
             .Maybe("closed", YesNo, s => s.Closed, (s, v) => s with { Closed = v })
             .Means("no where it is open still")
-            .Maybe("note", Note, s => s.Opened.Note, (s, v) => s with { Opened = s.Opened with { Note = v } });
+            .Maybe("note", Note, s => s.Opened.Note, (s, v) => s with { Opened = s.Opened with { Note = v } })
+            .Means("a note, or nothing", "Note");
 
     /// <summary>Heats as worked, those of one session, tool and work that follow each other in one row.</summary>
     public static FieldTable<HeatsWorked> Worked { get; } =

@@ -40,6 +40,12 @@ public sealed record Care(string? Lubricant, Cooling? Cooling, int? Blows)
         );
 }
 
+/// <summary>A tool chosen for a session.</summary>
+/// <param name="Tool">Its mark.</param>
+/// <param name="Work">The work its heats are tallied as.</param>
+/// <param name="Together">Whether it works in one heat with the others of which that is said.</param>
+public sealed record ToolAtHammer(ToolMark Tool, Work Work, bool Together);
+
 /// <summary>A session at the hammer began.</summary>
 /// <param name="Session">Its name, unique: "2026-05-01", "2026-05-01-2".</param>
 /// <param name="On">Its day; one over midnight belongs to this day.</param>
@@ -47,8 +53,16 @@ public sealed record Care(string? Lubricant, Cooling? Cooling, int? Blows)
 /// <param name="Care">Lubricant, cooling, blows.</param>
 /// <param name="Hand">Who worked, null where nobody said.</param>
 /// <param name="Note">A note, null where none.</param>
-public sealed record SessionOpened(string Session, DateOnly On, string? Pattern, Care Care, string? Hand, string? Note)
-    : LedgerEntry
+/// <param name="AtHammer">The tools chosen for it, in the order of their keys; null where nobody chose.</param>
+public sealed record SessionOpened(
+    string Session,
+    DateOnly On,
+    string? Pattern,
+    Care Care,
+    string? Hand,
+    string? Note,
+    ImmutableArray<ToolAtHammer>? AtHammer = null
+) : LedgerEntry
 {
     /// <inheritdoc />
     public override ImmutableArray<string?> Texts => [Pattern, Care.Lubricant, Hand];

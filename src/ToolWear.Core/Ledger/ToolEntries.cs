@@ -20,13 +20,15 @@ public sealed record ToolAdded(Tool Tool) : LedgerEntry
 
 /// <summary>What is on record of a tool was wrong; what happened to it stays.</summary>
 /// <param name="Tool">The tool as it is; its mark names the one that is corrected.</param>
-public sealed record ToolCorrected(Tool Tool) : LedgerEntry
+/// <param name="Was">The tool as it was on record before; null in entries of earlier programs and of tables.</param>
+/// <param name="Why">What was wrong; null where nobody says.</param>
+public sealed record ToolCorrected(Tool Tool, Tool? Was = null, string? Why = null) : LedgerEntry
 {
     /// <inheritdoc />
     public override ImmutableArray<string?> Texts => [Tool.Eye, Tool.Steel, Tool.Lot, Tool.Peg];
 
     /// <inheritdoc />
-    public override ImmutableArray<string?> Notes => [Tool.Note];
+    public override ImmutableArray<string?> Notes => [Tool.Note, Why];
 
     /// <inheritdoc />
     public override ImmutableArray<ToolMark> Tools => [Tool.Mark];

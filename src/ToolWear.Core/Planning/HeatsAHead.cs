@@ -85,14 +85,12 @@ public sealed record HeatsAHead(
                 .Sessions.Values.Where(session =>
                     !session.IsOpen && session.Opened.Pattern == pattern.Pattern && HeadsAt(session, stage) > 0
                 )
-                .Select(session =>
-                    (
-                        session.Name,
-                        worked[session.Name].Where(each => Serves(each, stage)).Sum(each => each.Heats.Heats.Count)
-                            / HeadsAt(session, stage)
-                    )
+                .Select(session => (session, Heats: worked[session.Name].Where(each => Serves(each, stage)).ToArray()))
+                // what was estimated came from the pattern and teaches nothing about it
+                .Where(each => each.Heats.Length > 0 && each.Heats.All(heats => heats.Heats.How == HeatsHow.Counted))
+                .Select(each =>
+                    (each.session.Name, each.Heats.Sum(heats => heats.Heats.Heats.Count) / HeadsAt(each.session, stage))
                 )
-                .Where(each => each.Item2 > 0)
             : [];
 
     private static HeatsAHead Of(Shop shop, PatternDescribed pattern, PatternStage stage, double[] taught)

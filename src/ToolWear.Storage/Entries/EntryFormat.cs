@@ -27,13 +27,13 @@ public static class EntryFormat
     private static readonly ImmutableArray<Row> Rows =
     [
         Row.For<ToolAdded>("tool-added"),
-        Row.For<ToolCorrected>("tool-corrected"),
+        Row.For<ToolCorrected>("tool-corrected", e => e.Was is not null || e.Why is not null),
         Row.For<ToolRemarked>("tool-remarked"),
         Row.For<ToolStartedHere>("tool-started-here"),
         Row.For<ToolSetAside>("tool-set-aside"),
         Row.For<ToolBroughtBack>("tool-brought-back"),
         Row.For<ToolScrapped>("tool-scrapped", e => e.Part is not null || e.LedTo is not null),
-        Row.For<SessionOpened>("session-opened"),
+        Row.For<SessionOpened>("session-opened", e => e.AtHammer is not null),
         Row.For<SessionClosed>("session-closed"),
         Row.For<HeatsWorked>("heats-worked"),
         Row.For<ToolMeasured>("tool-measured"),

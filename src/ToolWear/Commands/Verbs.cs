@@ -208,6 +208,7 @@ public static class Verbs
                 ScrapVerb.Verb,
                 MakeIntoVerb.Verb,
                 .. StateVerbs.All,
+                CorrectVerb.Verb,
                 .. LoanVerbs.All,
                 StockTakeVerb.Verb,
                 ForecastVerb.Verb,

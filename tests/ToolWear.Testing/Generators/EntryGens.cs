@@ -40,10 +40,19 @@ public sealed partial class EntryGens
     public Gen<LedgerEntry> Of<T>()
         where T : LedgerEntry => ByKind[typeof(T)];
 
+    private Gen<ToolCorrected> Corrected() =>
+        Gen.Select(
+            new ToolGens(pool).Tool,
+            Gen.Bool,
+            new ToolGens(pool).Tool,
+            pool.Note,
+            (tool, has, was, why) => has ? new ToolCorrected(tool, was, why) : new ToolCorrected(tool)
+        );
+
     private IEnumerable<(Type Type, Gen<LedgerEntry> Entries)> Kinds() =>
         [
             Kind(new ToolGens(pool).Tool.Select(tool => new ToolAdded(tool))),
-            Kind(new ToolGens(pool).Tool.Select(tool => new ToolCorrected(tool))),
+            Kind(Corrected()),
             Kind(Gen.Select(pool.Mark, pool.Mark, (from, to) => new ToolRemarked(from, to))),
             Kind(Gen.Select(pool.Mark, pool.Note, (mark, why) => new ToolStartedHere(mark, why))),
             .. ComingAndGoing(),
@@ -160,7 +169,14 @@ public sealed partial class EntryGens
             ),
             name,
             pool.Note,
-            (session, on, pattern, care, hand, note) => new SessionOpened(session, on, pattern, care, hand, note)
+            Gen.Select(
+                pool.Mark,
+                Gen.Enum<Work>(),
+                Gen.Bool,
+                (mark, work, set) => new ToolAtHammer(mark, work, set)
+            ).Array[0, 3],
+            (session, on, pattern, care, hand, note, tools) =>
+                new SessionOpened(session, on, pattern, care, hand, note, tools.Length == 0 ? null : [.. tools])
         );
 
     private Gen<ToolMeasured> Measured() =>

@@ -128,7 +128,7 @@ public static class Tables
         }
         else if (Corrected(said, known.Tool, row) is var tool && tool != known.Tool)
         {
-            yield return new ToolCorrected(tool);
+            yield return new ToolCorrected(tool, known.Tool);
         }
 
         if (said.Size > Length.Zero)

@@ -43,12 +43,24 @@ internal static class CloseSessionVerb
         Session open =
             call.Shop.OpenSession ?? throw RefusedException.WrongData("no session is open: open one with open-session");
         ClosingSession deed = ClosingSession.Of(call.Shop, open, heads);
+        Board board = LastTime.GoingOn(call.Shop, open, null);
+        ImmutableArray<ShortTally> shorts = ClosingSession.ShortOf(
+            call.Shop,
+            open.Name,
+            board,
+            [.. LastTime.Stages(call.Shop, board.Pattern).Select(_ => heads)]
+        );
         call.Record(counts ? deed.CountingOff : deed.Entries);
         ImmutableArray<string> used = ClosingSession.Used(call.Shop, open.Name);
         call.PrintLine($"session {open.Name} is closed");
         call.PrintLine(
             used.IsEmpty ? "no tool worked in it" : $"to look over, and to measure once cold: {string.Join(", ", used)}"
         );
+        foreach (ShortTally tally in shorts)
+        {
+            call.Warn(EntryWords.FallsShort(tally));
+        }
+
         foreach (string misused in FindingWords.UsedAllTheSame(call.Shop, call.Forecasts, open.Name))
         {
             call.Warn(misused);

@@ -1,3 +1,4 @@
+using ToolWear.Core.Deeds;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Measure;
 using ToolWear.Core.Tools;
@@ -16,7 +17,8 @@ internal static class EntryWords
         what switch
         {
             ToolAdded e => $"{e.Tool.Mark} added, {e.Tool.Form}",
-            ToolCorrected e => $"{e.Tool.Mark} corrected, {e.Tool.Form}",
+            ToolCorrected e =>
+                $"{e.Tool.Mark} corrected, {(Correcting.Changes(e, units).ToArray() is { Length: > 0 } changed ? string.Join("; ", changed) : e.Tool.Form)}{Because(e.Why)}",
             ToolRemarked e => $"{e.From} marked {e.To} from now on",
             ToolStartedHere e => $"{e.Tool} starts here",
             ToolSetAside e => $"{e.On:yyyy-MM-dd}  set aside{Because(e.Why)}",
@@ -51,6 +53,14 @@ internal static class EntryWords
             EntryCountsAgain e => $"entry {e.Entry} counts again{Because(e.Why)}",
             _ => throw new InvalidOperationException($"No words for {what.GetType().Name}."),
         };
+
+    /// <summary>Says where a tally says less than the heads done.</summary>
+    /// <param name="tally">The tally.</param>
+    /// <returns>One sentence.</returns>
+    public static string FallsShort(ShortTally tally) =>
+        tally.Missing.IsEmpty
+            ? $"{tally.Stage}: {Words.CountOf(tally.Heads, "head")}, and no tool for it was chosen."
+            : $"{tally.Stage}: {Words.CountOf(tally.Heads, "head")} and {Words.HeatsOf(tally.Tallied)} tallied; the pattern says about {Words.About(tally.Says)}.";
 
     private static string Sizes(ToolReworked e, LengthUnit units) =>
         e.Gauge is null
