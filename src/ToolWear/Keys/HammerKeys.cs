@@ -30,8 +30,10 @@ internal static class HammerKeys
                     .Help(
                         "Chooses another pattern, and offers the tools of its last session, else the ones to use next."
                     ),
+                Key(Act.Day, "e", "day, lubricant", Need.NewSession)
+                    .Help("Asks for the day of the session, its lubricant, cooling and blows, and who works."),
                 HandOver,
-                Choose,
+                ChooseOrWord,
                 Page,
                 Back
             ),
@@ -66,7 +68,9 @@ internal static class HammerKeys
                 Key(Act.Enter, "Enter", "close", records: true)
                     .Help("Saves the number and goes to the next. On the last one it closes the session."),
                 Key(Act.Drop, "n", "leave the orders", Need.Asked, records: true)
-                    .Help("At the question about orders: closes the session and leaves the orders as they are."),
+                    .Help(
+                        "At a question: closes the session with the tally as it is, or leaves the orders as they are."
+                    ),
                 Choose,
                 Key(Act.Back, "Esc", "go on forging").Help("Back to the hammer; the session stays open.")
             ),

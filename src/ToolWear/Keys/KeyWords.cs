@@ -59,6 +59,7 @@ internal static class KeyWords
             Need.Working => "Nothing is being worked out.",
             Need.Eye => "Add an eye first (a).",
             Need.Changed => "Everything is saved already.",
+            Need.NewSession => "The session is open already.",
             Need.Pedal => NoPedal,
             Need.Years => "The records hold no other year.",
             _ => "",

@@ -63,6 +63,9 @@ internal enum Need
     /// <summary>More than one year.</summary>
     Years,
 
+    /// <summary>No session that is open already.</summary>
+    NewSession,
+
     /// <summary>A key for the pedal, and tools that it can mean.</summary>
     Pedal,
 }

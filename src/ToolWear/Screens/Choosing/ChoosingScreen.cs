@@ -1,27 +1,36 @@
 using System.Collections.Immutable;
 using ToolWear.Core.Deeds;
+using ToolWear.Core.Fields;
 using ToolWear.Core.Ledger;
 using ToolWear.Core.Shops;
 using ToolWear.Keys;
 using ToolWear.Pens;
 using ToolWear.Screens.Drawing;
+using ToolWear.Screens.Guided;
 using ToolWear.Wording;
+using Need = ToolWear.Keys.Need;
 
 namespace ToolWear.Screens.Choosing;
 
 /// <summary>Tools and pattern, chosen once a session.</summary>
 /// <param name="host">Where it is shown.</param>
-internal sealed class ChoosingScreen(Host host) : Screen(host)
+internal sealed class ChoosingScreen(Host host) : GuidedScreen(host)
 {
     private const string ChoosingHeading = "At the hammer: tools and pattern";
 
     private ImmutableArray<BoardTool> offered = [];
 
+    // the day and the care of the session that is being chosen for
+    private SessionOpened details = EventFields.Sessions.Blank.Opened;
+
     /// <inheritdoc />
     public override ScreenName Name => ScreenName.Choosing;
 
     /// <inheritdoc />
-    public override string Heading => ChoosingHeading;
+    protected override string ListHeading =>
+        Shop.OpenSession is null && details.On != Sitting.Today
+            ? $"{ChoosingHeading}, {details.On:yyyy-MM-dd}"
+            : ChoosingHeading;
 
     private Shop Shop => Sitting.Shop;
 
@@ -33,6 +42,8 @@ internal sealed class ChoosingScreen(Host host) : Screen(host)
     /// <inheritdoc />
     public override void Open()
     {
+        base.Open();
+        details = EventFields.Sessions.Blank.Opened with { On = Sitting.Today };
         if (Shop.OpenSession is null)
         {
             Host.Take(LastTime.Of(Shop, LastTime.Pattern(Shop), Sitting.Forecasts), null);
@@ -45,14 +56,15 @@ internal sealed class ChoosingScreen(Host host) : Screen(host)
     public override bool Has(Need need) =>
         need switch
         {
-            Need.Chosen => !Host.Board.Chosen.IsEmpty,
+            Need.Chosen => Entry is not null || !Host.Board.Chosen.IsEmpty,
+            Need.NewSession => Entry is null && Shop.OpenSession is null,
             // a session keeps the pattern it was opened with
             Need.Pattern => Shop.OpenSession is null && base.Has(need),
             _ => base.Has(need),
         };
 
     /// <inheritdoc />
-    public override void Do(Act act, int which)
+    protected override void DoInList(Act act, int which)
     {
         switch (act)
         {
@@ -62,11 +74,14 @@ internal sealed class ChoosingScreen(Host host) : Screen(host)
             case Act.Together:
                 Host.Board = Host.Board.ToggledTogether(Candidates[List.Chosen]);
                 break;
+            case Act.Day:
+                Begin(new SessionSheet(Sitting, details));
+                break;
             case Act.Pattern:
                 NextPattern();
                 break;
             case Act.Move or Act.Page or Act.GoHandOver:
-                base.Do(act, which);
+                base.DoInList(act, which);
                 break;
             case Act.Enter:
                 Begin();
@@ -84,8 +99,11 @@ internal sealed class ChoosingScreen(Host host) : Screen(host)
     }
 
     /// <inheritdoc />
-    public override void Compose(Picture body) =>
+    protected override void ComposeList(Picture body) =>
         ChoosingText.Draw(body, Shop, Host.Board, Candidates, List, Sitting.Forecasts);
+
+    /// <inheritdoc />
+    protected override void Entered(GuidedEntry entered) => details = ((SessionSheet)entered).Made!.Opened;
 
     private void NextPattern()
     {
@@ -100,8 +118,14 @@ internal sealed class ChoosingScreen(Host host) : Screen(host)
     {
         if (Shop.OpenSession is null)
         {
-            string name = SessionNames.Next(Shop, Sitting.Today);
-            if (!Sitting.Record(new SessionOpened(name, Sitting.Today, Host.Board.Pattern, Care.Usual, null, null)))
+            string name = SessionNames.Next(Shop, details.On);
+            SessionOpened opened = details with
+            {
+                Session = name,
+                Pattern = Host.Board.Pattern,
+                AtHammer = Host.Board.AtHammer(Shop),
+            };
+            if (!Sitting.Record(opened))
             {
                 return false;
             }

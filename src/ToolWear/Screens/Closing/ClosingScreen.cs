@@ -19,6 +19,9 @@ internal sealed class ClosingScreen(Host host) : Screen(host)
 
     // what is recorded once it is answered whether orders are counted down
     private ClosingSession? asked;
+
+    // what is recorded once it is answered whether the heats that are missing are filled in
+    private ClosingSession? shortOf;
     private int at;
 
     /// <inheritdoc />
@@ -28,13 +31,15 @@ internal sealed class ClosingScreen(Host host) : Screen(host)
     public override string Heading => ClosingHeading(Sitting.Shop.OpenSession);
 
     /// <inheritdoc />
-    public override TypedLine? Line => asked is null && at < lines.Length ? lines[at] : null;
+    public override TypedLine? Line => !IsAsked && at < lines.Length ? lines[at] : null;
+
+    private bool IsAsked => (asked ?? shortOf) is not null;
 
     /// <inheritdoc />
     public override void Open()
     {
         lines = [.. ClosingText.Rows(Sitting.Shop, Host.Board).Select(MakeLine)];
-        asked = null;
+        (asked, shortOf) = (null, null);
         at = 0;
     }
 
@@ -42,14 +47,22 @@ internal sealed class ClosingScreen(Host host) : Screen(host)
     public override bool Has(Need need) =>
         need switch
         {
-            Need.Choice => lines.Length > 1 && asked is null,
-            Need.Asked => asked is not null,
+            Need.Choice => lines.Length > 1 && !IsAsked,
+            Need.Asked => IsAsked,
             _ => base.Has(need),
         };
 
     /// <inheritdoc />
     public override string WordsOf(KeyRow row) =>
-        row.Act == Act.Enter && at < lines.Length - 1 ? KeyWords.NextOne : base.WordsOf(row);
+        row.Act switch
+        {
+            Act.Enter when shortOf is { Short: var all } => all.All(each => each.Missing.IsEmpty)
+                ? "close all the same"
+                : "fill in",
+            Act.Drop when shortOf is not null => "as tallied",
+            Act.Enter when at < lines.Length - 1 => KeyWords.NextOne,
+            _ => base.WordsOf(row),
+        };
 
     /// <inheritdoc />
     public override void Do(Act act, int which)
@@ -58,6 +71,12 @@ internal sealed class ClosingScreen(Host host) : Screen(host)
         {
             case Act.Move:
                 at = Math.Clamp(at + (which == 0 ? -1 : 1), 0, lines.Length - 1);
+                break;
+            case Act.Enter when shortOf is not null:
+                CountOffOrClose(shortOf.Filled);
+                break;
+            case Act.Drop when shortOf is not null:
+                CountOffOrClose(shortOf);
                 break;
             case Act.Enter when asked is not null:
                 Close(asked.CountingOff);
@@ -71,8 +90,8 @@ internal sealed class ClosingScreen(Host host) : Screen(host)
             case Act.Enter:
                 AskOrClose();
                 break;
-            case Act.Back when asked is not null:
-                asked = null;
+            case Act.Back when IsAsked:
+                (asked, shortOf) = (null, null);
                 break;
             default:
                 Host.Go(ScreenName.Hammer);
@@ -86,7 +105,10 @@ internal sealed class ClosingScreen(Host host) : Screen(host)
         if (Sitting.Shop.OpenSession is { } open)
         {
             ImmutableArray<string> typed = [.. lines.Select(line => line.Text)];
-            string? question = asked is null ? null : AskCountOff(asked.Orders);
+            string? question =
+                shortOf is not null ? AskFill(shortOf.Short)
+                : asked is not null ? AskCountOff(asked.Orders)
+                : null;
             ClosingText.Draw(
                 body,
                 Sitting.Shop,
@@ -119,6 +141,19 @@ internal sealed class ClosingScreen(Host host) : Screen(host)
 
         ImmutableArray<int?> heads = [.. lines.Select(line => ClosingText.Heads(line.Text))];
         ClosingSession deed = ClosingSession.Of(Sitting.Shop, Sitting.Shop.OpenSession!, Host.Board, heads);
+        if (!deed.Short.IsEmpty)
+        {
+            shortOf = deed;
+        }
+        else
+        {
+            CountOffOrClose(deed);
+        }
+    }
+
+    private void CountOffOrClose(ClosingSession deed)
+    {
+        shortOf = null;
         if (deed.Orders.IsEmpty)
         {
             Close(deed.Entries);
@@ -163,6 +198,14 @@ internal sealed class ClosingScreen(Host host) : Screen(host)
             : $"Session {name} is closed. To look over, and to measure once cold: {string.Join(", ", used)}";
 
     private static string NoHeads(string text) => $"heads \"{text}\": a whole number up to 10000, or nothing";
+
+    private static string AskFill(ImmutableArray<ShortTally> all) =>
+        string.Join(' ', all.Select(EntryWords.FallsShort))
+        + (
+            all.All(each => each.Missing.IsEmpty)
+                ? " Esc goes back: press t at the hammer and choose it. Enter closes all the same."
+                : " Enter adds the missing heats as estimated, n closes with the tally as it is."
+        );
 
     private static string AskCountOff(ImmutableArray<(OrderDescribed Before, OrderDescribed After)> orders) =>
         "Count them off the orders? "
