@@ -28,6 +28,10 @@ public sealed class ShopSettings
     /// <summary>The key of a foot pedal: one sign, or the name of a key; null where there is none.</summary>
     public string? PedalKey => Get(ShopSetting.Pedal) is { Length: > 0 } key ? key : null;
 
+    /// <summary>Who works here, in the order they were named.</summary>
+    public ImmutableArray<string> Hands =>
+        [.. Get(ShopSetting.Hands).Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)];
+
     /// <summary>Whether a bell rings when a tool has done what it should do today.</summary>
     public bool HasBell => Get(ShopSetting.Bell) == "yes";
 

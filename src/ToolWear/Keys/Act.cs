@@ -195,6 +195,9 @@ internal enum Act
     /// <summary>Enters a rework.</summary>
     Rework,
 
+    /// <summary>Goes to all that can be done to a tool.</summary>
+    GoTool,
+
     /// <summary>Goes to what was lost.</summary>
     GoLosses,
 }

@@ -38,6 +38,12 @@ internal static class KeyTable
         },
     ];
 
+    public static KeyRow Do =>
+        Key(Act.GoTool, "d", "do", Need.InHand)
+            .Help(
+                "Lists all you can do to the chosen tool: dress, re-forge, look over, set aside, lend, make into, scrap, re-mark. What a finding asks for stands first."
+            );
+
     public static KeyRow Eyes =>
         Key(Act.GoEyes, "y", "eyes").Help("Shows every eye with its series and handle. Add eyes and handles there.");
 

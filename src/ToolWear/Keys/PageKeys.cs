@@ -5,15 +5,16 @@ namespace ToolWear.Keys;
 /// <summary>The keys of the pages that look back.</summary>
 internal static class PageKeys
 {
-    public static KeyRow[] All() => [.. LookingBack(), .. Lent()];
+    public static KeyRow[] All() => [.. OneTool(), .. LookingBack(), .. Lent()];
 
-    private static KeyRow[] LookingBack() =>
+    private static KeyRow[] OneTool() =>
         [
             .. On(
                 ScreenName.WearCard,
                 Key(Act.Gauge, "g", "gauge mark", Need.Gauges).Help("Shows the next gauge mark."),
                 Key(Act.Words, "w", "words or chart").Help("Switches between the chart and the card in words."),
                 Answer,
+                Do,
                 Key(Act.Rework, "r", "rework", Need.InHand)
                     .Help(
                         "Records what you did to the tool: dressed, straightened, tempered. It offers what a finding asks for."
@@ -27,6 +28,18 @@ internal static class PageKeys
                 Page,
                 Back
             ),
+            .. On(
+                ScreenName.ToolPage,
+                Key(Act.Enter, "Enter", "choose", Need.Row, records: true)
+                    .Help("Begins what is chosen. While you answer a question: next."),
+                ChooseOrWord,
+                Page,
+                Back
+            ),
+        ];
+
+    private static KeyRow[] LookingBack() =>
+        [
             .. On(ScreenName.TrialPages, Scroll, Page, Back),
             .. On(
                 ScreenName.LedgerPages,
@@ -86,6 +99,7 @@ internal static class PageKeys
                     .Help("Records that the chosen tool is here, and goes to the next."),
                 Key(Act.NotSeen, "n", "not seen", Need.Row, records: true)
                     .Help("Records that the chosen tool was not found, and goes to the next."),
+                Do,
                 Key(Act.Words, "w", KeyWords.OnlyMissing, Need.Tools)
                     .Help("Shows only the tools that were looked for and not seen, or all again."),
                 Key(Act.Lose, "x", "lost", Need.Row).Help("Asks whether to scrap the chosen tool as lost."),

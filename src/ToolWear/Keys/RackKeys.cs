@@ -23,6 +23,7 @@ internal static class RackKeys
                     .Help("Lists what to measure once it is cold. Type a size, then Enter."),
                 Key(Act.Enter, "Enter", "card", Need.Row)
                     .Help("Opens the wear card of the chosen tool. While you type a file name: saves the file."),
+                Do,
                 Key(Act.GoForge, "f", "forge").Help("Lists what to forge for the open orders."),
                 Key(Act.GoOrders, "o", "orders").Help("Shows the open orders: adds, changes and drops them."),
                 Key(Act.GoCosts, "c", "costs", Need.Tools)
@@ -37,7 +38,7 @@ internal static class RackKeys
                     .Help(
                         "Looks back on a year: how long tools lasted by place and steel, what ended them, heads, cost a head, how much was measured."
                     ),
-                Key(Act.GoLoans, "n", "loans", Need.Tools)
+                Key(Act.GoLoans, "n", "lent", Need.Tools)
                     .Help(
                         "Shows the tools that are lent out, to whom and for how long. Lend one or take one back there."
                     ),

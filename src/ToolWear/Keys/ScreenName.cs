@@ -24,6 +24,9 @@ internal enum ScreenName
     /// <summary>One tool.</summary>
     WearCard,
 
+    /// <summary>What can be done to one tool.</summary>
+    ToolPage,
+
     /// <summary>What to forge.</summary>
     ForgeList,
 

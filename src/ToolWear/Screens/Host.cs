@@ -122,6 +122,7 @@ internal sealed class Host : Runnable
                 Act.GoBars => ScreenName.StockRack,
                 Act.GoYear => ScreenName.Year,
                 Act.GoLosses => ScreenName.Losses,
+                Act.GoTool => ScreenName.ToolPage,
                 Act.GoHandOver => ScreenName.HandOver,
                 Act.GoLoans => ScreenName.Loans,
                 Act.GoStockTake => ScreenName.StockTake,

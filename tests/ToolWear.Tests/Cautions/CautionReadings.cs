@@ -18,6 +18,7 @@ public sealed partial class CautionReadings
         ("wear card: chart", ["Down", "Enter"]),
         ("wear card: words", ["PageUp", "Down", "Enter", "w"]),
         ("scrapping, with what it could be made into", ["PageUp", "Down", "Enter", "x"]),
+        ("tool page", ["d"]),
         ("forge list", ["f"]),
         ("forge list", ["f", "-"]),
         ("forge list: a supposed one beside it", ["f", "s", "Enter"]),

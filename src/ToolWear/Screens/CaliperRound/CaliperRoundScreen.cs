@@ -53,10 +53,7 @@ internal sealed class CaliperRoundScreen(Host host) : Screen(host)
 
     private GaugeMark? Gauge => gauge < Gauges.Length ? Gauges[gauge] : null;
 
-    private string[] Hands =>
-        Sitting
-            .Shop.Settings.Get(ShopSetting.Hands)
-            .Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
+    private ImmutableArray<string> Hands => Sitting.Shop.Settings.Hands;
 
     private string? By => Hands.Length == 0 ? null : Hands[who % Hands.Length];
 
@@ -212,6 +209,7 @@ internal sealed class CaliperRoundScreen(Host host) : Screen(host)
         if (!SizeText.TryParse(line.Text, Sitting.Units, out TypedSize size, out string refusal))
         {
             Sitting.Say(refusal, Ink.Warn);
+            TypeAnew();
             return;
         }
 
@@ -220,6 +218,7 @@ internal sealed class CaliperRoundScreen(Host host) : Screen(host)
         string? doubt = deed.Doubt is { } expected ? Improbable(expected.InWords(Sitting.Units)) : null;
         if (!Sitting.RecordAsking(doubt, [deed.Entry]))
         {
+            TypeAnew();
             return;
         }
 
@@ -228,6 +227,9 @@ internal sealed class CaliperRoundScreen(Host host) : Screen(host)
         steps.Push(new Step(List.Chosen, gauge, IsSkip: false));
         Next();
     }
+
+    // what is refused or asked about stays, and the next digit takes its place
+    private void TypeAnew() => line.Offer(line.Text);
 
     private void Answered(bool isDone)
     {

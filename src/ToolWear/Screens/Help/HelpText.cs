@@ -95,6 +95,8 @@ internal static class HelpText
                 "What to measure, the tools used last first, and the selected tool. Type sizes any way you like: 36.5, 36,5 mm, 1.44\", 1 7/16. Measure cold: black is not cold.",
             ScreenName.WearCard =>
                 "One tool: its readings, the expected wear in a band that holds it eight times in ten, the limit, and where the wear is expected to reach it. A break in the curve is a rework.",
+            ScreenName.ToolPage =>
+                "Everything you can do to one tool. What an open finding or the verdict asks for stands first, marked >, with the reason.",
             ScreenName.ForgeList => AboutForgeList,
             ScreenName.Orders => AboutOrders,
             ScreenName.Patterns => AboutPatterns,

@@ -13,6 +13,7 @@ internal static class ScreenList
             new Closing.ClosingScreen(host),
             new CaliperRound.CaliperRoundScreen(host),
             new WearCard.WearCardScreen(host),
+            new ToolPage.ToolPageScreen(host),
             new ForgeList.ForgeListScreen(host),
             new TrialPages.TrialPagesScreen(host),
             new LedgerPages.LedgerPagesScreen(host),

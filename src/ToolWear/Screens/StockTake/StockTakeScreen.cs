@@ -64,6 +64,7 @@ internal sealed class StockTakeScreen(Host host) : Screen(host)
         need switch
         {
             Need.Asked => asked is not null,
+            Need.InHand => Count > 0,
             Need.Tools => asked is null && base.Has(need),
             _ => base.Has(need),
         };
@@ -91,6 +92,10 @@ internal sealed class StockTakeScreen(Host host) : Screen(host)
             case Act.Words:
                 onlyMissing = !onlyMissing;
                 List.Choose(0, Tools.Length);
+                break;
+            case Act.GoTool:
+                Host.ToolInHand = Chosen.Tool.Id;
+                Host.Go(act);
                 break;
             case Act.Lose:
                 asked = Chosen.Tool.Id;

@@ -39,6 +39,9 @@ internal sealed class ToolRackScreen(Host host) : Screen(host)
     protected override int Count => Tools.Length;
 
     /// <inheritdoc />
+    public override bool Has(Need need) => need == Need.InHand ? path is null && Count > 0 : base.Has(need);
+
+    /// <inheritdoc />
     public override string WordsOf(KeyRow row) =>
         row.Act == Act.Enter && path is not null ? KeyWords.WriteIt : base.WordsOf(row);
 
@@ -55,6 +58,10 @@ internal sealed class ToolRackScreen(Host host) : Screen(host)
                 break;
             case Act.Enter when path is not null:
                 Export(path.Text);
+                break;
+            case Act.GoTool:
+                Host.ToolInHand = Tools[List.Chosen].Id;
+                Host.Go(act);
                 break;
             case Act.Enter:
                 Host.ToolInHand = Tools[List.Chosen].Id;

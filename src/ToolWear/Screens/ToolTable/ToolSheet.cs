@@ -8,6 +8,7 @@ using ToolWear.Core.Tools;
 using ToolWear.Core.Tools.Forms;
 using ToolWear.Core.Wear;
 using ToolWear.Pens;
+using ToolWear.Results.Eyes;
 using ToolWear.Screens.Drawing;
 using ToolWear.Screens.Guided;
 using ToolWear.Wording;
@@ -28,6 +29,8 @@ internal sealed class ToolSheet : FieldSheet<InUse>
     };
 
     private readonly IReadOnlyList<ToolSheet>? rows;
+    private readonly ToolInShop? from;
+    private readonly MadeInto? into;
 
     /// <summary>Begins a tool; a row begins with all that repeats in the one above, and the mark that follows.</summary>
     /// <param name="sitting">The sitting.</param>
@@ -65,8 +68,32 @@ internal sealed class ToolSheet : FieldSheet<InUse>
         }
     }
 
+    /// <summary>Begins what a tool is made into: like it where nothing else is said, at the first place that it can become.</summary>
+    /// <param name="sitting">The sitting.</param>
+    /// <param name="from">The tool that is re-worked.</param>
+    /// <param name="into">What it could become; null where nothing can be said.</param>
+    public ToolSheet(Sitting sitting, ToolInShop from, MadeInto? into)
+        : this(sitting, rows: null)
+    {
+        (this.from, this.into) = (from, into);
+        Series? first = into?.Offers.FirstOrDefault()?.Series;
+        InUse like = InUseFields.Asked.Blank with
+        {
+            Tool = from.Tool with
+            {
+                Eye = first?.Eye ?? from.Tool.Eye,
+                Place = first?.Place ?? from.Tool.Place,
+                Form = first?.Form ?? from.Tool.Form,
+            },
+        };
+        Offer(like, "form", "eye", "place", "steel");
+    }
+
     /// <inheritdoc />
-    public override string Heading => rows is null ? NewToolHeading : TableHeading;
+    public override string Heading =>
+        from is not null ? IntoHeading(from.Mark)
+        : rows is null ? NewToolHeading
+        : TableHeading;
 
     /// <inheritdoc />
     public override string Below => string.Join('\n', Remarks().Append(Cautions.AddingCautions));
@@ -102,13 +129,27 @@ internal sealed class ToolSheet : FieldSheet<InUse>
         Length? resolution = SizeText.TryParse(Answer("size_mm"), Sitting.Units, out TypedSize size, out string _)
             ? size.Resolution
             : null;
-        ImmutableArray<LedgerEntry> entries = thing.Added(resolution, Sitting.Today);
+        ImmutableArray<LedgerEntry> entries = from is { Tool: var old }
+            ?
+            [
+                .. (thing with { Tool = thing.Tool with { Lot = old.Lot, Section = old.Section } }).Added(
+                    resolution,
+                    Sitting.Today
+                ),
+                new ToolScrapped(old.Mark, Sitting.Today, ScrapCause.MadeInto, thing.Tool.Mark, null),
+            ]
+            : thing.Added(resolution, Sitting.Today);
         if (!Sitting.Record(entries))
         {
             return false;
         }
 
-        Sitting.Say(Words.ToolEntered(thing.Tool.Mark.Text, (rows?.Count ?? 0) + 1), Ink.Done);
+        Sitting.Say(
+            from is null
+                ? Words.ToolEntered(thing.Tool.Mark.Text, (rows?.Count ?? 0) + 1)
+                : $"{from.Mark} is {thing.Tool.Mark} now. Bksp undoes both.",
+            Ink.Done
+        );
         if (MarksAlike.Of(Sitting.Shop, entries) is [var (given, other), ..])
         {
             Sitting.Say(Words.MarksAlike(given, other), Ink.Warn);
@@ -121,6 +162,11 @@ internal sealed class ToolSheet : FieldSheet<InUse>
     private IEnumerable<string> Remarks()
     {
         InUse said = SoFar;
+        foreach (MadeIntoOffer offer in (into?.Offers ?? []).Take(2))
+        {
+            yield return $"It could become {EyeWords.OfferInWords(offer, Sitting.Units)}.";
+        }
+
         if (Proposed() is { } scrap)
         {
             yield return scrap.Like is { } like
@@ -151,6 +197,8 @@ internal sealed class ToolSheet : FieldSheet<InUse>
             tool.Form.UsualGaugeMarks[0].Measures
         );
     }
+
+    private static string IntoHeading(ToolMark from) => $"What {from} is made into";
 
     private static string NextMark(string mark)
     {

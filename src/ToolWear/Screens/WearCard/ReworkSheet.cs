@@ -14,7 +14,8 @@ internal sealed class ReworkSheet : FieldSheet<ToolReworked>
     /// <summary>Begins.</summary>
     /// <param name="sitting">The sitting.</param>
     /// <param name="tool">The tool.</param>
-    public ReworkSheet(Sitting sitting, ToolInShop tool)
+    /// <param name="what">What was done, where that is known already; else what a finding asks for is offered.</param>
+    public ReworkSheet(Sitting sitting, ToolInShop tool, Rework? what = null)
         : base(
             EventFields.Reworks,
             sitting,
@@ -28,8 +29,9 @@ internal sealed class ReworkSheet : FieldSheet<ToolReworked>
     {
         Heading = $"What was done to {tool.Mark}";
         OpenFinding? open = LookedOver.Of(sitting.Shop, tool).Open.FirstOrDefault(each => each.Next is not null);
-        Offer("what", ToolReworked.WhatWords.Word(open?.Next!.By[0] ?? Rework.Dressed));
+        Offer("what", ToolReworked.WhatWords.Word(what ?? open?.Next!.By[0] ?? Rework.Dressed));
         Offer("gauge", open is { Next.Shortens: true } ? Core.Tools.ToolForm.Overall : "");
+        Guided.Go(what is null ? 0 : 1);
         Below =
             $"{(open is null ? "" : $"{FindingWords.Sentence(open.Words)} {FindingWords.Sentence(open.How)}\n")}{Cautions.RestoringCautions}";
     }

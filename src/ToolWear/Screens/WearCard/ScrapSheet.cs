@@ -18,8 +18,8 @@ internal sealed class ScrapSheet : GuidedEntry
     private const string AskCause =
         "What ended it: worn, cracked, broken, bent, soft, glass-hard, lost, made-into, other. Type the first letters, or use the arrows.";
     private const string AskInto =
-        "Only with made-into: the mark of the new tool, which is added first. Otherwise leave it empty.";
-    private const string MadeIntoHow = "To do so: Esc, add the new tool, and come back with made-into and its mark.";
+        "Only with made-into: the mark of the new tool, which is there already. Otherwise leave it empty.";
+    private const string MadeIntoHow = "To do so: Esc, d, make into.";
 
     private const int Cause = 0;
     private const int Part = 1;

@@ -93,6 +93,9 @@ internal sealed class WearCardScreen(Host host) : GuidedScreen(host)
             case Act.Rework:
                 Begin(new ReworkSheet(Sitting, Card!.Forecast.Tool));
                 break;
+            case Act.GoTool:
+                Host.Go(act);
+                break;
             case Act.Scrap:
                 Begin(new ScrapSheet(Card!.Forecast.Tool, Card.Into, Sitting.Units, Sitting.Shop));
                 break;
