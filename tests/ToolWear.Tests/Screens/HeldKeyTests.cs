@@ -15,6 +15,28 @@ public sealed class HeldKeyTests
     ];
 
     [Fact]
+    public void A_size_that_was_refused_or_asked_about_is_replaced_by_the_next_digit()
+    {
+        using TestSite site = new();
+        site.Demo();
+        using BareScreens screens = new(site);
+        screens.Wait();
+        int entries = screens.Sitting.Shop.Ledger.Count;
+        screens.Press("m");
+        screens.Type("13.4.1");
+        screens.Press("Enter");
+        Assert.Equal("13.4.1", screens.Current.Line!.Text);
+        screens.Type("99");
+        Assert.Equal("99", screens.Current.Line!.Text);
+        // asked once, and it is still there for the Enter that insists
+        screens.Press("Enter");
+        Assert.Equal("99", screens.Current.Line!.Text);
+        Assert.Equal(entries, screens.Sitting.Shop.Ledger.Count);
+        screens.Type("13.4");
+        Assert.Equal("13.4", screens.Current.Line!.Text);
+    }
+
+    [Fact]
     public void Clearing_a_line_takes_nothing_back()
     {
         using TestSite site = new();
