@@ -36,6 +36,7 @@ internal readonly ref struct ReadingFilter(Span<float> m, Span<float> P)
     }
 
     /// <summary>Lets the wear grow by d, and its variance by c beside.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     internal void Advance(ReadOnlySpan<float> d, double phi, double c)
     {
         for (int l = 0; l < m.Length; l += Vectors.Width)

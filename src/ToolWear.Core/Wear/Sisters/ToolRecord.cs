@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Numerics;
+using System.Runtime.CompilerServices;
 using ToolWear.Core.Wear.Histories;
 
 namespace ToolWear.Core.Wear.Sisters;
@@ -16,6 +17,7 @@ namespace ToolWear.Core.Wear.Sisters;
 internal sealed record Stretch(int Place, double x0, double[] n, double[] x, double[] v)
 {
     /// <summary>g after n heats at neighbouring lambdas, as many as g is long.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     internal void g(Shape shape, double n, double N0, int from, Span<double> g)
     {
         (double start, double u0, double perN) = At(shape, n, N0);
@@ -28,6 +30,7 @@ internal sealed record Stretch(int Place, double x0, double[] n, double[] x, dou
     }
 
     /// <summary>The same in the precision of the likelihoods.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     internal void g(Shape shape, double n, double N0, int from, Span<float> g)
     {
         (double start, double u0, double perN) = At(shape, n, N0);

@@ -3,6 +3,7 @@ using System.Runtime.CompilerServices;
 
 namespace ToolWear.Core.Wear.Sisters;
 
+// optimised from the first call on: a command is over before the runtime would come back to them
 /// <summary>Sums over whole rows, as many numbers at a time as the processor takes; a row is a whole number of vectors.</summary>
 internal static class Vectors
 {
@@ -40,6 +41,7 @@ internal static class Vectors
     }
 
     /// <summary>y *= a</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     internal static void Scale(Span<float> y, float a)
     {
         for (int i = 0; i < y.Length; i += Width)
@@ -49,6 +51,7 @@ internal static class Vectors
     }
 
     /// <summary>y *= x</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     internal static void Multiply(Span<float> y, ReadOnlySpan<float> x)
     {
         for (int i = 0; i < y.Length; i += Width)
@@ -58,6 +61,7 @@ internal static class Vectors
     }
 
     /// <summary>y = x - y</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     internal static void TakeFrom(Span<float> y, ReadOnlySpan<float> x)
     {
         for (int i = 0; i < y.Length; i += Width)
@@ -66,6 +70,7 @@ internal static class Vectors
         }
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     internal static float Sum(ReadOnlySpan<float> x)
     {
         Vector<float> sum = Vector<float>.Zero;
@@ -77,6 +82,7 @@ internal static class Vectors
         return Vector.Sum(sum);
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     internal static float Max(ReadOnlySpan<float> x)
     {
         Vector<float> most = new(float.NegativeInfinity);
@@ -95,6 +101,7 @@ internal static class Vectors
     }
 
     /// <summary>x = exp(x - top)</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     internal static void ExpBelow(Span<float> x, float top)
     {
         for (int i = 0; i < x.Length; i += Width)
