@@ -43,6 +43,21 @@ public sealed class ToolPageTests : IDisposable
     }
 
     [Fact]
+    public void A_cracked_tool_past_its_limit_is_offered_the_scrap_and_nothing_that_its_wear_asks_for()
+    {
+        GoTo("A2ND");
+        Assert.Contains("> re-forge ", screens.Text, StringComparison.Ordinal);
+        Choose("look over");
+        screens.Type("crack");
+        screens.Press("Enter");
+        screens.Type("w");
+        screens.Press("Enter", "Enter", "Enter");
+        Assert.Contains("> scrap ", screens.Text, StringComparison.Ordinal);
+        Assert.DoesNotContain("> re-forge ", screens.Text, StringComparison.Ordinal);
+        Assert.DoesNotContain("> make into ", screens.Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_tool_is_set_aside_from_the_card_and_brought_back_from_the_stock_take()
     {
         screens.Press("Enter", "d");

@@ -65,7 +65,8 @@ internal static class ToolDeeds
 
     private static IEnumerable<(string Deed, string Why)> Wanted(Sitting sitting, ToolInShop tool)
     {
-        foreach (OpenFinding open in LookedOver.Of(sitting.Shop, tool).Open)
+        ImmutableArray<OpenFinding> findings = [.. LookedOver.Of(sitting.Shop, tool).Open];
+        foreach (OpenFinding open in findings)
         {
             string why = $"{open.Words}: {open.How}";
             foreach (Rework by in open.Next?.By ?? [])
@@ -77,6 +78,12 @@ internal static class ToolDeeds
             {
                 yield return (Scrap, why);
             }
+        }
+
+        // what its wear alone would ask for brings nothing back that is out: no cracked tool is re-forged
+        if (findings.Any(open => open.Rule.Verdict == Verdict.Out))
+        {
+            yield break;
         }
 
         foreach (Reason reason in sitting.Forecasts?.VerdictOf(tool.Id)?.Reasons ?? [])
