@@ -83,7 +83,8 @@ public sealed class FieldTableTests
         new Tried<SessionSaid>(
             EventFields.Sessions,
             Gen.Select(Of<SessionOpened>(), Gen.Nullable(Gen.Int[0, 500]), Gen.Nullable(Gen.Bool))
-                .Select((opened, heads, closed) => new SessionSaid(opened, heads, closed))
+                // the tools chosen for a session stand in no table
+                .Select((opened, heads, closed) => new SessionSaid(opened with { AtHammer = null }, heads, closed))
         ),
         Entries(EventFields.Worked),
         Entries(EventFields.Readings),

@@ -22,7 +22,11 @@ public sealed class LaterTableTests : IDisposable
         Assert.Equal(before, site.Bytes());
         site.Done("import", table, "--update");
         string ledger = site.Done("ledger");
-        Assert.Contains("R1 corrected, drift", ledger, StringComparison.Ordinal);
+        Assert.Contains(
+            "R1 corrected, steel 4140, was mild; width least 12.5, was 12.8",
+            ledger,
+            StringComparison.Ordinal
+        );
         Assert.Contains("R2 added, drift", ledger, StringComparison.Ordinal);
         string card = site.Done("card", "R1");
         Assert.Contains("4140", card, StringComparison.Ordinal);
