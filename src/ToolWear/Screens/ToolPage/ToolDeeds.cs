@@ -236,7 +236,7 @@ internal static class ToolDeeds
     {
         ImmutableArray<Question> questions =
         [
-            new("Found", "What you found. The first letters do, or the arrows.", ToolLookedOver.FindingWords.All),
+            new("Found", "What you found. Type the first letters, or use the arrows.", ToolLookedOver.FindingWords.All),
             new("Where", "Where on the tool; empty counts as the strictest place.", ToolLookedOver.PartWords.All),
             new("By", "Who looked, or nothing.", sitting.Shop.Settings.Hands),
             new("Note", "A note, or nothing.", []),
