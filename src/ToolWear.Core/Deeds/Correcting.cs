@@ -16,7 +16,7 @@ public static class Correcting
     /// <returns>The entry.</returns>
     public static ToolCorrected Of(ToolInShop tool, Tool right, string? why) => new(right, tool.Tool, why);
 
-    /// <summary>A tool with a gauge mark more, or with another in place of one.</summary>
+    /// <summary>A tool with one more gauge mark, or with another in place of one.</summary>
     /// <param name="tool">The tool.</param>
     /// <param name="old">The gauge mark as it was said to be; null for one more.</param>
     /// <param name="mark">The gauge mark as it is.</param>

@@ -99,7 +99,7 @@ internal static class CorrectionSheets
             yield return Mark($"mark {mark.Name}", "its scrap size, start, distance from the shank mark", mark);
         }
 
-        yield return Mark("another mark", "a gauge mark more", null);
+        yield return Mark("another mark", "one more gauge mark", null);
 
         ToolDeed Correct(string words, string does, FieldTable<Tool> fields) =>
             new(

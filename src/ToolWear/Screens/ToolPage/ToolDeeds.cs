@@ -15,7 +15,7 @@ namespace ToolWear.Screens.ToolPage;
 
 /// <summary>Something that can be done to a tool now.</summary>
 /// <param name="Words">What it is called: "dress".</param>
-/// <param name="Does">What it does, or why it is wanted.</param>
+/// <param name="Does">What it does, or why a finding or the verdict asks for it.</param>
 /// <param name="IsWanted">Whether a finding or the verdict asks for it.</param>
 /// <param name="Begin">Begins it.</param>
 internal sealed record ToolDeed(string Words, string Does, bool IsWanted, Func<GuidedEntry> Begin);
@@ -43,7 +43,7 @@ internal static class ToolDeeds
     /// <summary>The deeds.</summary>
     /// <param name="sitting">The sitting.</param>
     /// <param name="tool">The tool; not scrapped.</param>
-    /// <returns>What is wanted, the worst first, then the others.</returns>
+    /// <returns>What a finding or the verdict asks for, the worst first, then the others.</returns>
     public static ImmutableArray<ToolDeed> Of(Sitting sitting, ToolInShop tool)
     {
         ImmutableArray<ToolDeed> all = [.. All(sitting, tool)];
